@@ -1,0 +1,3 @@
+/** placeholder. */
+@org.jspecify.annotations.NullMarked
+package orlop.drawing;
