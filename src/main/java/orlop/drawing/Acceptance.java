@@ -1,0 +1,27 @@
+package orlop.drawing;
+
+/**
+ * A finding that somebody has looked at and lives with.
+ *
+ * @param id short name
+ * @param rule id of the rule
+ * @param item id of the component or cable that the finding speaks of
+ * @param reason why it is accepted; never empty
+ * @param by who accepted it
+ * @param date as written
+ * @param extras keys that this version does not know
+ */
+public record Acceptance(String id, String rule, String item, String reason, String by, String date, Extras extras) {
+    public Acceptance {
+        Checks.id(id, "id");
+        Checks.id(rule, "rule");
+        Checks.id(item, "item");
+        Checks.text(reason, "reason");
+        Checks.text(by, "by");
+        Checks.text(date, "date");
+        if (reason.isBlank()) {
+            throw new Checks.OutOfRange(
+                    "reason", Message.of("drawing.range.reason", "reason"), "an accepted finding needs a reason");
+        }
+    }
+}

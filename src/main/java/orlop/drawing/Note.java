@@ -1,0 +1,20 @@
+package orlop.drawing;
+
+/**
+ * Free text on a sheet.
+ *
+ * @param id short name
+ * @param sheet id of its sheet
+ * @param at upper left corner
+ * @param text of any number of lines
+ * @param heightMm height of its letters, 1.8 to 20 mm
+ * @param extras keys that this version does not know
+ */
+public record Note(String id, String sheet, Point at, String text, double heightMm, Extras extras) {
+    public Note {
+        Checks.id(id, "id");
+        Checks.id(sheet, "sheet");
+        Checks.text(text, "text");
+        Checks.between(heightMm, 1.8, 20, "heightMm");
+    }
+}

@@ -1,0 +1,7 @@
+package orlop.drawing;
+
+/** Whether a switching device is open or closed. */
+public enum Position implements Named {
+    OPEN,
+    CLOSED
+}
