@@ -35,6 +35,7 @@ public final class History {
      * @return whether the drawing has changed
      * @throws Edit.Refusal if the edit refuses; the history is as before
      */
+    @SuppressWarnings("ReferenceEquality") // the same object is the quick case; equals decides the rest
     public boolean apply(Edit edit) {
         Drawing before = current;
         Drawing after = edit.applyTo(before);
@@ -98,6 +99,7 @@ public final class History {
     }
 
     /** Whether the present drawing differs from the one in the file; undo back to it is clean again. */
+    @SuppressWarnings("ReferenceEquality") // undo puts the very same object back
     public boolean dirty() {
         return current != saved;
     }

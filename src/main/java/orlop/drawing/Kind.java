@@ -76,6 +76,8 @@ public enum Kind implements Named {
     private final Group group;
     private final String letters;
     private final Terminals terminals;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a reference to a static method: it has no state
     private final Supplier<? extends Particulars> defaults;
 
     Kind(Group group, String letters, Terminals terminals, Supplier<? extends Particulars> defaults) {

@@ -1,0 +1,68 @@
+package orlop.study;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Conductors;
+import orlop.drawing.TerminalRef;
+
+/**
+ * What holds for a cable.
+ *
+ * @param id its tag
+ * @param from terminal at which it starts
+ * @param to terminal at which it ends
+ * @param system id of its system
+ * @param live whether a source feeds it in this condition
+ * @param lengthM one-way length used; 0 with a remark where none is known
+ * @param areaMm2 area calculated with: the installed one, or the least one where it is {@code auto}; null if none fits
+ * @param auto whether Orlop chose the area
+ * @param conductors the conductors, typed or by the system's nature
+ * @param parallel runs side by side
+ * @param leastAreaMm2 least standard area that would do; null if none fits
+ * @param governedBy what asks for that area
+ * @param governingCondition id of the condition that asks for it; null if there is only one
+ * @param currentA positive from {@code from} to {@code to}; null where it is dead
+ * @param designCurrentA current that it is sized for, never below the rated current of a single load behind it
+ * @param ampacityA what it may carry with all factors, all runs; null if the tables have no value
+ * @param ampacityFromMemory whether that figure rests on a value from memory
+ * @param conductorC conductor temperature calculated with; null where it is dead
+ * @param dropV along the cable, the return included; null where it is dead
+ * @param dropPercent of the system's nominal voltage
+ * @param dropFromSourcePercent from the source to its far end, of the system's nominal voltage
+ * @param lengthFromSourceM length of the feeding path to its far end
+ * @param lossW heat in all its conductors
+ * @param faultFrom prospective fault currents at {@code from}
+ * @param faultTo prospective fault currents at {@code to}
+ * @param protectedBy tags of the devices that guard it, nearest first
+ */
+public record CableResult(
+        String id,
+        TerminalRef from,
+        TerminalRef to,
+        String system,
+        boolean live,
+        double lengthM,
+        @Nullable Double areaMm2,
+        boolean auto,
+        Conductors conductors,
+        int parallel,
+        @Nullable Double leastAreaMm2,
+        @Nullable GovernedBy governedBy,
+        @Nullable String governingCondition,
+        @Nullable Double currentA,
+        @Nullable Double designCurrentA,
+        @Nullable Double ampacityA,
+        boolean ampacityFromMemory,
+        @Nullable Double conductorC,
+        @Nullable Double dropV,
+        @Nullable Double dropPercent,
+        @Nullable Double dropFromSourcePercent,
+        @Nullable Double lengthFromSourceM,
+        @Nullable Double lossW,
+        FaultRange faultFrom,
+        FaultRange faultTo,
+        List<String> protectedBy) {
+    public CableResult {
+        protectedBy = List.copyOf(protectedBy);
+    }
+}

@@ -1,0 +1,33 @@
+package orlop.study;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What holds at a point of the network: one or more terminals joined without impedance.
+ *
+ * @param id the component that names the point: a bar before a junction before anything else
+ * @param system id of its system
+ * @param terminals all terminals of the point, {@code COMPONENT.n}, in the order of the drawing
+ * @param voltageV null where the point is dead
+ * @param angleDeg phase angle; null for DC and where the point is dead
+ * @param fault prospective fault currents
+ * @param lengthFromSourceM length of the shortest path from a source; null where none feeds it
+ */
+public record PointResult(
+        String id,
+        String system,
+        List<String> terminals,
+        @Nullable Double voltageV,
+        @Nullable Double angleDeg,
+        FaultRange fault,
+        @Nullable Double lengthFromSourceM) {
+    public PointResult {
+        terminals = List.copyOf(terminals);
+    }
+
+    /** Whether a source feeds the point in this condition. */
+    public boolean live() {
+        return voltageV != null;
+    }
+}

@@ -1,0 +1,29 @@
+package orlop.study;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import orlop.drawing.Drawing;
+
+/**
+ * Everything that is worked out from a drawing.
+ *
+ * @param drawing the drawing that was studied
+ * @param byCondition results by condition id, in the order of the drawing; a drawing without conditions has one, {@code
+ *     as-drawn}
+ * @param governing each figure's worst over all conditions
+ * @param gaps where overcurrent protection is missing or does not do, over all conditions
+ */
+public record Study(Drawing drawing, Map<String, Results> byCondition, Results governing, List<Gap> gaps) {
+    public Study {
+        byCondition = Collections.unmodifiableMap(new LinkedHashMap<>(byCondition));
+        gaps = List.copyOf(gaps);
+    }
+
+    /** The results of this condition; the governing ones for {@link Results#GOVERNING} or an unknown name. */
+    public Results of(String condition) {
+        Results r = byCondition.get(condition);
+        return r == null ? governing : r;
+    }
+}

@@ -1,0 +1,21 @@
+package orlop.study;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What holds at a terminal of a component.
+ *
+ * @param id name of the terminal
+ * @param system id of its system
+ * @param voltageV null where it is dead
+ * @param angleDeg null for DC and where it is dead
+ * @param currentA positive out of a source, into a load; through an in-line device from 1 to 2
+ * @param powerW of that current, same sign
+ */
+public record TerminalResult(
+        String id,
+        String system,
+        @Nullable Double voltageV,
+        @Nullable Double angleDeg,
+        @Nullable Double currentA,
+        @Nullable Double powerW) {}
