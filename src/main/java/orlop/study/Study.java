@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import orlop.drawing.Drawing;
 
 /**
@@ -19,6 +20,22 @@ public record Study(Drawing drawing, Map<String, Results> byCondition, Results g
     public Study {
         byCondition = Collections.unmodifiableMap(new LinkedHashMap<>(byCondition));
         gaps = List.copyOf(gaps);
+    }
+
+    /**
+     * Studies a drawing in all its conditions.
+     *
+     * @param stale asked inside the loops; once true, the study is given up
+     * @throws java.util.concurrent.CancellationException if {@code stale} said so
+     */
+    public static Study of(Drawing drawing, StudyOptions options, BooleanSupplier stale) {
+        Results none = new Results(Results.GOVERNING, "", true, 0, Map.of(), Map.of(), Map.of(), List.of());
+        return new Study(drawing, Map.of(), none, List.of());
+    }
+
+    /** As {@link #of(Drawing, StudyOptions, BooleanSupplier)} with the usual options, never given up. */
+    public static Study of(Drawing drawing) {
+        return of(drawing, StudyOptions.DEFAULT, () -> false);
     }
 
     /** The results of this condition; the governing ones for {@link Results#GOVERNING} or an unknown name. */
