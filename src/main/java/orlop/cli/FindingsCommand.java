@@ -23,7 +23,11 @@ final class FindingsCommand implements Callable<Integer> {
     @Nullable
     String condition;
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "table", description = "${bundle:cli.format}")
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "table",
+            description = "${bundle:cli.findings-format}")
     Format format = Format.TABLE;
 
     @Option(names = "-o", paramLabel = "OUT", description = "${bundle:cli.out}")

@@ -24,7 +24,11 @@ final class StudyCommand implements Callable<Integer> {
     @Nullable
     String condition;
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "table", description = "${bundle:cli.format}")
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "table",
+            description = "${bundle:cli.study-format}")
     Format format = Format.TABLE;
 
     @Option(names = "--fault-ohm", paramLabel = "R", description = "${bundle:cli.fault-ohm}")
