@@ -1,0 +1,126 @@
+package orlop.cli;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import orlop.drawing.Drawing;
+import orlop.drawing.Words;
+import orlop.findings.Finding;
+import orlop.study.CableResult;
+import orlop.study.ComponentResult;
+import orlop.study.FaultRange;
+import orlop.study.PointResult;
+import orlop.study.Results;
+import orlop.study.TerminalResult;
+
+/** The results of one condition as JSON: the contract that other programs rely on. Keys never change their meaning. */
+final class StudyJson {
+    private final JsonGenerator json;
+
+    StudyJson(JsonGenerator json) {
+        this.json = json;
+    }
+
+    void write(Drawing drawing, Results r, List<Finding> findings) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("drawing", drawing.vessel().name());
+        json.writeStringField("condition", r.condition());
+        json.writeStringField("ruleSet", drawing.vessel().ruleSet());
+        json.writeBooleanField("converged", r.converged());
+        JsonValues.number(json, "residualA", r.residualA());
+        json.writeArrayFieldStart("points");
+        for (PointResult p : r.points().values()) {
+            point(drawing, p);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("cables");
+        for (CableResult w : r.cables().values()) {
+            cable(w);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("components");
+        for (ComponentResult c : r.components().values()) {
+            component(c);
+        }
+        json.writeEndArray();
+        json.writeFieldName("findings");
+        new FindingsJson(json, Words.english()).write(findings);
+        json.writeEndObject();
+    }
+
+    private void point(Drawing drawing, PointResult p) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", p.id());
+        json.writeStringField("system", p.system());
+        JsonValues.number(json, "voltageV", p.voltageV());
+        JsonValues.number(json, "angleDeg", p.angleDeg());
+        JsonValues.number(json, "faultMaxA", p.fault().maxA());
+        JsonValues.number(json, "faultMinA", p.fault().minA());
+        json.writeObjectFieldStart("faults");
+        var system = drawing.systems().get(p.system());
+        if (system != null && system.nature().isDc() && p.fault().maxA() != null) {
+            json.writeFieldName("dc");
+            range(p.fault());
+        }
+        json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    private void cable(CableResult w) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", w.id());
+        json.writeStringField("from", w.from().toString());
+        json.writeStringField("to", w.to().toString());
+        JsonValues.number(json, "lengthM", w.lengthM());
+        JsonValues.number(json, "areaMm2", w.areaMm2());
+        json.writeBooleanField("auto", w.auto());
+        JsonValues.number(json, "leastAreaMm2", w.leastAreaMm2());
+        JsonValues.text(json, "governedBy", w.governedBy() == null ? null : JsonValues.word(w.governedBy()));
+        JsonValues.text(json, "governingCondition", w.governingCondition());
+        JsonValues.number(json, "currentA", w.currentA());
+        JsonValues.number(json, "designCurrentA", w.designCurrentA());
+        JsonValues.number(json, "ampacityA", w.ampacityA());
+        JsonValues.number(json, "conductorC", w.conductorC());
+        JsonValues.number(json, "dropV", w.dropV());
+        JsonValues.number(json, "dropPercent", w.dropPercent());
+        JsonValues.number(json, "dropFromSourcePercent", w.dropFromSourcePercent());
+        JsonValues.number(json, "lengthFromSourceM", w.lengthFromSourceM());
+        JsonValues.number(json, "lossW", w.lossW());
+        json.writeFieldName("faultFrom");
+        range(w.faultFrom());
+        json.writeFieldName("faultTo");
+        range(w.faultTo());
+        json.writeArrayFieldStart("protectedBy");
+        for (String device : w.protectedBy()) {
+            json.writeString(device);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void component(ComponentResult c) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", c.id());
+        json.writeStringField("kind", c.kind().word());
+        json.writeArrayFieldStart("terminals");
+        for (TerminalResult t : c.terminals()) {
+            json.writeStartObject();
+            json.writeStringField("id", t.id());
+            json.writeStringField("system", t.system());
+            JsonValues.number(json, "voltageV", t.voltageV());
+            JsonValues.number(json, "angleDeg", t.angleDeg());
+            JsonValues.number(json, "currentA", t.currentA());
+            JsonValues.number(json, "powerW", t.powerW());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void range(FaultRange f) throws IOException {
+        json.writeStartObject();
+        JsonValues.number(json, "maxA", f.maxA());
+        JsonValues.number(json, "minA", f.minA());
+        json.writeEndObject();
+    }
+}

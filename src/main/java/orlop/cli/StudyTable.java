@@ -1,0 +1,67 @@
+package orlop.cli;
+
+import java.util.List;
+import java.util.stream.Stream;
+import orlop.drawing.Drawing;
+import orlop.drawing.Message;
+import orlop.drawing.Quantity;
+import orlop.drawing.Unit;
+import orlop.drawing.Words;
+import orlop.study.CableResult;
+import orlop.study.Results;
+import org.jspecify.annotations.Nullable;
+
+/** The cables of one condition as a table for a person. */
+final class StudyTable {
+    private static final String NONE = "–";
+    private final Words words = Words.english();
+
+    String text(Drawing drawing, Results r) {
+        TextTable table = new TextTable(Stream.of(
+                        "cable", "from", "to", "size", "length", "current", "ampacity", "drop", "source", "least",
+                        "fault", "guarded")
+                .map(k -> words.text("cli.table." + k))
+                .toList());
+        for (CableResult w : r.cables().values()) {
+            table.row(cells(w));
+        }
+        String vessel = drawing.vessel().name();
+        String head = words.text(Message.of("cli.table.title", vessel, r.title()));
+        String state = r.converged() ? "" : words.text("cli.table.not-converged") + "\n";
+        return head + "\n" + state + "\n" + table.text();
+    }
+
+    private List<String> cells(CableResult w) {
+        return List.of(
+                w.id(),
+                w.from().toString(),
+                w.to().toString(),
+                size(w),
+                show(w.lengthM(), Unit.METRE),
+                show(w.currentA(), Unit.AMPERE),
+                show(w.ampacityA(), Unit.AMPERE) + (w.ampacityFromMemory() ? " m" : ""),
+                show(w.dropPercent(), Unit.PERCENT),
+                show(w.dropFromSourcePercent(), Unit.PERCENT),
+                show(w.leastAreaMm2(), Unit.SQUARE_MILLIMETRE),
+                fault(w),
+                w.protectedBy().isEmpty() ? NONE : w.protectedBy().get(0));
+    }
+
+    private static String size(CableResult w) {
+        if (w.areaMm2() == null) {
+            return NONE;
+        }
+        String runs = w.parallel() > 1 ? w.parallel() + "×" : "";
+        String size = runs + w.conductors().count() + "×" + show(w.areaMm2(), Unit.SQUARE_MILLIMETRE);
+        return w.auto() ? size + " auto" : size;
+    }
+
+    private static String fault(CableResult w) {
+        Double a = w.faultTo().maxA();
+        return a == null ? NONE : show(a / 1000, Unit.KILOAMPERE);
+    }
+
+    private static String show(@Nullable Double value, Unit unit) {
+        return value == null ? NONE : new Quantity(value, unit).text();
+    }
+}
