@@ -24,7 +24,8 @@ final class FindingsTable {
             out.append("    ").append(words.text(f.message())).append('\n');
             if (f.cure() != null) {
                 out.append("    ")
-                        .append(words.text(Message.of("cli.findings.cure", f.cure().label())))
+                        .append(words.text(
+                                Message.of("cli.findings.cure", f.cure().label())))
                         .append('\n');
             }
             if (f.acceptedReason() != null) {

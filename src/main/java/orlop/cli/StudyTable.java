@@ -2,6 +2,7 @@ package orlop.cli;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.drawing.Quantity;
@@ -9,7 +10,6 @@ import orlop.drawing.Unit;
 import orlop.drawing.Words;
 import orlop.study.CableResult;
 import orlop.study.Results;
-import org.jspecify.annotations.Nullable;
 
 /** The cables of one condition as a table for a person. */
 final class StudyTable {
@@ -18,8 +18,18 @@ final class StudyTable {
 
     String text(Drawing drawing, Results r) {
         TextTable table = new TextTable(Stream.of(
-                        "cable", "from", "to", "size", "length", "current", "ampacity", "drop", "source", "least",
-                        "fault", "guarded")
+                        "cable",
+                        "from",
+                        "to",
+                        "size",
+                        "length",
+                        "current",
+                        "ampacity",
+                        "drop",
+                        "source",
+                        "least",
+                        "fault",
+                        "guarded")
                 .map(k -> words.text("cli.table." + k))
                 .toList());
         for (CableResult w : r.cables().values()) {

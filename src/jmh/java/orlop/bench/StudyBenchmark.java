@@ -1,0 +1,51 @@
+package orlop.bench;
+
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import orlop.drawing.Drawing;
+import orlop.findings.Checker;
+import orlop.findings.Finding;
+import orlop.study.Study;
+
+/** How long a whole study takes: network, flow, faults, sizing, coverage. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+public class StudyBenchmark {
+    @Param({"200", "1000", "10000"})
+    private int cables;
+
+    @Param({"0", "5"})
+    private int meshPercent;
+
+    private Drawing drawing = Drawing.empty("");
+
+    @Setup
+    public void grow() {
+        drawing = GrownDrawings.tree(cables, 1, meshPercent, 7);
+    }
+
+    @Benchmark
+    public Study study() {
+        return Study.of(drawing);
+    }
+
+    @Benchmark
+    public List<Finding> studyAndFindings() {
+        return Checker.check(Study.of(drawing));
+    }
+}

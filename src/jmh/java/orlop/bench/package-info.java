@@ -1,0 +1,5 @@
+/** JMH benchmarks of the main job. */
+@NullMarked
+package orlop.bench;
+
+import org.jspecify.annotations.NullMarked;
