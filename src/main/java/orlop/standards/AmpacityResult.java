@@ -52,16 +52,16 @@ public sealed interface AmpacityResult {
 
         /** The ampacity, A: the cell times all factors, not rounded. */
         public double amps() {
-            double amps = cell.amps();
-            for (CorrectionFactor f : factors) {
-                amps *= f.factor().value();
-            }
-            return amps;
+            return cell.amps() * totalFactor();
         }
 
-        /** All factors together. */
+        /** All factors together, without unit. */
         public double totalFactor() {
-            return amps() / cell.amps();
+            double total = 1;
+            for (CorrectionFactor f : factors) {
+                total *= f.factor().value();
+            }
+            return total;
         }
 
         /** Whether it may decide an area; if not it is only shown. */
