@@ -2,13 +2,17 @@ package orlop.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import orlop.drawing.Words;
+import orlop.findings.Finding;
+import orlop.findings.Severity;
+import orlop.study.Results;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code orlop export FILE -o OUT}. */
-@Command(name = "export", resourceBundle = Words.BUNDLE, description = "${bundle:cli.export}")
+@Command(name = "export", resourceBundle = Main.BUNDLE, description = "${bundle:cli.export}")
 final class ExportCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "${bundle:cli.file}")
     @SuppressWarnings("NullAway.Init") // set by picocli
@@ -28,6 +32,9 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws UserError {
-        throw new UserError("cli.not-yet", "export");
+        Opened opened = Opened.file(file, 0);
+        Results results = opened.results(condition);
+        SheetFiles.write(opened, results, opened.sheet(sheet), out);
+        return Main.DONE;
     }
 }

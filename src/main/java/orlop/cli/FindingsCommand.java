@@ -1,15 +1,27 @@
 package orlop.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import orlop.drawing.Words;
+import orlop.findings.Finding;
+import orlop.findings.Severity;
+import orlop.study.Results;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code orlop findings FILE}. */
-@Command(name = "findings", resourceBundle = Words.BUNDLE, description = "${bundle:cli.findings}")
+@Command(name = "findings", resourceBundle = Main.BUNDLE, description = "${bundle:cli.findings}")
 final class FindingsCommand implements Callable<Integer> {
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli
+    private CommandSpec spec;
+
     enum Format {
         TABLE,
         JSON
@@ -35,7 +47,16 @@ final class FindingsCommand implements Callable<Integer> {
     Path out;
 
     @Override
-    public Integer call() throws UserError {
-        throw new UserError("cli.not-yet", "findings");
+    public Integer call() throws UserError, IOException {
+        Opened opened = Opened.file(file, 0);
+        List<Finding> findings = opened.findingsIn(opened.results(condition));
+        String text =
+                switch (format) {
+                    case JSON -> JsonValues.text(j -> new FindingsJson(j, Words.english()).write(findings));
+                    case TABLE -> new FindingsTable().text(findings);
+                };
+        Output.text(text, out, spec.commandLine().getOut());
+        boolean grave = findings.stream().anyMatch(f -> f.severity() != Severity.ADVICE && !f.accepted());
+        return grave ? Main.FOUND : Main.DONE;
     }
 }

@@ -4,11 +4,17 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Supplier;
+import orlop.drawing.Message;
+import orlop.drawing.Words;
 import picocli.CommandLine;
 
 /** The way in. Exit codes: 0 done; 1 findings of kind danger or defect; 2 bad input. */
 public final class Main {
+    /** The texts of this room for the help of the commands. */
+    static final String BUNDLE = "orlop.words.cli";
+
     static final int DONE = 0;
+    static final int FOUND = 1;
     static final int BAD_INPUT = 2;
 
     private Main() {}
@@ -39,7 +45,7 @@ public final class Main {
         commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         commands.setCaseInsensitiveEnumValuesAllowed(true);
         commands.setParameterExceptionHandler((e, typed) -> {
-            e.getCommandLine().getErr().println(Words.text("cli.error", oneLine(e)));
+            e.getCommandLine().getErr().println(line("cli.error", oneLine(e)));
             return BAD_INPUT;
         });
         commands.setExecutionExceptionHandler((e, command, typed) -> report(e, command));
@@ -52,12 +58,16 @@ public final class Main {
 
     private static int report(Throwable e, CommandLine command) {
         PrintWriter err = command.getErr();
-        err.println(e instanceof UserError ? oneLine(e) : Words.text("cli.unexpected", oneLine(e)));
+        err.println(e instanceof UserError ? line("cli.error", oneLine(e)) : line("cli.unexpected", oneLine(e)));
         OrlopCommand top = command.getCommandSpec().root().commandLine().getCommand();
         if (top.trace) {
             e.printStackTrace(err);
         }
         return BAD_INPUT;
+    }
+
+    private static String line(String key, String argument) {
+        return Words.english().text(Message.of(key, argument));
     }
 
     private static String oneLine(Throwable e) {

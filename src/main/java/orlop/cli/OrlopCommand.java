@@ -6,6 +6,10 @@ import java.nio.file.Path;
 import java.util.Properties;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import orlop.drawing.Drawing;
+import orlop.drawing.Message;
+import orlop.drawing.Words;
+import orlop.editor.EditorApp;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -18,7 +22,7 @@ import picocli.CommandLine.Spec;
 /** {@code orlop [FILE]}: the editor, or what can be done without a display. */
 @Command(
         name = "orlop",
-        resourceBundle = Words.BUNDLE,
+        resourceBundle = Main.BUNDLE,
         description = "${bundle:cli.description}",
         footer = "%n${bundle:cli.caution}",
         mixinStandardHelpOptions = true,
@@ -46,17 +50,22 @@ final class OrlopCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws UserError {
+    public Integer call() throws UserError, IOException {
         switch (display.get()) {
-            case NONE -> say(Words.text("cli.no-display"));
-            case DEAD -> say(Words.text("cli.dead-display", String.valueOf(System.getenv("DISPLAY"))));
-            case LIVE -> throw new UserError("cli.not-yet", "editor");
+            case NONE -> say(Message.of("cli.no-display"));
+            case DEAD -> say(Message.of("cli.dead-display", String.valueOf(System.getenv("DISPLAY"))));
+            case LIVE -> {
+                Drawing drawing = file == null ? Opened.mainSampleDrawing() : Opened.load(file);
+                EditorApp.open(drawing, file);
+                return Main.DONE;
+            }
         }
+        new HeadlessJob(spec.commandLine().getOut()).run(file);
         return Main.DONE;
     }
 
-    private void say(String line) {
-        spec.commandLine().getOut().println(line);
+    private void say(Message line) {
+        spec.commandLine().getOut().println(Words.english().text(line));
     }
 
     /** The version that the build was told. */

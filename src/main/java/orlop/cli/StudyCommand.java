@@ -1,15 +1,27 @@
 package orlop.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import orlop.drawing.Words;
+import orlop.findings.Finding;
+import orlop.findings.Severity;
+import orlop.study.Results;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code orlop study FILE}. */
-@Command(name = "study", resourceBundle = Words.BUNDLE, description = "${bundle:cli.study}")
+@Command(name = "study", resourceBundle = Main.BUNDLE, description = "${bundle:cli.study}")
 final class StudyCommand implements Callable<Integer> {
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli
+    private CommandSpec spec;
+
     enum Format {
         TABLE,
         JSON,
@@ -39,7 +51,17 @@ final class StudyCommand implements Callable<Integer> {
     Path out;
 
     @Override
-    public Integer call() throws UserError {
-        throw new UserError("cli.not-yet", "study");
+    public Integer call() throws UserError, IOException {
+        Opened opened = Opened.file(file, faultOhm);
+        Results results = opened.results(condition);
+        List<Finding> findings = opened.findingsIn(results);
+        String text =
+                switch (format) {
+                    case JSON -> JsonValues.text(j -> new StudyJson(j).write(opened.drawing(), results, findings));
+                    case CSV -> new StudyCsv().text(results);
+                    case TABLE -> new StudyTable().text(opened.drawing(), results);
+                };
+        Output.text(text, out, spec.commandLine().getOut());
+        return Main.DONE;
     }
 }
