@@ -63,7 +63,7 @@ final class ArchitectureRules {
         }
         rules.put(
                 "no cycles of packages",
-                slices().matching(root + ".(**)").should().beFreeOfCycles());
+                slices().matching(root + ".(*)..").should().beFreeOfCycles());
     }
 
     private void addWhatRoomsMustNotKnow() {

@@ -60,6 +60,7 @@ final class OrlopCommand implements Callable<Integer> {
                 return Main.DONE;
             }
         }
+        System.setProperty("java.awt.headless", "true"); // before the first AWT class: a dead display poisons it
         new HeadlessJob(spec.commandLine().getOut()).run(file);
         return Main.DONE;
     }

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.function.Supplier;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,21 +19,36 @@ class MainTest {
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
+    @TempDir
+    private Path folder;
+
+    @BeforeEach
+    void write_into_an_empty_folder() {
+        System.setProperty(HeadlessJob.FOLDER_PROPERTY, folder.toString());
+    }
+
+    @AfterEach
+    void forget_the_folder() {
+        System.clearProperty(HeadlessJob.FOLDER_PROPERTY);
+    }
+
     @Test
-    void without_a_display_the_default_command_says_so_in_one_line() {
+    void without_a_display_the_default_command_says_so_and_studies_the_main_sample() {
         assertThat(run(MainTest::noDisplay)).isZero();
 
-        assertThat(out).hasToString(line("No display, so the editor can not open."));
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .startsWith(line("No display, so the editor can not open."))
+                .contains("Oskerrin", "W7", "Wrote", "A design aid");
         assertThat(err.size()).isZero();
+        assertThat(folder.resolve("pilot-cutter.svg")).isRegularFile();
     }
 
     @Test
     void a_dead_display_is_said_to_be_dead() {
         assertThat(run(() -> Display.State.DEAD)).isZero();
 
-        assertThat(out.toString(StandardCharsets.UTF_8))
-                .contains("does not answer")
-                .hasLineCount(1);
+        assertThat(out.toString(StandardCharsets.UTF_8).lines().findFirst())
+                .hasValueSatisfying(first -> assertThat(first).contains("does not answer"));
     }
 
     @ParameterizedTest
