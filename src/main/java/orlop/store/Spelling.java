@@ -20,10 +20,11 @@ final class Spelling {
                 .min(Comparator.comparingInt(k -> distance(word, k)));
     }
 
-    /** The few known words that are most like this one, the likest first. */
+    /** The few known words that are most like this one, the likest first, and of equally like ones those that start alike. */
     static List<String> nearest(String word, Collection<String> known, int count) {
         return known.stream()
-                .sorted(Comparator.comparingInt(k -> distance(word, k)))
+                .sorted(Comparator.<String>comparingInt(k -> distance(word, k))
+                        .thenComparing(k -> !word.regionMatches(true, 0, k, 0, 1)))
                 .limit(count)
                 .toList();
     }
