@@ -13,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.drawing.Soundness;
@@ -65,15 +64,22 @@ public final class DrawingFile {
     public static Drawing load(byte[] bytes, String name) throws FileProblem {
         size(name, bytes.length);
         char[] text = text(bytes, name);
-        JsonNode root = null;
         try {
-            root = JsonTree.read(text);
+            return drawing(JsonTree.read(text));
+        } catch (Trouble t) {
+            int[] at = t.line() > 0 ? new int[] {t.line(), t.column()} : Places.find(text, t.path(), t.atKey());
+            throw new FileProblem(name, at[0], at[1], Places.words(t.path(), t.tree()), t.reason(), t.cure());
+        }
+    }
+
+    private static Drawing drawing(JsonNode root) throws Trouble {
+        try {
             Drawing drawing = DrawingReader.read(root);
             SchemaGate.check(root);
             sound(drawing, root);
             return drawing;
         } catch (Trouble t) {
-            throw problem(t, name, text, root);
+            throw t.in(root);
         }
     }
 
@@ -155,10 +161,5 @@ public final class DrawingFile {
             }
         }
         return -1;
-    }
-
-    private static FileProblem problem(Trouble t, String name, char[] text, @Nullable JsonNode root) {
-        int[] at = t.line() > 0 ? new int[] {t.line(), t.column()} : Places.find(text, t.path(), t.atKey());
-        return new FileProblem(name, at[0], at[1], Places.words(t.path(), root), t.reason(), t.cure());
     }
 }

@@ -20,6 +20,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 
@@ -51,6 +52,7 @@ final class JsonTree {
     private static final JsonNodeFactory NODES = new JsonNodeFactory(true);
 
     private final JsonParser parser;
+    private JsonNode root = NullNode.getInstance();
 
     private JsonTree(JsonParser parser) {
         this.parser = parser;
@@ -61,10 +63,15 @@ final class JsonTree {
         return FACTORY.createParser(text);
     }
 
-    /** The tree of a text that holds one JSON value. */
+    /** The tree of a text that holds one JSON value. Trouble brings what has been read of it. */
     static JsonNode read(char[] text) throws Trouble {
         try (JsonParser p = parser(text)) {
-            return new JsonTree(p).document(text);
+            JsonTree tree = new JsonTree(p);
+            try {
+                return tree.document(text);
+            } catch (Trouble t) {
+                throw t.in(tree.root);
+            }
         } catch (IOException e) {
             throw new AssertionError("a text in memory cannot fail to be read", e);
         }
@@ -74,22 +81,47 @@ final class JsonTree {
         try {
             JsonToken first = parser.nextToken();
             if (first == null) {
-                throw Trouble.of("store.empty");
+                throw Trouble.of("store.empty").at(1, 1);
             }
-            JsonNode root = value(first, 0);
-            if (parser.nextToken() != null) {
-                throw here(Trouble.of("store.trailing"), parser.currentTokenLocation());
-            }
+            value(first, 0, node -> root = node);
+            ended();
             return root;
         } catch (JsonProcessingException e) {
             throw explained(e, text);
         }
     }
 
-    private JsonNode value(JsonToken token, int depth) throws IOException, Trouble {
+    private void ended() throws Trouble, IOException {
+        boolean ended;
+        try {
+            ended = parser.nextToken() == null;
+        } catch (JsonProcessingException e) {
+            ended = false;
+        }
+        if (!ended) {
+            throw here(Trouble.of("store.trailing"), parser.currentTokenLocation());
+        }
+    }
+
+    /** Reads a value. It is put where it belongs before it is filled, so that trouble inside it finds the ids around. */
+    private void value(JsonToken token, int depth, Consumer<JsonNode> put) throws IOException, Trouble {
+        switch (token) {
+            case START_OBJECT -> {
+                ObjectNode node = NODES.objectNode();
+                put.accept(node);
+                object(node, depth + 1);
+            }
+            case START_ARRAY -> {
+                ArrayNode node = NODES.arrayNode();
+                put.accept(node);
+                array(node, depth + 1);
+            }
+            default -> put.accept(scalar(token));
+        }
+    }
+
+    private JsonNode scalar(JsonToken token) throws IOException, Trouble {
         return switch (token) {
-            case START_OBJECT -> object(depth + 1);
-            case START_ARRAY -> array(depth + 1);
             case VALUE_STRING -> TextNode.valueOf(parser.getText());
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(token);
             case VALUE_TRUE -> BooleanNode.TRUE;
@@ -99,26 +131,22 @@ final class JsonTree {
         };
     }
 
-    private ObjectNode object(int depth) throws IOException, Trouble {
+    private void object(ObjectNode node, int depth) throws IOException, Trouble {
         bounded(depth);
-        ObjectNode node = NODES.objectNode();
         for (JsonToken t = parser.nextToken(); t != JsonToken.END_OBJECT; t = parser.nextToken()) {
             String key = parser.currentName();
             if (node.has(key)) {
                 throw here(Trouble.of("store.duplicate-key", Message.quote(key)), parser.currentTokenLocation());
             }
-            node.set(key, value(parser.nextToken(), depth));
+            value(parser.nextToken(), depth, child -> node.set(key, child));
         }
-        return node;
     }
 
-    private ArrayNode array(int depth) throws IOException, Trouble {
+    private void array(ArrayNode node, int depth) throws IOException, Trouble {
         bounded(depth);
-        ArrayNode node = NODES.arrayNode();
         for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
-            node.add(value(t, depth));
+            value(t, depth, node::add);
         }
-        return node;
     }
 
     private void bounded(int depth) throws Trouble {
@@ -145,11 +173,23 @@ final class JsonTree {
         if (e instanceof StreamConstraintsException) {
             return here(Trouble.of("store.too-long", MAX_STRING, MAX_NUMBER), at);
         }
-        long offset = at.getCharOffset();
+        int offset = (int) at.getCharOffset();
         if (e instanceof JsonEOFException || offset >= text.length || offset < 0) {
             return here(Trouble.of("store.cut-off"), at);
         }
-        return here(Trouble.of("store.syntax", Message.quote(String.valueOf(text[(int) offset]))), at);
+        int start = e.getOriginalMessage().contains(" token '") ? wordStart(text, offset) : offset;
+        String found = String.valueOf(text, start, Math.max(1, offset - start));
+        return here(Trouble.of("store.syntax", Message.quote(found)), at)
+                .at(at.getLineNr(), at.getColumnNr() - (offset - start));
+    }
+
+    /** Where a word starts that ends here: the parser tells the place behind a word that it does not know. */
+    private static int wordStart(char[] text, int end) {
+        int i = end;
+        while (i > 0 && Character.isLetterOrDigit(text[i - 1])) {
+            i--;
+        }
+        return i;
     }
 
     /** Puts the line, the column and the path of the parser into the trouble. */

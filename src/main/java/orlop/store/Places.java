@@ -17,20 +17,20 @@ final class Places {
     private Places() {}
 
     /** A path in words: {@code components[3] FC2 · ratingA}. */
-    static String words(List<Object> path, @Nullable JsonNode root) {
+    static String words(List<Object> path, JsonNode root) {
         StringBuilder s = new StringBuilder();
         JsonNode at = root;
         for (Object step : path) {
             if (step instanceof Integer i) {
                 s.append('[').append(i).append(']');
-                at = at == null ? null : at.get(i);
-                JsonNode id = at == null ? null : at.get("id");
-                if (id != null && id.isTextual()) {
+                at = at.path(i);
+                JsonNode id = at.path("id");
+                if (id.isTextual()) {
                     s.append(' ').append(Message.quote(id.asText()));
                 }
             } else {
                 s.append(s.length() == 0 ? "" : " · ").append(Message.quote(step.toString()));
-                at = at == null ? null : at.get(step.toString());
+                at = at.path(step.toString());
             }
         }
         return s.toString();

@@ -1,5 +1,7 @@
 package orlop.store;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -30,6 +32,7 @@ final class Trouble extends Exception {
     private final transient Message cause;
     private final transient @Nullable Message cure;
     private final transient Deque<Object> path = new ArrayDeque<>();
+    private transient JsonNode tree = MissingNode.getInstance();
     private boolean atKey;
     private int line;
     private int column;
@@ -73,6 +76,16 @@ final class Trouble extends Exception {
         line = atLine;
         column = atColumn;
         return this;
+    }
+
+    /** This trouble, in a tree or in what has been read of it. */
+    Trouble in(JsonNode root) {
+        tree = root;
+        return this;
+    }
+
+    JsonNode tree() {
+        return tree;
     }
 
     Message reason() {
