@@ -1,0 +1,15 @@
+package orlop.scene;
+
+/**
+ * Which parts of a cable's annotation are shown. The tag always is.
+ *
+ * @param size conductors and area
+ * @param length one-way length
+ * @param current current in the condition shown
+ * @param drop voltage drop from the source to the far end, percent
+ * @param fault prospective fault current at the far end
+ */
+public record Annotations(boolean size, boolean length, boolean current, boolean drop, boolean fault) {
+    public static final Annotations ALL = new Annotations(true, true, true, true, true);
+    public static final Annotations NONE = new Annotations(false, false, false, false, false);
+}
