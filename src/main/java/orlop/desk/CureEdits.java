@@ -77,8 +77,7 @@ public final class CureEdits {
             return gone(c.label(), c.cable());
         }
         Particulars p = device(c.family(), c.ratingA(), c.breakingKa());
-        Component end = d.components()
-                .require((c.atFrom() ? w.from() : w.to()).component());
+        Component end = d.components().require((c.atFrom() ? w.from() : w.to()).component());
         String system = end.systemOf((c.atFrom() ? w.from() : w.to()).terminal());
         Place place = place(scenes.of(end.place().sheet()), w, c.atFrom(), p.kind(), end);
         Component device = Component.of(Tags.next(d, p.kind()), p, place, java.util.List.of(system));
@@ -94,7 +93,8 @@ public final class CureEdits {
 
     private static Place place(Scene scene, Cable w, boolean atFrom, Kind kind, Component end) {
         Route route = scene.routes().get(w.id());
-        InlinePlaces places = route == null ? null : InlinePlaces.of(scene, kind).orElse(null);
+        InlinePlaces places =
+                route == null ? null : InlinePlaces.of(scene, kind).orElse(null);
         if (route == null || places == null) {
             Point p = end.place().at();
             return new Place(end.place().sheet(), p.plus(0, atFrom ? 15 : -15), 0, false, null);
@@ -118,8 +118,7 @@ public final class CureEdits {
         }
         Particulars fresh;
         if (old.particulars() instanceof Protection.Fuse f) {
-            fresh = new Protection.Fuse(
-                    c.family(), c.ratingA(), c.breakingKa(), null, f.resistanceOhm(), f.poles());
+            fresh = new Protection.Fuse(c.family(), c.ratingA(), c.breakingKa(), null, f.resistanceOhm(), f.poles());
         } else if (old.particulars() instanceof Protection.CircuitBreaker b) {
             fresh = new Protection.CircuitBreaker(
                     c.family(), c.ratingA(), null, c.breakingKa(), null, b.resistanceOhm(), b.poles(), b.position());

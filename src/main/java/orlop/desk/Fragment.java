@@ -48,12 +48,10 @@ public record Fragment(List<Component> components, List<Cable> cables, List<Link
         return new Fragment(
                 components,
                 d.cables().stream()
-                        .filter(w -> in.contains(w.from().component())
-                                && in.contains(w.to().component()))
+                        .filter(w -> in.contains(w.from().component()) && in.contains(w.to().component()))
                         .toList(),
                 d.links().stream()
-                        .filter(l -> in.contains(l.from().component())
-                                && in.contains(l.to().component()))
+                        .filter(l -> in.contains(l.from().component()) && in.contains(l.to().component()))
                         .toList());
     }
 

@@ -35,8 +35,7 @@ final class InlinePlaces {
     static Optional<InlinePlaces> of(Scene scene, Kind kind) {
         return SymbolLibrary.bundled()
                 .find(kind.word())
-                .filter(s ->
-                        s.terminals().containsKey("1") && s.terminals().containsKey("2"))
+                .filter(s -> s.terminals().containsKey("1") && s.terminals().containsKey("2"))
                 .map(s -> new InlinePlaces(scene, s));
     }
 

@@ -65,9 +65,8 @@ public final class Placings {
         if (p instanceof Source.PvArray) {
             return s -> s.nature() == Nature.PV;
         }
-        boolean shoreOrEngine = p instanceof Source.ShorePedestal
-                || p instanceof Source.ShoreInlet
-                || p instanceof Source.Generator;
+        boolean shoreOrEngine =
+                p instanceof Source.ShorePedestal || p instanceof Source.ShoreInlet || p instanceof Source.Generator;
         return shoreOrEngine ? Placings::ac : s -> true;
     }
 

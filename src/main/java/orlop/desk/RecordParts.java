@@ -71,8 +71,7 @@ public final class RecordParts {
         if (!found) {
             throw new IllegalArgumentException(record.getClass() + " has no part " + part);
         }
-        Class<?>[] types =
-                Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);
+        Class<?>[] types = Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);
         return (R) made(record.getClass(), types, values);
     }
 
