@@ -1,5 +1,7 @@
 package orlop.scene;
 
+import java.util.List;
+
 /** What a colour means. A {@link Palette} says how it looks. */
 public enum Ink {
     /** Symbols, links, texts. */
@@ -27,7 +29,7 @@ public enum Ink {
     SYSTEM_5(true),
     SYSTEM_6(true);
 
-    private static final int SYSTEMS = 6;
+    private static final List<Ink> SYSTEMS = List.of(SYSTEM_1, SYSTEM_2, SYSTEM_3, SYSTEM_4, SYSTEM_5, SYSTEM_6);
     private final boolean forText;
 
     Ink(boolean forText) {
@@ -45,6 +47,6 @@ public enum Ink {
      * @param index its place in the drawing, from 0
      */
     public static Ink system(int index) {
-        return values()[SYSTEM_1.ordinal() + Math.floorMod(index, SYSTEMS)];
+        return SYSTEMS.get(Math.floorMod(index, SYSTEMS.size()));
     }
 }

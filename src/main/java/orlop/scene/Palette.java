@@ -57,8 +57,9 @@ public record Palette(String name, Map<Ink, Integer> rgb) {
 
     private static Palette of(String name, int... rgb) {
         Map<Ink, Integer> map = new EnumMap<>(Ink.class);
+        int i = 0;
         for (Ink ink : Ink.values()) {
-            map.put(ink, rgb[ink.ordinal()]);
+            map.put(ink, rgb[i++]);
         }
         return new Palette(name, map);
     }

@@ -1,0 +1,72 @@
+package orlop.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Places for the texts of a component: where its symbol says, then all around it. */
+public final class BoxSpots {
+    private static final double ASIDE_MM = 1;
+    private static final double STEP_MM = 1.25;
+
+    private BoxSpots() {}
+
+    /**
+     * Where a block of this size may stand by a symbol.
+     *
+     * @param preferred sides that the symbol prefers, the best first
+     */
+    public static List<Spot> around(Rect ink, List<Side> preferred, double width, double height) {
+        List<Spot> spots = new ArrayList<>();
+        int rank = 0;
+        for (Side s : preferred) {
+            beside(spots, ink, s, width, height, 3 * rank++);
+        }
+        for (Side s : Side.values()) {
+            if (!preferred.contains(s)) {
+                beside(spots, ink, s, width, height, 4 + 3 * rank++);
+            }
+        }
+        return spots;
+    }
+
+    private static void beside(List<Spot> spots, Rect ink, Side side, double width, double height, double base) {
+        boolean aside = side == Side.LEFT || side == Side.RIGHT;
+        double reach = aside ? (ink.height() + height) / 2 + 2 : (ink.width() + width) / 2 + 1;
+        for (int k = 0; k * STEP_MM <= reach; k++) {
+            for (int sign = -1; sign <= 1; sign += 2) {
+                if (k > 0 || sign > 0) {
+                    double off = sign * k * STEP_MM;
+                    spots.add(new Spot(rect(ink, side, width, height, off), side, base + 0.4 * Math.abs(off)));
+                }
+            }
+        }
+    }
+
+    private static Rect rect(Rect ink, Side side, double width, double height, double off) {
+        double midX = ink.centreX() - width / 2 + off;
+        double midY = ink.centreY() - height / 2 + off;
+        return switch (side) {
+            case RIGHT -> Rect.of(ink.maxX() + ASIDE_MM, midY, width, height);
+            case LEFT -> Rect.of(ink.minX() - ASIDE_MM - width, midY, width, height);
+            case ABOVE -> Rect.of(midX, ink.minY() - ASIDE_MM - height, width, height);
+            case BELOW -> Rect.of(midX, ink.maxY() + ASIDE_MM, width, height);
+        };
+    }
+
+    /** Where the name of a bar may stand: over it from its beginning on, under it, before and behind it. */
+    public static List<Spot> alongBar(Rect bar, double width, double height) {
+        List<Spot> spots = new ArrayList<>();
+        if (bar.width() >= bar.height()) {
+            double room = Math.max(0, bar.width() - width);
+            for (double off = 0; off <= room; off += 2.5) {
+                double x = bar.minX() + off;
+                spots.add(new Spot(Rect.of(x, bar.minY() - ASIDE_MM - height, width, height), Side.RIGHT, 0.05 * off));
+                spots.add(new Spot(Rect.of(x, bar.maxY() + ASIDE_MM, width, height), Side.RIGHT, 3 + 0.05 * off));
+            }
+        }
+        spots.addAll(around(bar, List.of(Side.RIGHT, Side.LEFT), width, height).stream()
+                .map(s -> new Spot(s.rect(), s.side(), s.cost() + 8))
+                .toList());
+        return spots;
+    }
+}

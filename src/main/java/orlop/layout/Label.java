@@ -1,0 +1,35 @@
+package orlop.layout;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A block of text that wants a place.
+ *
+ * @param id unique among the labels
+ * @param width mm
+ * @param height mm
+ * @param target what it speaks of
+ * @param spots where it may stand, at least one
+ * @param fixed whether a person put it there: it has one spot and keeps it
+ */
+public record Label(String id, double width, double height, Rect target, List<Spot> spots, boolean fixed) {
+    public Label {
+        spots = List.copyOf(spots);
+        if (spots.isEmpty()) {
+            throw new IllegalArgumentException("label " + id + " has no spot");
+        }
+    }
+
+    /**
+     * Where a label was put.
+     *
+     * @param rect what it covers
+     * @param side how its lines are set
+     * @param leader a thin line to what it speaks of, where it had to stand apart; null else
+     */
+    public record Put(Rect rect, Side side, @Nullable Leader leader) {}
+
+    /** A straight thin line from a label to what it speaks of. */
+    public record Leader(double x1, double y1, double x2, double y2) {}
+}
