@@ -253,6 +253,12 @@ public final class Session {
                 Message.of("desk.saved", String.valueOf(file.getFileName()))));
     }
 
+    /** Asks for the review of the present drawing again. */
+    public void review() {
+        mine();
+        recalculator.request(history.current());
+    }
+
     /** Ends the work: what is being calculated is given up. */
     public void close() {
         mine();

@@ -36,14 +36,21 @@ public final class WireGauge {
         return number <= 40 ? Optional.of(number) : Optional.empty();
     }
 
-    /** The thinnest gauge that has at least this area, as it is spoken: {@code AWG 10}, {@code AWG 2/0}; empty above 4/0. */
-    public static Optional<String> atLeast(double areaMm2) {
-        for (int n = 40; n >= -3; n--) {
-            if (areaMm2(n) >= areaMm2 * (1 - 1e-9)) {
-                return Optional.of(name(n));
+    /**
+     * How an area stands to the gauges that are sold (the even ones to AWG 2, then every one): {@code AWG 10} if it is
+     * that gauge to within 1 %, else {@code > AWG 10} with the thickest that is thinner; "" beyond the gauges.
+     */
+    public static String around(double areaMm2) {
+        for (int n = -3; n <= 30; n += n < 2 ? 1 : 2) {
+            double a = areaMm2(n);
+            if (Math.abs(areaMm2 - a) <= 0.01 * a) {
+                return name(n);
+            }
+            if (a < areaMm2) {
+                return areaMm2 > 1.3 * areaMm2(-3) ? "" : "> " + name(n);
             }
         }
-        return Optional.empty();
+        return "";
     }
 
     private static String name(int gauge) {

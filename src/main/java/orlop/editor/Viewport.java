@@ -26,8 +26,7 @@ record Viewport(double pxPerMm, double xPx, double yPx) {
         double rim = 16;
         double scale = Math.min((widthPx - 2 * rim) / widthMm, (heightPx - 2 * rim) / heightMm);
         Viewport v = new Viewport(scale, 0, 0);
-        return new Viewport(
-                v.pxPerMm, (widthPx - widthMm * v.pxPerMm) / 2, (heightPx - heightMm * v.pxPerMm) / 2);
+        return new Viewport(v.pxPerMm, (widthPx - widthMm * v.pxPerMm) / 2, (heightPx - heightMm * v.pxPerMm) / 2);
     }
 
     AffineTransform toView() {
