@@ -114,16 +114,25 @@ public final class Checks {
     }
 
     /**
-     * An id of a component, cable, sheet …: 1 to 64 characters without white space, control characters or quotes. It
-     * may hold a dot only where {@code dotAllowed}: the last dot of a terminal's name parts component and terminal.
+     * An id of a component, cable, sheet …: 1 to 64 characters without white space, control characters or quotes. A
+     * terminal is written COMPONENT.TERMINAL and parted at its last dot, so that a component's id may hold dots.
      */
     public static String id(String value, String field) {
-        boolean good = !value.isEmpty() && value.length() <= 64;
+        return id(value, 64, field);
+    }
+
+    /** As {@link #id(String, String)}, of 1 to {@code longest} characters. */
+    static String id(String value, int longest, String field) {
+        boolean good = !value.isEmpty() && value.length() <= longest;
         for (int i = 0; good && i < value.length(); i++) {
             char c = value.charAt(i);
-            good = !Character.isWhitespace(c) && !Character.isISOControl(c) && "\"'<>&\\".indexOf(c) < 0;
+            good = printable(value, i)
+                    && !Character.isWhitespace(c)
+                    && !Character.isSpaceChar(c)
+                    && !Character.isISOControl(c)
+                    && "\"'<>&\\".indexOf(c) < 0;
         }
-        if (!good || Character.isSpaceChar(value.charAt(0))) {
+        if (!good) {
             throw new OutOfRange(
                     field,
                     Message.of("drawing.range.id", field, Message.quote(value)),
@@ -137,11 +146,7 @@ public final class Checks {
         boolean good = value.length() <= 2_000;
         for (int i = 0; good && i < value.length(); i++) {
             char c = value.charAt(i);
-            boolean loneSurrogate = Character.isSurrogate(c) && !pairedSurrogate(value, i);
-            good = !loneSurrogate
-                    && c != '\uFFFE'
-                    && c != '\uFFFF'
-                    && (!Character.isISOControl(c) || c == '\n' || c == '\t');
+            good = printable(value, i) && (!Character.isISOControl(c) || c == '\n' || c == '\t');
         }
         if (!good) {
             throw new OutOfRange(
@@ -150,6 +155,12 @@ public final class Checks {
                     field + " is longer than 2,000 characters or holds characters that cannot be printed");
         }
         return value;
+    }
+
+    /** Whether the character is one that XML can hold, control characters aside. */
+    private static boolean printable(String value, int i) {
+        char c = value.charAt(i);
+        return c != '\uFFFE' && c != '\uFFFF' && (!Character.isSurrogate(c) || pairedSurrogate(value, i));
     }
 
     private static boolean pairedSurrogate(String value, int i) {

@@ -22,8 +22,14 @@ public record DayPlan(String id, String name, List<Step> steps, Extras extras) {
      *
      * @param condition id of the condition
      * @param hours above 0 to 24
+     * @param extras keys that this version does not know
      */
-    public record Step(String condition, double hours) {
+    public record Step(String condition, double hours, Extras extras) {
+        /** Some hours in one condition and nothing else. */
+        public Step(String condition, double hours) {
+            this(condition, hours, Extras.NONE);
+        }
+
         public Step {
             Checks.id(condition, "condition");
             Checks.positive(hours, "hours");

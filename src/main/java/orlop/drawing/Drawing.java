@@ -200,6 +200,24 @@ public record Drawing(
                 extras);
     }
 
+    public Drawing withMeasurements(Ledger<Measurement> v) {
+        return new Drawing(
+                vessel,
+                systems,
+                conditions,
+                locations,
+                sheets,
+                components,
+                cables,
+                links,
+                cableways,
+                notes,
+                v,
+                accepted,
+                dayPlans,
+                extras);
+    }
+
     public Drawing withAccepted(Ledger<Acceptance> v) {
         return new Drawing(
                 vessel,

@@ -1,5 +1,7 @@
 package orlop.drawing;
 
+import java.util.function.UnaryOperator;
+
 /**
  * One change that a person makes: a function from drawing to drawing, with a label.
  *
@@ -21,8 +23,8 @@ public interface Edit {
         return new Object();
     }
 
-    /** An edit of this label and function. */
-    static Edit of(Message label, java.util.function.UnaryOperator<Drawing> change) {
+    /** An edit of this label and function. A value that a record refuses is a refusal. */
+    static Edit of(Message label, UnaryOperator<Drawing> change) {
         return new Edit() {
             @Override
             public Message label() {
@@ -31,13 +33,13 @@ public interface Edit {
 
             @Override
             public Drawing applyTo(Drawing before) {
-                return change.apply(before);
+                return apply(change, before);
             }
         };
     }
 
-    /** An edit of this label and function that merges with those of the same key. */
-    static Edit merging(Message label, Object key, java.util.function.UnaryOperator<Drawing> change) {
+    /** As {@link #of}, merging with edits of the same key. */
+    static Edit merging(Message label, Object key, UnaryOperator<Drawing> change) {
         return new Edit() {
             @Override
             public Message label() {
@@ -46,7 +48,7 @@ public interface Edit {
 
             @Override
             public Drawing applyTo(Drawing before) {
-                return change.apply(before);
+                return apply(change, before);
             }
 
             @Override
@@ -54,6 +56,14 @@ public interface Edit {
                 return key;
             }
         };
+    }
+
+    private static Drawing apply(UnaryOperator<Drawing> change, Drawing before) {
+        try {
+            return change.apply(before);
+        } catch (Checks.OutOfRange e) {
+            throw new Refusal(e.reason());
+        }
     }
 
     /** Why a change cannot be made. */

@@ -4,6 +4,25 @@ package orlop.drawing;
 final class Forgetting {
     private Forgetting() {}
 
+    /**
+     * Without what was measured and accepted at items that are gone: a later item of the same tag must not come to an
+     * acceptance that nobody gave it.
+     */
+    static Drawing recordsOfGone(Drawing before, Drawing after) {
+        Drawing d = after;
+        for (Measurement m : before.measurements().values()) {
+            if (before.hasItem(m.item()) && !after.hasItem(m.item())) {
+                d = d.withMeasurements(d.measurements().without(m.id()));
+            }
+        }
+        for (Acceptance a : before.accepted().values()) {
+            if (before.hasItem(a.item()) && !after.hasItem(a.item())) {
+                d = d.withAccepted(d.accepted().without(a.id()));
+            }
+        }
+        return d;
+    }
+
     static Drawing forget(Drawing d, String id) {
         Drawing after = d;
         for (OperatingCondition c : d.conditions().values()) {

@@ -73,7 +73,7 @@ final class InlineEdits {
             for (String id : all) {
                 after = deleteOne(after, id, all);
             }
-            return after;
+            return Forgetting.recordsOfGone(d, after);
         });
     }
 
@@ -104,7 +104,9 @@ final class InlineEdits {
         Drawing bare = without(without(d, a), b);
         Cable keep = a.cable() != null ? a.cable() : b.cable();
         if (keep == null) {
-            return bare.with(Link.of(a.far(), b.far()));
+            Link joined = new Link(
+                    Link.idOf(a.far(), b.far()), a.far(), b.far(), a.lengthM() + b.lengthM(), null, Extras.NONE);
+            return bare.hasItem(joined.id()) ? bare : bare.with(joined);
         }
         return bare.withCables(healedCables(d, keep, a, b));
     }
@@ -129,19 +131,19 @@ final class InlineEdits {
         return joined.withBends(List.of()).withLengthM(la == null || lb == null ? null : la + lb);
     }
 
-    /** What is connected to a terminal, and where it leads. */
-    private record End(String id, @Nullable Cable cable, TerminalRef far) {}
+    /** What is connected to a terminal, and where it leads; the length is that of a link. */
+    private record End(String id, @Nullable Cable cable, TerminalRef far, double lengthM) {}
 
     private static @Nullable End onlyEnd(Drawing d, TerminalRef t) {
         List<End> ends = new ArrayList<>();
         for (Cable w : d.cables().values()) {
             if (w.from().equals(t) || w.to().equals(t)) {
-                ends.add(new End(w.id(), w, w.from().equals(t) ? w.to() : w.from()));
+                ends.add(new End(w.id(), w, w.from().equals(t) ? w.to() : w.from(), 0));
             }
         }
         for (Link l : d.links().values()) {
             if (l.from().equals(t) || l.to().equals(t)) {
-                ends.add(new End(l.id(), null, l.from().equals(t) ? l.to() : l.from()));
+                ends.add(new End(l.id(), null, l.from().equals(t) ? l.to() : l.from(), l.lengthM()));
             }
         }
         return ends.size() == 1 ? ends.get(0) : null;

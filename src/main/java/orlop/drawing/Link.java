@@ -19,7 +19,11 @@ public record Link(
         double lengthM,
         @Nullable Double ratingA,
         Extras extras) {
+    /** Two terminals of the longest, the dots in them, and what stands between. */
+    private static final int LONGEST_ID = 2 * (64 + 1 + 64) + 1;
+
     public Link {
+        Checks.id(id, LONGEST_ID, "id");
         Checks.notNegative(lengthM, "lengthM");
         Checks.positiveOrUnknown(ratingA, "ratingA");
         if (from.equals(to)) {
@@ -40,7 +44,8 @@ public record Link(
         return from + "~" + to;
     }
 
+    /** This link between other terminals. An id that was given stays; one that was made of the terminals follows. */
     public Link withEnds(TerminalRef f, TerminalRef t) {
-        return new Link(idOf(f, t), f, t, lengthM, ratingA, extras);
+        return new Link(id.equals(idOf(from, to)) ? idOf(f, t) : id, f, t, lengthM, ratingA, extras);
     }
 }

@@ -14,13 +14,13 @@ final class Renaming {
         }
         Cable w = d.cables().get(id);
         if (w != null) {
-            return accepted(d.withCables(d.cables().renamed(id, newId, w.withId(newId))), id, newId);
+            return records(d.withCables(d.cables().renamed(id, newId, w.withId(newId))), id, newId);
         }
         Component c = Edits.component(d, id);
         Drawing after = d.withComponents(d.components().renamed(id, newId, c.withId(newId)));
         after = ends(after, id, newId);
         after = conditions(after, id, newId);
-        return accepted(mates(after, id, newId), id, newId);
+        return records(mates(after, id, newId), id, newId);
     }
 
     private static Drawing ends(Drawing d, String id, String newId) {
@@ -33,7 +33,11 @@ final class Renaming {
         for (Link l : d.links().values()) {
             if (l.from().component().equals(id) || l.to().component().equals(id)) {
                 Link changed = l.withEnds(moved(l.from(), id, newId), moved(l.to(), id, newId));
+                if (!changed.id().equals(l.id()) && after.hasItem(changed.id())) {
+                    throw Edits.refusal("drawing.refuse.tag-taken", changed.id());
+                }
                 after = after.withLinks(after.links().renamed(l.id(), changed.id(), changed));
+                after = records(after, l.id(), changed.id());
             }
         }
         return after;
@@ -69,6 +73,19 @@ final class Renaming {
             } else if (c.particulars() instanceof Earth.NeutralEarthLink n
                     && n.source().equals(id)) {
                 after = after.with(c.withParticulars(new Earth.NeutralEarthLink(newId)));
+            }
+        }
+        return after;
+    }
+
+    /** What was accepted and what was measured at an item follows it. */
+    private static Drawing records(Drawing d, String id, String newId) {
+        Drawing after = accepted(d, id, newId);
+        for (Measurement m : d.measurements().values()) {
+            if (m.item().equals(id)) {
+                Measurement moved = new Measurement(
+                        m.id(), newId, m.quantity(), m.value(), m.unit(), m.date(), m.remark(), m.extras());
+                after = after.withMeasurements(after.measurements().with(m.id(), moved));
             }
         }
         return after;

@@ -153,6 +153,9 @@ public final class Soundness {
 
     private void links() {
         for (Link l : drawing.links().values()) {
+            if (drawing.components().contains(l.id()) || drawing.cables().contains(l.id())) {
+                flaw("links", l.id(), "id", "drawing.flaw.twice-link", l.id());
+            }
             ends("links", l.id(), l.from(), l.to());
         }
     }
