@@ -36,7 +36,9 @@ public final class BoxSpots {
             for (int sign = -1; sign <= 1; sign += 2) {
                 if (k > 0 || sign > 0) {
                     double off = sign * k * STEP_MM;
-                    spots.add(new Spot(rect(ink, side, width, height, off), side, base + 0.4 * Math.abs(off)));
+                    boolean apart = !aside && Math.abs(off) >= width / 2;
+                    Side set = apart ? off > 0 ? Side.RIGHT : Side.LEFT : side;
+                    spots.add(new Spot(rect(ink, side, width, height, off), set, base + 0.4 * Math.abs(off)));
                 }
             }
         }

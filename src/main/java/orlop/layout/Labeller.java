@@ -18,6 +18,7 @@ public final class Labeller {
     /** Least distance between a text and anything else. */
     public static final double GAP_MM = 0.5;
 
+    private static final String OWNED = "\n"; // in no id
     private static final int SWEEPS = 4;
     private static final double CONFLICT = 200;
     private static final double CONFLICT_PER_MM2 = 10;
@@ -37,19 +38,20 @@ public final class Labeller {
 
     /** Something that no text may lie on. */
     public void solid(Rect r) {
-        solids.put("s" + solidCount++, r);
+        solids.put(OWNED + solidCount++, r);
     }
 
-    /** A line that no text may lie on. */
-    public void line(List<Point> points, double widthMm) {
+    /** A line of this owner that no text may lie on. */
+    public void line(String owner, List<Point> points, double widthMm) {
         for (int i = 1; i < points.size(); i++) {
-            solid(Rect.around(points.get(i - 1), points.get(i)).grown(widthMm / 2));
+            Rect leg = Rect.around(points.get(i - 1), points.get(i)).grown(widthMm / 2);
+            solids.put(owner + OWNED + solidCount++, leg);
         }
     }
 
-    /** Whether nothing but texts would lie under this. */
-    public boolean free(Rect r) {
-        return area.contains(r) && solids.overlapping(r).isEmpty();
+    /** Whether this would lie on nothing but lines of this owner and texts. */
+    public boolean free(Rect r, String owner) {
+        return area.contains(r) && solids.overlapping(r).stream().allMatch(e -> e.id().startsWith(owner + OWNED));
     }
 
     /** A place for each label, by id, in the order given. To be called once. */
@@ -60,8 +62,9 @@ public final class Labeller {
         }
         wanted.stream().filter(Label::fixed).forEach(l -> choose(l, l.spots().get(0)));
         wanted.stream().filter(l -> !l.fixed()).forEach(l -> choose(l, best(l)));
-        for (int i = 0; i < SWEEPS && sweep(); i++) {
-            continue;
+        int sweeps = 0;
+        while (sweeps < SWEEPS && sweep()) {
+            sweeps++;
         }
         Map<String, Label.Put> out = new LinkedHashMap<>();
         for (Label l : wanted) {

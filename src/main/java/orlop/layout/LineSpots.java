@@ -13,8 +13,8 @@ public final class LineSpots {
 
     private LineSpots() {}
 
-    /** A straight piece of a line. */
-    record Leg(Point a, Point b) {
+    /** A straight piece of a line: the one after its point number {@code index}. */
+    record Leg(int index, Point a, Point b) {
         double length() {
             return Math.abs(a.xMm() - b.xMm()) + Math.abs(a.yMm() - b.yMm());
         }
@@ -35,7 +35,7 @@ public final class LineSpots {
     static List<Leg> legs(List<Point> points) {
         List<Leg> legs = new ArrayList<>();
         for (int i = 1; i < points.size(); i++) {
-            legs.add(new Leg(points.get(i - 1), points.get(i)));
+            legs.add(new Leg(i - 1, points.get(i - 1), points.get(i)));
         }
         legs.sort(Comparator.comparingDouble(Leg::length).reversed());
         return legs;

@@ -6,8 +6,8 @@ package orlop.scene;
  * @param size conductors and area
  * @param length one-way length
  * @param current current in the condition shown
- * @param drop voltage drop from the source to the far end, percent
- * @param fault prospective fault current at the far end
+ * @param drop voltage drop along the cable, percent of the system's nominal voltage
+ * @param fault highest prospective fault current at the far end
  */
 public record Annotations(boolean size, boolean length, boolean current, boolean drop, boolean fault) {
     public static final Annotations ALL = new Annotations(true, true, true, true, true);

@@ -1,25 +1,144 @@
 package orlop.scene;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import orlop.drawing.Cable;
+import orlop.drawing.Drawing;
+import orlop.drawing.Link;
+import orlop.drawing.Message;
+import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
+import orlop.drawing.TerminalRef;
+import orlop.layout.Connection;
+import orlop.layout.Placed;
+import orlop.layout.Placing;
+import orlop.layout.Port;
 import orlop.layout.Rect;
+import orlop.layout.Router;
+import orlop.layout.Way;
+import orlop.symbols.SymbolLibrary;
 
 /** Makes scenes. Immutable; safe for use by many threads. */
 public final class SceneBuilder {
-    /** A builder that uses the program's own symbols. */
-    public static SceneBuilder bundled() {
-        return new SceneBuilder();
+    private final Placing placing;
+
+    private SceneBuilder(SymbolLibrary library) {
+        this.placing = new Placing(library);
     }
 
-    private SceneBuilder() {}
+    /** A builder that uses the program's own symbols. */
+    public static SceneBuilder bundled() {
+        return new SceneBuilder(SymbolLibrary.bundled());
+    }
+
+    /** A builder that uses these symbols. What paints its scenes needs the same ones. */
+    public static SceneBuilder with(SymbolLibrary library) {
+        return new SceneBuilder(library);
+    }
 
     /** The sheet that was asked for, as data. The same request gives the same scene. */
     public Scene build(SceneRequest request) {
-        Sheet sheet = request.drawing().sheets().require(request.sheet());
-        double w = sheet.size().widthMm();
-        double h = sheet.size().heightMm();
-        Rect drawable = new Rect(20, 10, w - 10, h - 10);
-        return new Scene(sheet.id(), sheet.title(), w, h, drawable, List.of(), List.of(), List.of(), Map.of());
+        Drawing drawing = request.drawing();
+        Sheet sheet = drawing.sheets().require(request.sheet());
+        SheetFrame frame = new SheetFrame(sheet.size());
+        OperatingCondition condition =
+                drawing.conditions().get(request.results().condition());
+        List<Placed> placed = placing.place(drawing, sheet.id(), condition);
+        Map<String, Way> ways = Router.route(
+                placed,
+                connections(drawing),
+                frame.drawable().grown(-2.5),
+                List.of(frame.titleBlock(), frame.foot(), frame.margin()));
+        SheetView view = SheetView.of(request, placed, ways);
+        List<FoundPlace> found = FoundPlace.all(view);
+        SheetComposer.Composed composed = new SheetComposer(view, frame, placing, found).compose();
+        ItemMaker items = new ItemMaker();
+        paper(items, view, frame, found);
+        new SheetItems(view, composed, found, items).draw();
+        return new Scene(
+                sheet.id(),
+                title(view, sheet),
+                sheet.size().widthMm(),
+                sheet.size().heightMm(),
+                frame.drawable(),
+                items.items(),
+                terminals(placed, ways),
+                bars(drawing, placed),
+                routes(drawing, ways));
+    }
+
+    private static void paper(ItemMaker items, SheetView view, SheetFrame frame, List<FoundPlace> found) {
+        frame.draw(items, view.words());
+        new TitleBlock(view.request()).draw(items, frame.titleBlock());
+        new Legend(view, frame.foot()).draw(items);
+        if (view.request().margin()) {
+            new MarginNotes(view, frame.margin()).draw(items, found);
+        }
+        NoteItems.draw(items, view);
+    }
+
+    private static String title(SheetView view, Sheet sheet) {
+        String vessel = view.drawing().vessel().name();
+        return view.words().text(Message.of("scene.sheet", vessel, sheet.number(), sheet.title()));
+    }
+
+    private static List<Connection> connections(Drawing drawing) {
+        List<Connection> all = new ArrayList<>();
+        for (Link l : drawing.links().values()) {
+            all.add(new Connection(l.id(), l.from(), l.to(), List.of()));
+        }
+        for (Cable c : drawing.cables().values()) {
+            all.add(new Connection(c.id(), c.from(), c.to(), c.bends()));
+        }
+        return all;
+    }
+
+    private static List<TerminalSpot> terminals(List<Placed> placed, Map<String, Way> ways) {
+        Set<TerminalRef> connected = new HashSet<>();
+        for (Way w : ways.values()) {
+            connected.add(w.start().terminal());
+            connected.add(w.end().terminal());
+        }
+        List<TerminalSpot> spots = new ArrayList<>();
+        for (Placed p : placed) {
+            for (Port q : p.ports()) {
+                spots.add(new TerminalSpot(q.terminal(), q.x(), q.y(), q.heading(), connected.contains(q.terminal())));
+            }
+        }
+        return spots;
+    }
+
+    private static List<BarSpan> bars(Drawing drawing, List<Placed> placed) {
+        Set<TerminalRef> used = new HashSet<>();
+        for (Connection c : connections(drawing)) {
+            used.add(c.from());
+            used.add(c.to());
+        }
+        List<BarSpan> bars = new ArrayList<>();
+        for (Placed p : placed) {
+            Rect bar = p.bar();
+            if (bar != null) {
+                int n = 1;
+                while (used.contains(new TerminalRef(p.id(), Integer.toString(n)))) {
+                    n++;
+                }
+                bars.add(new BarSpan(p.id(), bar, Integer.toString(n)));
+            }
+        }
+        return bars;
+    }
+
+    private static Map<String, Route> routes(Drawing drawing, Map<String, Way> ways) {
+        Map<String, Route> routes = new LinkedHashMap<>();
+        for (Way w : ways.values()) {
+            Connection c = w.connection();
+            boolean cable = drawing.cables().contains(c.id());
+            routes.put(c.id(), new Route(c.id(), cable, c.from(), c.to(), w.points()));
+        }
+        return routes;
     }
 }

@@ -1,0 +1,171 @@
+package orlop.scene;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Conductors;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Message;
+import orlop.drawing.RefitStatus;
+import orlop.drawing.Stage;
+import orlop.drawing.Unit;
+import orlop.layout.TextMeasure.Weight;
+import orlop.scene.TextBlock.Line;
+import orlop.scene.TextBlock.Run;
+import orlop.study.CableResult;
+import orlop.study.GovernedBy;
+import orlop.study.Results;
+
+/** The annotation of a cable: {@code W12  2×6 mm² · 14 m} over {@code 18.4 A · 8.5 % · Ik 0.27 kA}. */
+final class CableText {
+    /** Behind an area that rests on a value from memory. */
+    static final String MEMORY = "†";
+
+    private final SheetView view;
+    private final Cable cable;
+    private final String system;
+    private final @Nullable CableResult result;
+
+    CableText(SheetView view, Cable cable, String system) {
+        this.view = view;
+        this.cable = cable;
+        this.system = system;
+        this.result = view.result(cable.id());
+    }
+
+    TextBlock block() {
+        List<Line> lines = new ArrayList<>();
+        List<Run> first = new ArrayList<>();
+        first.add(new Run(cable.id(), Weight.BOLD, Ink.INK));
+        String what = Format.dotted(List.of(
+                view.request().annotations().size() ? size() : "",
+                view.request().annotations().length() ? length() : ""));
+        if (!what.isEmpty()) {
+            first.add(new Run(what, Weight.REGULAR, Ink.INK));
+        }
+        lines.add(new Line(first));
+        String figures = figures();
+        if (!figures.isEmpty()) {
+            lines.add(Line.of(figures, Weight.REGULAR, live() ? view.ink(system) : Ink.DEAD));
+        }
+        if (!status().isEmpty()) {
+            lines.add(Line.of(status(), Weight.REGULAR, Ink.QUIET));
+        }
+        return TextBlock.of(lines);
+    }
+
+    private boolean live() {
+        return result == null || result.live();
+    }
+
+    /** {@code 2×6 mm²}, {@code 3G2.5 mm²} with a protective conductor, {@code 2 × (2×70 mm²)} for two runs. */
+    String size() {
+        Double area = cable.areaMm2() != null ? cable.areaMm2() : result == null ? null : result.areaMm2();
+        String mm2 = area == null ? "? " + Unit.SQUARE_MILLIMETRE.sign() : Format.q(area, Unit.SQUARE_MILLIMETRE);
+        Conductors c = conductors();
+        String one = c == null ? mm2 : c.count() + (c.hasPe() && c != Conductors.PE ? "G" : "×") + mm2;
+        String all = cable.parallel() > 1 ? cable.parallel() + " × (" + one + ")" : one;
+        return memory() ? all + MEMORY : all;
+    }
+
+    /** Whether the area hangs on an ampacity that is known from memory only. */
+    boolean memory() {
+        return result != null
+                && result.ampacityFromMemory()
+                && (result.governedBy() == GovernedBy.AMPACITY || result.governedBy() == GovernedBy.DEVICE);
+    }
+
+    private @Nullable Conductors conductors() {
+        if (cable.conductors() != null) {
+            return cable.conductors();
+        }
+        if (result != null) {
+            return result.conductors();
+        }
+        ElectricalSystem s = view.drawing().systems().get(system);
+        return s != null && s.nature().isDc() ? Conductors.TWO_WIRE : null;
+    }
+
+    private String length() {
+        Double m = cable.lengthM();
+        if (m == null && result != null && result.lengthM() > 0) {
+            m = result.lengthM();
+        }
+        return m == null ? "? " + Unit.METRE.sign() : Format.q(m, Unit.METRE);
+    }
+
+    private String figures() {
+        if (result == null) {
+            return "";
+        }
+        if (!result.live()) {
+            boolean governing = view.request().results().condition().equals(Results.GOVERNING);
+            return view.words().text(governing ? "scene.dead.ever" : "scene.dead");
+        }
+        Annotations a = view.request().annotations();
+        Double current = result.currentA();
+        Double drop = result.dropPercent();
+        Double fault = farFault(result);
+        return Format.dotted(List.of(
+                a.current() && current != null ? Format.q(Math.abs(current), Unit.AMPERE) : "",
+                a.drop() && drop != null ? Format.q(Math.abs(drop), Unit.PERCENT) : "",
+                a.fault() && fault != null ? view.words().text(Message.of("scene.fault", Format.fault(fault))) : ""));
+    }
+
+    /** The highest fault current at the end where it is lower: the far one, whichever way the cable was drawn. */
+    static @Nullable Double farFault(CableResult r) {
+        Double from = r.faultFrom().maxA();
+        Double to = r.faultTo().maxA();
+        if (from == null || to == null) {
+            return to == null ? from : to;
+        }
+        return Math.min(from, to);
+    }
+
+    private String status() {
+        String removed =
+                cable.refit() == RefitStatus.TO_BE_REMOVED ? view.words().text("scene.removed") : "";
+        String traced = cable.stage() == Stage.NOT_TRACED ? view.words().text("scene.not-traced") : "";
+        return Format.dotted(List.of(removed, traced));
+    }
+
+    /** {@code W6, cable from F4 to M2: 2×6 mm² · 16 m; 11.5 A · 5.6 % · Ik 0.24 kA}. */
+    String words() {
+        String text = Format.dotted(List.of(size(), length()));
+        String figures = figures();
+        return view.words()
+                .text(Message.of(
+                        "scene.cable",
+                        cable.id(),
+                        cable.from().component(),
+                        cable.to().component(),
+                        figures.isEmpty() ? text : text + "; " + figures));
+    }
+
+    /** The study's values, for a machine. */
+    Map<String, String> data() {
+        Map<String, String> data = new LinkedHashMap<>();
+        data.put("from", cable.from().toString());
+        data.put("to", cable.to().toString());
+        data.put("system", system);
+        put(data, "length-m", cable.lengthM());
+        put(data, "area-mm2", cable.areaMm2() != null ? cable.areaMm2() : result == null ? null : result.areaMm2());
+        data.put("auto", Boolean.toString(cable.auto()));
+        if (result != null) {
+            data.put("live", Boolean.toString(result.live()));
+            put(data, "current-a", result.currentA());
+            put(data, "drop-percent", result.dropPercent());
+            put(data, "fault-max-a", farFault(result));
+        }
+        return data;
+    }
+
+    private static void put(Map<String, String> data, String key, @Nullable Double value) {
+        if (value != null) {
+            data.put(key, Format.data(value));
+        }
+    }
+}

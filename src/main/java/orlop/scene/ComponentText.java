@@ -1,0 +1,170 @@
+package orlop.scene;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Component;
+import orlop.drawing.Distribution;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Group;
+import orlop.drawing.Message;
+import orlop.drawing.RefitStatus;
+import orlop.drawing.Stage;
+import orlop.drawing.Unit;
+import orlop.layout.TextMeasure.Weight;
+import orlop.scene.TextBlock.Line;
+import orlop.scene.TextBlock.Run;
+import orlop.study.ComponentResult;
+import orlop.study.PointResult;
+import orlop.study.TerminalResult;
+
+/** The texts of a component: tag, name, main particulars, and what a source gives or a bar has. */
+final class ComponentText {
+    private static final double WIDE_MM = 36;
+    private static final int MOST_LINES = 3;
+
+    private final SheetView view;
+    private final Component component;
+    private final Ink ink;
+
+    ComponentText(SheetView view, Component component) {
+        this.view = view;
+        this.component = component;
+        this.ink = view.ink(component.systems().get(0));
+    }
+
+    TextBlock block() {
+        return bar() ? barBlock() : symbolBlock();
+    }
+
+    private boolean bar() {
+        return component.particulars() instanceof Distribution.Busbar
+                || component.particulars() instanceof Distribution.DistributionBoard;
+    }
+
+    private TextBlock symbolBlock() {
+        List<Line> lines = new ArrayList<>();
+        lines.add(Line.of(component.id(), Weight.BOLD, Ink.INK));
+        add(lines, component.name(), Ink.INK);
+        add(lines, mate(), Ink.QUIET);
+        add(lines, particulars(), Ink.QUIET);
+        add(lines, result(), dead() ? Ink.DEAD : ink);
+        add(lines, status(), Ink.QUIET);
+        return TextBlock.of(lines);
+    }
+
+    private TextBlock barBlock() {
+        List<Run> runs = new ArrayList<>();
+        runs.add(new Run(component.id(), Weight.BOLD, ink));
+        String name = component.name().replace('\n', ' ');
+        if (!name.isEmpty()) {
+            String cut = TextBlock.cut(name, 2 * WIDE_MM, TextBlock.SIZE_MM, Weight.REGULAR);
+            runs.add(new Run(cut, Weight.REGULAR, Ink.INK));
+        }
+        String figures = Format.dotted(List.of(particulars(), voltage(), status()));
+        if (!figures.isEmpty()) {
+            runs.add(new Run(figures, Weight.REGULAR, Ink.QUIET));
+        }
+        return TextBlock.of(List.of(new Line(runs)));
+    }
+
+    private static void add(List<Line> lines, String text, Ink ink) {
+        if (!text.isEmpty()) {
+            for (String s : TextBlock.wrapped(text, WIDE_MM, TextBlock.SIZE_MM, Weight.REGULAR, MOST_LINES)) {
+                if (!s.isEmpty()) {
+                    lines.add(Line.of(s, Weight.REGULAR, ink));
+                }
+            }
+        }
+    }
+
+    private String particulars() {
+        return ParticularsText.of(view.drawing(), component, view.words());
+    }
+
+    private String status() {
+        String removed =
+                component.refit() == RefitStatus.TO_BE_REMOVED ? view.words().text("scene.removed") : "";
+        String traced = component.stage() == Stage.NOT_TRACED ? view.words().text("scene.not-traced") : "";
+        return Format.dotted(List.of(removed, traced));
+    }
+
+    /** For a sheet link: where its other end is. */
+    private String mate() {
+        if (!(component.particulars() instanceof Distribution.SheetLink link)) {
+            return "";
+        }
+        Component mate = view.drawing().components().get(link.mate());
+        return mate == null
+                ? view.words().text("scene.no-mate")
+                : view.words().text(Message.of("scene.mate", mate.place().sheet(), field(mate)));
+    }
+
+    private String field(Component mate) {
+        return view.drawing()
+                .sheets()
+                .find(mate.place().sheet())
+                .map(s -> Zones.of(s.size()).at(mate.place().at()))
+                .orElse("");
+    }
+
+    private boolean dead() {
+        ComponentResult r = view.request().results().components().get(component.id());
+        return r != null && !r.live();
+    }
+
+    private String result() {
+        TerminalResult t = first();
+        boolean source = component.kind().group() == Group.SOURCES;
+        if (!source || t == null || t.voltageV() == null) {
+            return source && dead() ? view.words().text("scene.off") : "";
+        }
+        return Format.dotted(List.of(
+                Format.q(t.voltageV(), Unit.VOLT), t.currentA() == null ? "" : Format.q(t.currentA(), Unit.AMPERE)));
+    }
+
+    private @Nullable TerminalResult first() {
+        ComponentResult r = view.request().results().components().get(component.id());
+        return r == null || r.terminals().isEmpty() ? null : r.terminals().get(0);
+    }
+
+    private String voltage() {
+        for (PointResult p : view.request().results().points().values()) {
+            if (p.id().equals(component.id())) {
+                return p.voltageV() == null ? view.words().text("scene.dead") : Format.q(p.voltageV(), Unit.VOLT);
+            }
+        }
+        ElectricalSystem s = view.drawing().systems().get(component.systems().get(0));
+        return s == null ? "" : Format.q(s.nominalV(), Unit.VOLT);
+    }
+
+    /** {@code F4, fuse: bilge pump, 16 A gG}. */
+    String words() {
+        String term = view.words().text(component.kind().term());
+        List<String> rest = new ArrayList<>();
+        for (String s : List.of(component.name(), particulars(), mate(), result(), status())) {
+            if (!s.isEmpty()) {
+                rest.add(s);
+            }
+        }
+        String what = component.id() + ", " + term;
+        return rest.isEmpty() ? what : what + ": " + String.join(", ", rest);
+    }
+
+    /** Kind and results, for a machine. */
+    Map<String, String> data() {
+        Map<String, String> data = new LinkedHashMap<>();
+        data.put("kind", component.kind().word());
+        data.put("system", String.join(" ", component.systems()));
+        TerminalResult t = first();
+        if (t != null && t.voltageV() != null) {
+            data.put("voltage-v", Format.data(t.voltageV()));
+        }
+        if (t != null && t.currentA() != null) {
+            data.put("current-a", Format.data(t.currentA()));
+        }
+        return data;
+    }
+}

@@ -1,0 +1,169 @@
+package orlop.scene;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import orlop.drawing.Cable;
+import orlop.drawing.Note;
+import orlop.drawing.Point;
+import orlop.layout.BoxSpots;
+import orlop.layout.Label;
+import orlop.layout.Labeller;
+import orlop.layout.LineNames;
+import orlop.layout.LineSpots;
+import orlop.layout.Placed;
+import orlop.layout.Placing;
+import orlop.layout.Rect;
+import orlop.layout.Side;
+import orlop.layout.Spot;
+import orlop.layout.Way;
+
+/** Finds the places of all texts of one sheet: names in lines, labels, markers. */
+final class SheetComposer {
+    static final double CABLE_MM = 0.7;
+    static final double LINK_MM = 0.25;
+
+    private final SheetView view;
+    private final Placing placing;
+    private final List<FoundPlace> found;
+    private final Labeller labeller;
+    private final Map<String, TextBlock> blocks = new LinkedHashMap<>();
+    private final Map<String, LineNames.Gap> names = new HashMap<>();
+
+    SheetComposer(SheetView view, SheetFrame frame, Placing placing, List<FoundPlace> found) {
+        this.view = view;
+        this.placing = placing;
+        this.found = found;
+        this.labeller = new Labeller(frame.drawable().grown(-1.5));
+    }
+
+    /** What was found: by label's id the block and its place, by cable the gap for its system's name. */
+    record Composed(Map<String, TextBlock> blocks, Map<String, Label.Put> places, Map<String, LineNames.Gap> names) {}
+
+    static String componentLabel(String tag) {
+        return "c:" + tag;
+    }
+
+    static String cableLabel(String tag) {
+        return "w:" + tag;
+    }
+
+    static String proposalLabel(int number) {
+        return "p:" + number;
+    }
+
+    static String marker(int number) {
+        return "f:" + number;
+    }
+
+    Composed compose() {
+        solids();
+        lineNames();
+        List<Label> labels = new ArrayList<>();
+        view.placed().values().stream().filter(p -> p.bar() != null).forEach(p -> component(labels, p));
+        view.placed().values().stream().filter(p -> p.bar() == null).forEach(p -> component(labels, p));
+        found.forEach(f -> finding(labels, f));
+        view.ways().values().forEach(w -> cable(labels, w));
+        return new Composed(blocks, labeller.place(labels), names);
+    }
+
+    private void solids() {
+        view.placed().values().forEach(p -> labeller.solid(p.ink()));
+        for (Way w : view.ways().values()) {
+            boolean cable = view.drawing().cables().contains(w.connection().id());
+            labeller.line(w.connection().id(), w.points(), cable ? CABLE_MM : LINK_MM);
+        }
+        for (FoundPlace f : found) {
+            if (f.proposal() != null) {
+                labeller.solid(f.target());
+            }
+        }
+        for (Note n : view.drawing().notes().values()) {
+            if (n.sheet().equals(view.request().sheet())) {
+                labeller.solid(NoteItems.rect(n));
+            }
+        }
+    }
+
+    private void lineNames() {
+        for (Way w : view.ways().values()) {
+            if (view.drawing().cables().contains(w.connection().id())) {
+                String name = view.lineName(view.system(w));
+                LineNames.find(w.connection().id(), w.points(), SystemName.width(name), SystemName.height(), labeller)
+                        .ifPresent(g -> {
+                            names.put(w.connection().id(), g);
+                            labeller.solid(g.rect());
+                        });
+            }
+        }
+    }
+
+    private void component(List<Label> labels, Placed p) {
+        TextBlock block = new ComponentText(view, p.component()).block();
+        Rect bar = p.bar();
+        double w = block.width();
+        double h = block.height();
+        List<Spot> spots =
+                bar != null ? BoxSpots.alongBar(p.ink(), w, h) : BoxSpots.around(p.ink(), placing.sides(p), w, h);
+        Point dragged = p.component().place().labelAt();
+        Point at = p.component().place().at();
+        boolean fixed = dragged != null;
+        if (dragged != null) {
+            double x = at.xMm() + dragged.xMm();
+            double y = at.yMm() + dragged.yMm();
+            spots = List.of(new Spot(Rect.of(x, y, w, h), dragged.xMm() < 0 ? Side.LEFT : Side.RIGHT, 0));
+        }
+        String id = componentLabel(p.id());
+        blocks.put(id, block);
+        labels.add(new Label(id, w, h, p.ink(), spots, fixed));
+    }
+
+    private void cable(List<Label> labels, Way way) {
+        Optional<Cable> cable = view.drawing().cables().find(way.connection().id());
+        if (cable.isEmpty()) {
+            return;
+        }
+        TextBlock block = new CableText(view, cable.get(), view.system(way)).block();
+        double w = block.width();
+        double h = block.height();
+        Point dragged = cable.get().labelAt();
+        List<Spot> spots = dragged == null
+                ? LineSpots.of(way.points(), w, h)
+                : List.of(new Spot(Rect.of(dragged.xMm(), dragged.yMm(), w, h), Side.RIGHT, 0));
+        String id = cableLabel(way.connection().id());
+        blocks.put(id, block);
+        labels.add(new Label(id, w, h, middle(way.points()), spots, dragged != null));
+    }
+
+    /** The middle of the longest leg, as a rectangle of no size. */
+    private static Rect middle(List<Point> points) {
+        Rect best = Rect.around(points.get(0), points.get(1));
+        for (int i = 2; i < points.size(); i++) {
+            Rect r = Rect.around(points.get(i - 1), points.get(i));
+            best = r.width() + r.height() > best.width() + best.height() ? r : best;
+        }
+        return Rect.of(best.centreX(), best.centreY(), 0, 0);
+    }
+
+    private void finding(List<Label> labels, FoundPlace f) {
+        FoundPlace.Proposal proposal = f.proposal();
+        if (proposal != null) {
+            TextBlock block = ProposalItems.rating(view, f);
+            String id = proposalLabel(f.number());
+            blocks.put(id, block);
+            List<Side> sides = proposal.standing() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.ABOVE, Side.BELOW);
+            List<Spot> spots = BoxSpots.around(f.target(), sides, block.width(), block.height());
+            labels.add(new Label(id, block.width(), block.height(), f.target(), spots, false));
+        }
+        List<Side> sides = List.of(Side.LEFT, Side.RIGHT, Side.ABOVE, Side.BELOW);
+        List<Spot> spots =
+                new ArrayList<>(BoxSpots.around(f.target().grown(0.3), sides, Marker.WIDTH_MM, Marker.HEIGHT_MM));
+        spots.addAll(BoxSpots.around(f.target().grown(5), sides, Marker.WIDTH_MM, Marker.HEIGHT_MM).stream()
+                .map(s -> new Spot(s.rect(), s.side(), s.cost() + 10))
+                .toList());
+        labels.add(new Label(marker(f.number()), Marker.WIDTH_MM, Marker.HEIGHT_MM, f.target(), spots, false));
+    }
+}

@@ -1,0 +1,213 @@
+package orlop.scene;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.Message;
+import orlop.drawing.Point;
+import orlop.layout.Heading;
+import orlop.layout.Junctions;
+import orlop.layout.Label;
+import orlop.layout.LineNames;
+import orlop.layout.Placed;
+import orlop.layout.Port;
+import orlop.layout.Rect;
+import orlop.layout.Way;
+
+/** The items of what is drawn: cables, links, bars, symbols and their labels. */
+final class SheetItems {
+    private static final double DOT_MM = 0.9;
+    private static final double TAP_MM = 1.1;
+    private static final double THIN_MM = 0.25;
+
+    private final SheetView view;
+    private final SheetComposer.Composed composed;
+    private final List<FoundPlace> found;
+    private final ItemMaker items;
+    private final Map<String, List<Point>> dots = new LinkedHashMap<>();
+
+    SheetItems(SheetView view, SheetComposer.Composed composed, List<FoundPlace> found, ItemMaker items) {
+        this.view = view;
+        this.composed = composed;
+        this.found = found;
+        this.items = items;
+        Junctions.dots(view.ways().values(), view.placed().values())
+                .forEach((p, id) ->
+                        dots.computeIfAbsent(id, k -> new ArrayList<>()).add(p));
+    }
+
+    void draw() {
+        view.ways().values().stream().filter(w -> !isCable(w)).forEach(this::link);
+        view.ways().values().stream().filter(this::isCable).forEach(this::cable);
+        view.placed().values().stream().filter(p -> p.bar() != null).forEach(this::bar);
+        view.placed().values().stream().filter(p -> p.bar() == null).forEach(this::symbol);
+        ProposalItems.draw(items, view, found, composed);
+        view.placed().values().forEach(p -> label(p.id(), SheetComposer.componentLabel(p.id())));
+        view.ways().values().stream()
+                .filter(this::isCable)
+                .forEach(w -> label(
+                        w.connection().id(),
+                        SheetComposer.cableLabel(w.connection().id())));
+    }
+
+    private boolean isCable(Way w) {
+        return view.drawing().cables().contains(w.connection().id());
+    }
+
+    private void link(Way w) {
+        List<Mark> marks = new ArrayList<>();
+        String id = w.connection().id();
+        for (List<Point> piece : LineCutter.cut(w.points(), List.of())) {
+            marks.add(new Mark.Line(piece, SheetComposer.LINK_MM, Mark.Dash.SOLID, false, Ink.INK));
+        }
+        dotsOf(marks, id, Ink.INK, DOT_MM);
+        String title = view.words()
+                .text(Message.of(
+                        "scene.link",
+                        w.connection().from().toString(),
+                        w.connection().to().toString()));
+        items.add(Role.LINK, id, title, around(w.points()), marks, Map.of());
+    }
+
+    private void cable(Way w) {
+        String id = w.connection().id();
+        Cable cable = view.drawing().cables().require(id);
+        String system = view.system(w);
+        Ink ink = view.dead(id) ? Ink.DEAD : view.ink(system);
+        List<LineCutter.Cut> cuts = new ArrayList<>();
+        LineNames.Gap gap = composed.names().get(id);
+        boolean nameCut = gap != null && proposals(id).stream().anyMatch(c -> overlap(c, cut(w, gap)));
+        if (gap != null && !nameCut) {
+            cuts.add(cut(w, gap));
+        }
+        cuts.addAll(proposals(id));
+        List<Mark> marks = new ArrayList<>();
+        for (List<Point> piece : LineCutter.cut(w.points(), cuts)) {
+            marks.add(new Mark.Line(piece, SheetComposer.CABLE_MM, Mark.Dash.SOLID, false, ink));
+        }
+        if (gap != null && !nameCut) {
+            Rect r = gap.rect();
+            marks.add(SystemName.text(view.lineName(system), r.centreX(), r.centreY(), ink));
+        }
+        dotsOf(marks, id, ink, DOT_MM);
+        CableText text = new CableText(view, cable, system);
+        items.add(Role.CABLE, id, text.words(), around(w.points()), marks, text.data());
+    }
+
+    private static boolean overlap(LineCutter.Cut a, LineCutter.Cut b) {
+        return a.leg() == b.leg() && a.from() < b.to() && b.from() < a.to();
+    }
+
+    private List<LineCutter.Cut> proposals(String cable) {
+        List<LineCutter.Cut> cuts = new ArrayList<>();
+        for (FoundPlace f : found) {
+            FoundPlace.Proposal p = f.proposal();
+            if (p != null && p.cable().equals(cable) && cuts.stream().noneMatch(c -> overlap(c, p.cut()))) {
+                cuts.add(p.cut());
+            }
+        }
+        return cuts;
+    }
+
+    private static LineCutter.Cut cut(Way w, LineNames.Gap gap) {
+        Point a = w.points().get(gap.leg());
+        Rect r = gap.rect();
+        boolean lying = a.yMm() == w.points().get(gap.leg() + 1).yMm();
+        double first = lying ? Math.abs(r.minX() - a.xMm()) : Math.abs(r.minY() - a.yMm());
+        double last = lying ? Math.abs(r.maxX() - a.xMm()) : Math.abs(r.maxY() - a.yMm());
+        return new LineCutter.Cut(gap.leg(), Math.min(first, last), Math.max(first, last));
+    }
+
+    private void dotsOf(List<Mark> marks, String way, Ink ink, double radius) {
+        for (Point p : dots.getOrDefault(way, List.of())) {
+            marks.add(new Mark.Disc(p.xMm(), p.yMm(), radius, ink, null, 0));
+        }
+    }
+
+    private void bar(Placed p) {
+        Rect bar = p.bar();
+        if (bar == null) {
+            return;
+        }
+        Component c = p.component();
+        Ink ink = view.ink(c.systems().get(0));
+        List<Mark> marks = new ArrayList<>();
+        if (!bar.equals(p.ink())) {
+            marks.add(new Mark.Box(p.ink(), null, Ink.INK, THIN_MM, Mark.Dash.SOLID));
+        }
+        marks.add(new Mark.Box(bar, ink, null, 0, Mark.Dash.SOLID));
+        for (Way w : view.ways().values()) {
+            for (Port q : List.of(w.start(), w.end())) {
+                if (q.terminal().component().equals(p.id())) {
+                    marks.add(new Mark.Disc(q.x(), q.y(), TAP_MM, ink, null, 0));
+                }
+            }
+        }
+        ComponentText text = new ComponentText(view, c);
+        items.add(Role.BAR, p.id(), text.words(), p.ink(), marks, text.data());
+    }
+
+    private void symbol(Placed p) {
+        Component c = p.component();
+        List<Mark> marks = new ArrayList<>();
+        marks.add(new Mark.SymbolAt(
+                p.symbol(),
+                c.place().at().xMm(),
+                c.place().at().yMm(),
+                c.place().rotationDegree(),
+                c.place().mirrored(),
+                Ink.INK));
+        for (Way w : view.ways().values()) {
+            for (Port q : List.of(w.start(), w.end())) {
+                if (q.terminal().component().equals(p.id())) {
+                    reach(marks, p.ink(), q);
+                }
+            }
+        }
+        ComponentText text = new ComponentText(view, c);
+        items.add(Role.COMPONENT, p.id(), text.words(), p.ink(), marks, text.data());
+    }
+
+    /** A terminal that the symbol doesn't place stands clear of it: a thin line leads there. */
+    private static void reach(List<Mark> marks, Rect ink, Port q) {
+        double x = Math.max(ink.minX(), Math.min(ink.maxX(), q.x()));
+        double y = Math.max(ink.minY(), Math.min(ink.maxY(), q.y()));
+        Heading back = q.heading().opposite();
+        boolean clear = Math.abs(x - q.x()) + Math.abs(y - q.y()) > 0.3;
+        boolean behind = (x - q.x()) * back.dx() + (y - q.y()) * back.dy() > 0;
+        if (clear && behind) {
+            marks.add(Mark.Line.solid(THIN_MM, Ink.INK, new Point(x, y), new Point(q.x(), q.y())));
+        }
+    }
+
+    private void label(String subject, String id) {
+        TextBlock block = composed.blocks().get(id);
+        Label.Put put = composed.places().get(id);
+        if (block == null || put == null) {
+            return;
+        }
+        List<Mark> marks = new ArrayList<>();
+        leader(marks, put, 0.18, Ink.QUIET);
+        marks.addAll(block.marks(put.rect(), put.side()));
+        String title = view.words().text(Message.of("scene.label", block.words()));
+        items.add(Role.LABEL, subject, title, put.rect(), marks, Map.of());
+    }
+
+    static void leader(List<Mark> marks, Label.Put put, double width, Ink ink) {
+        Label.Leader l = put.leader();
+        if (l != null) {
+            marks.add(Mark.Line.solid(width, ink, new Point(l.x1(), l.y1()), new Point(l.x2(), l.y2())));
+        }
+    }
+
+    private static Rect around(List<Point> points) {
+        Rect r = Rect.around(points.get(0), points.get(0));
+        for (Point p : points) {
+            r = r.union(Rect.around(p, p));
+        }
+        return r;
+    }
+}

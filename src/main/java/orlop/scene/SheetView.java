@@ -1,0 +1,64 @@
+package orlop.scene;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Drawing;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Words;
+import orlop.layout.Placed;
+import orlop.layout.Way;
+import orlop.study.CableResult;
+
+/** What all makers of items look things up in: the request, the placed components and the ways of one sheet. */
+record SheetView(SceneRequest request, Map<String, Placed> placed, Map<String, Way> ways, Map<String, Ink> inks) {
+
+    static SheetView of(SceneRequest request, List<Placed> placed, Map<String, Way> ways) {
+        Map<String, Placed> byId = new LinkedHashMap<>();
+        placed.forEach(p -> byId.put(p.id(), p));
+        Map<String, Ink> inks = new LinkedHashMap<>();
+        int i = 0;
+        for (ElectricalSystem s : request.drawing().systems().values()) {
+            inks.put(s.id(), Ink.system(i++));
+        }
+        return new SheetView(request, byId, ways, inks);
+    }
+
+    Drawing drawing() {
+        return request.drawing();
+    }
+
+    Words words() {
+        return request.words();
+    }
+
+    /** The ink of a system; that of symbols if it is not known. */
+    Ink ink(String system) {
+        return inks.getOrDefault(system, Ink.INK);
+    }
+
+    /** The system of a way, by the component at its start. */
+    String system(Way way) {
+        Placed p = placed.get(way.connection().from().component());
+        return p == null ? "" : p.component().systemOf(way.connection().from().terminal());
+    }
+
+    /** What is set in a line: the system's id, marked where it has three phases. */
+    String lineName(String system) {
+        ElectricalSystem s = drawing().systems().get(system);
+        boolean mark = s != null && s.nature().isThreePhase() && !system.contains("3");
+        return mark ? system + " 3~" : system;
+    }
+
+    @Nullable
+    CableResult result(String cable) {
+        return request.results().cables().get(cable);
+    }
+
+    /** Whether a cable is known to be dead in what is shown. */
+    boolean dead(String cable) {
+        CableResult r = result(cable);
+        return r != null && !r.live();
+    }
+}
