@@ -4,9 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import orlop.desk.CableRuns;
-import orlop.desk.Fragment;
+import orlop.desk.Clip;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Component;
@@ -20,13 +19,14 @@ import orlop.drawing.Place;
 import orlop.drawing.SwitchPositions;
 import orlop.drawing.Tags;
 import orlop.drawing.TerminalRef;
+import orlop.store.FileProblem;
 
 /** The commands of the menus Edit and Draw. */
 final class EditCommands {
     private final Session session;
     private final SheetCanvas canvas;
     private final Prompts prompts;
-    private @Nullable Fragment clip;
+    private final Clipboards clipboard = new Clipboards();
     private int pasted;
 
     EditCommands(Session session, SheetCanvas canvas, Prompts prompts) {
@@ -44,7 +44,7 @@ final class EditCommands {
         c.add(
                 CommandId.PASTE,
                 this::paste,
-                () -> clip != null && state().shownSheet().isPresent());
+                () -> state().shownSheet().isPresent());
         c.add(CommandId.DUPLICATE, this::duplicate, this::anyComponent);
         c.add(CommandId.DELETE, this::delete, this::any);
         c.add(CommandId.SELECT_ALL, this::selectAll);
@@ -89,11 +89,11 @@ final class EditCommands {
     }
 
     private void copy() {
-        Fragment f = Fragment.of(state().drawing(), state().selection());
-        if (!f.isEmpty()) {
-            clip = f;
+        String text = Clip.write(state().drawing(), state().selection());
+        if (!text.isEmpty()) {
+            clipboard.put(text);
             pasted = 0;
-            session.say(Message.of("editor.say.copied", f.components().size()));
+            session.say(Message.of("editor.say.copied", components().size()));
         }
     }
 
@@ -104,21 +104,22 @@ final class EditCommands {
     }
 
     private void paste() {
-        Fragment f = clip;
-        if (f != null) {
-            pasted++;
-            put(f, pasted);
-        }
+        pasted++;
+        put(clipboard.text(), pasted);
     }
 
     private void duplicate() {
-        put(Fragment.of(state().drawing(), state().selection()), 1);
+        put(Clip.write(state().drawing(), state().selection()), 1);
     }
 
-    private void put(Fragment f, int times) {
+    private void put(String text, int times) {
         double off = 4 * MoveGesture.GRID_MM * times;
-        Fragment.Pasted p = f.onto(state().drawing(), state().sheet(), off, off);
-        session.apply(p.edit(), p.ids());
+        try {
+            Clip.Pasted p = Clip.read(text).onto(state().drawing(), state().sheet(), off, off);
+            session.apply(p.edit(), p.ids());
+        } catch (FileProblem e) {
+            session.say(Message.of("editor.say.no-clip"));
+        }
     }
 
     private void delete() {
