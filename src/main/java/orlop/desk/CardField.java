@@ -1,0 +1,59 @@
+package orlop.desk;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Message;
+
+/**
+ * One line of a card: a particular that a person can change.
+ *
+ * @param section where on the card it stands
+ * @param path where it is kept: {@code name}, {@code particulars.ratingA}, {@code construction.laying}
+ * @param name the particular's own name, which is that in the file
+ * @param type how it is entered
+ * @param optional whether it may be left empty: not known
+ * @param value what it is now; null for not known
+ * @param choices what can be chosen, for {@link Type#CHOICE}
+ */
+public record CardField(
+        Section section,
+        String path,
+        String name,
+        Type type,
+        boolean optional,
+        @Nullable Object value,
+        List<Choice> choices) {
+    public CardField {
+        choices = List.copyOf(choices);
+    }
+
+    /** The parts of a card, from top to foot. */
+    public enum Section {
+        MAIN,
+        PARTICULARS,
+        CONDITION,
+        MORE
+    }
+
+    /** How a particular is entered. */
+    public enum Type {
+        NUMBER,
+        WHOLE,
+        TEXT,
+        FLAG,
+        CHOICE
+    }
+
+    /**
+     * One of several values.
+     *
+     * @param value what is kept
+     * @param label its words; an id that came from a person stands as it is
+     */
+    public record Choice(Object value, Message label) {}
+
+    /** The same line with another value. */
+    public boolean sameLine(CardField other) {
+        return path.equals(other.path) && type == other.type && choices.equals(other.choices);
+    }
+}

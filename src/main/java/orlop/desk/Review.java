@@ -1,0 +1,42 @@
+package orlop.desk;
+
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import orlop.drawing.Drawing;
+import orlop.findings.Checker;
+import orlop.findings.Finding;
+import orlop.study.Study;
+import orlop.study.StudyOptions;
+
+/**
+ * What was worked out of a drawing.
+ *
+ * @param study its results; it holds the drawing that they belong to
+ * @param findings what a checker would write in the margin, the gravest first
+ */
+public record Review(Study study, List<Finding> findings) {
+    public Review {
+        findings = List.copyOf(findings);
+    }
+
+    /** How a review is made. */
+    @FunctionalInterface
+    public interface Maker {
+        /**
+         * @param stale asked on the way; once true, the work is given up
+         * @throws java.util.concurrent.CancellationException if {@code stale} said so
+         */
+        Review of(Drawing drawing, BooleanSupplier stale);
+    }
+
+    /** Studies and checks a drawing, by any thread. */
+    public static Review of(Drawing drawing, BooleanSupplier stale) {
+        Study study = Study.of(drawing, StudyOptions.DEFAULT, stale);
+        return new Review(study, Checker.check(study));
+    }
+
+    /** The drawing that the figures belong to. */
+    public Drawing drawing() {
+        return study.drawing();
+    }
+}

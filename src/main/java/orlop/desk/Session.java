@@ -1,0 +1,357 @@
+package orlop.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Checks;
+import orlop.drawing.Drawing;
+import orlop.drawing.Edit;
+import orlop.drawing.History;
+import orlop.drawing.Message;
+import orlop.study.Results;
+
+/**
+ * One drawing at work. Everything that changes, changes here, on the session's own thread; every call from elsewhere is
+ * refused.
+ *
+ * <p>An edit makes a new drawing; its review is asked for at once and comes when it is ready. Until then the old one
+ * stays, and {@link SessionState#fresh()} says that it is old.
+ */
+public final class Session {
+    private record Change(SessionState before, SessionState after) {}
+
+    private final UiThread ui;
+    private final Recalculator recalculator;
+    private final List<SessionListener> listeners = new ArrayList<>();
+    private final Deque<Change> untold = new ArrayDeque<>();
+    private boolean telling;
+    private History history;
+    private SessionState state;
+
+    /**
+     * Begins to work at a drawing, and asks for its review.
+     *
+     * @param file where it is kept, null if nowhere yet
+     * @param worker runs one task at a time, in order, away from the session's thread
+     * @param onFailure told, on the session's thread, of an error in the calculation
+     */
+    public Session(
+            Drawing start,
+            @Nullable Path file,
+            Review.Maker maker,
+            Executor worker,
+            UiThread ui,
+            Consumer<Throwable> onFailure) {
+        this.ui = ui;
+        this.history = new History(start);
+        this.recalculator = new Recalculator(maker, worker, ui, this::take, onFailure);
+        this.state = fresh(start, file);
+        recalculator.request(start);
+    }
+
+    private static SessionState fresh(Drawing start, @Nullable Path file) {
+        return new SessionState(
+                start, null, Set.of(), firstSheet(start), Results.GOVERNING, null, file, false, null, null, null);
+    }
+
+    private static String firstSheet(Drawing d) {
+        return d.sheets().stream().findFirst().map(s -> s.id()).orElse("");
+    }
+
+    /** What holds now. */
+    public SessionState state() {
+        return state;
+    }
+
+    /** From now on this listener is told. */
+    public void listen(SessionListener listener) {
+        mine();
+        listeners.add(listener);
+    }
+
+    /** This listener is told no longer. */
+    public void forget(SessionListener listener) {
+        mine();
+        listeners.remove(listener);
+    }
+
+    /**
+     * Makes an edit, as one step of the history.
+     *
+     * @return why it was refused, the drawing being as before; empty if it was made. The refusal is the notice too.
+     */
+    public Optional<Message> apply(Edit edit) {
+        mine();
+        Drawing before = history.current();
+        Optional<Message> refusal = refusal(() -> history.apply(edit));
+        if (refusal.isPresent()) {
+            become(with(null, refusal.get()));
+        } else {
+            settle(before, edit.label());
+        }
+        return refusal;
+    }
+
+    /** As {@link #apply(Edit)}; what the edit brought in is selected afterwards. */
+    public Optional<Message> apply(Edit edit, Set<String> select) {
+        Optional<Message> refusal = apply(edit);
+        if (refusal.isEmpty()) {
+            select(select);
+        }
+        return refusal;
+    }
+
+    /**
+     * Shows what an edit would make of the drawing at work, without making it. An edit that would be refused leaves the
+     * last preview.
+     *
+     * @return why it would be refused
+     */
+    public Optional<Message> preview(Edit edit) {
+        mine();
+        Drawing[] made = {history.current()};
+        Optional<Message> refusal = refusal(() -> made[0] = edit.applyTo(history.current()));
+        if (refusal.isEmpty()) {
+            become(with(made[0], state.notice()));
+        }
+        return refusal;
+    }
+
+    /** Shows the drawing at work again. */
+    public void endPreview() {
+        mine();
+        if (state.preview() != null) {
+            become(with(null, state.notice()));
+        }
+    }
+
+    private static Optional<Message> refusal(Runnable attempt) {
+        try {
+            attempt.run();
+            return Optional.empty();
+        } catch (Edit.Refusal e) {
+            return Optional.of(e.reason());
+        } catch (Checks.OutOfRange e) {
+            return Optional.of(e.reason());
+        }
+    }
+
+    /** Ends the merging of edits into one step: at mouse release, at focus loss. */
+    public void seal() {
+        mine();
+        history.seal();
+    }
+
+    /** Takes the last step back. */
+    public void undo() {
+        mine();
+        Drawing before = history.current();
+        history.undo();
+        settle(before, null);
+    }
+
+    /** Makes the step that was taken back last again. */
+    public void redo() {
+        mine();
+        Drawing before = history.current();
+        history.redo();
+        settle(before, null);
+    }
+
+    /** Selects these and nothing else; ids that the drawing hasn't are left out. */
+    public void select(Set<String> ids) {
+        mine();
+        Set<String> there = there(state.drawing(), ids);
+        if (!there.equals(state.selection())) {
+            become(new SessionState(
+                    state.drawing(),
+                    state.preview(),
+                    there,
+                    state.sheet(),
+                    state.condition(),
+                    state.review(),
+                    state.file(),
+                    state.dirty(),
+                    state.undo(),
+                    state.redo(),
+                    null));
+        }
+    }
+
+    /** Shows another sheet; nothing is selected then. An unknown id is ignored. */
+    public void showSheet(String id) {
+        mine();
+        if (state.drawing().sheets().contains(id) && !id.equals(state.sheet())) {
+            become(view(Set.of(), id, state.condition()));
+        }
+    }
+
+    /** Shows another operating condition, or {@link Results#GOVERNING}. An unknown id is ignored. */
+    public void showCondition(String id) {
+        mine();
+        boolean known =
+                id.equals(Results.GOVERNING) || state.drawing().conditions().contains(id);
+        if (known && !id.equals(state.condition())) {
+            become(view(state.selection(), state.sheet(), id));
+        }
+    }
+
+    private SessionState view(Set<String> selection, String sheet, String condition) {
+        return new SessionState(
+                state.drawing(),
+                state.preview(),
+                selection,
+                sheet,
+                condition,
+                state.review(),
+                state.file(),
+                state.dirty(),
+                state.undo(),
+                state.redo(),
+                null);
+    }
+
+    /** Tells the person something, or takes the last notice away. */
+    public void say(@Nullable Message notice) {
+        mine();
+        if (!java.util.Objects.equals(notice, state.notice())) {
+            become(with(state.preview(), notice));
+        }
+    }
+
+    /** Puts another drawing on the desk, with a history of its own. */
+    public void open(Drawing drawing, @Nullable Path file) {
+        mine();
+        history = new History(drawing);
+        become(fresh(drawing, file));
+        recalculator.request(drawing);
+    }
+
+    /** Remembers that the present drawing stands in this file. */
+    public void saved(Path file) {
+        mine();
+        history.markSaved();
+        become(new SessionState(
+                state.drawing(),
+                null,
+                state.selection(),
+                state.sheet(),
+                state.condition(),
+                state.review(),
+                file,
+                history.dirty(),
+                state.undo(),
+                state.redo(),
+                Message.of("desk.saved", String.valueOf(file.getFileName()))));
+    }
+
+    /** Asks for the review of the present drawing again. */
+    public void review() {
+        mine();
+        recalculator.request(history.current());
+    }
+
+    /** Ends the work: what is being calculated is given up. */
+    public void close() {
+        mine();
+        recalculator.cancel();
+        listeners.clear();
+    }
+
+    private void take(Review review) {
+        become(new SessionState(
+                state.drawing(),
+                state.preview(),
+                state.selection(),
+                state.sheet(),
+                state.condition(),
+                review,
+                state.file(),
+                state.dirty(),
+                state.undo(),
+                state.redo(),
+                state.notice()));
+    }
+
+    /** After the history has moved: the state follows, and a review is asked for if the drawing is another. */
+    @SuppressWarnings("ReferenceEquality") // another drawing is another object
+    private void settle(Drawing before, @Nullable Message notice) {
+        Drawing now = history.current();
+        String sheet = now.sheets().contains(state.sheet()) ? state.sheet() : firstSheet(now);
+        String condition = now.conditions().contains(state.condition()) ? state.condition() : Results.GOVERNING;
+        become(new SessionState(
+                now,
+                null,
+                there(now, state.selection()),
+                sheet,
+                condition,
+                state.review(),
+                state.file(),
+                history.dirty(),
+                history.undoLabel().orElse(null),
+                history.redoLabel().orElse(null),
+                notice));
+        if (now != before) {
+            recalculator.request(now);
+        }
+    }
+
+    private static Set<String> there(Drawing d, Set<String> ids) {
+        Set<String> there = new LinkedHashSet<>(ids);
+        there.removeIf(id -> !d.hasItem(id) && !d.notes().contains(id));
+        return there;
+    }
+
+    private SessionState with(@Nullable Drawing preview, @Nullable Message notice) {
+        return new SessionState(
+                state.drawing(),
+                preview,
+                state.selection(),
+                state.sheet(),
+                state.condition(),
+                state.review(),
+                state.file(),
+                state.dirty(),
+                state.undo(),
+                state.redo(),
+                notice);
+    }
+
+    /** A listener may call the session: what it brings about is told after all listeners have heard the first change. */
+    private void become(SessionState next) {
+        untold.add(new Change(state, next));
+        state = next;
+        if (telling) {
+            return;
+        }
+        telling = true;
+        RuntimeException first = null;
+        for (Change c = untold.poll(); c != null; c = untold.poll()) {
+            for (SessionListener l : List.copyOf(listeners)) {
+                try {
+                    l.changed(c.before(), c.after());
+                } catch (RuntimeException e) {
+                    first = first == null ? e : first; // the others must hear of the change nevertheless
+                }
+            }
+        }
+        telling = false;
+        if (first != null) {
+            throw first;
+        }
+    }
+
+    private void mine() {
+        if (!ui.isCurrent()) {
+            throw new IllegalStateException("a session may be used by its own thread only");
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package orlop.editor;
+
+import java.awt.Cursor;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+
+/** Wheel, panning and the way of the mouse to the tool. */
+final class CanvasMouse extends MouseAdapter {
+    private static final double STEP = 1.15;
+
+    private final SheetCanvas canvas;
+    private boolean space;
+    private @Nullable MouseEvent panFrom;
+
+    private CanvasMouse(SheetCanvas canvas) {
+        this.canvas = canvas;
+    }
+
+    static void install(SheetCanvas canvas) {
+        CanvasMouse m = new CanvasMouse(canvas);
+        canvas.addMouseListener(m);
+        canvas.addMouseMotionListener(m);
+        canvas.addMouseWheelListener(m);
+        canvas.addKeyListener(m.keys());
+    }
+
+    private KeyAdapter keys() {
+        return new KeyAdapter() {
+            @Override
+            public void keyPressed(KeyEvent e) {
+                if (e.getKeyCode() == KeyEvent.VK_SPACE && !space) {
+                    space = true;
+                    canvas.setCursor(Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR));
+                }
+            }
+
+            @Override
+            public void keyReleased(KeyEvent e) {
+                if (e.getKeyCode() == KeyEvent.VK_SPACE) {
+                    space = false;
+                    canvas.setCursor(Cursor.getDefaultCursor());
+                }
+            }
+        };
+    }
+
+    @Override
+    public void mouseWheelMoved(MouseWheelEvent e) {
+        double factor = Math.pow(STEP, -e.getPreciseWheelRotation());
+        canvas.view(canvas.viewport().zoomed(factor, e.getX(), e.getY()));
+    }
+
+    @Override
+    public void mousePressed(MouseEvent e) {
+        canvas.requestFocusInWindow();
+        if (SwingUtilities.isMiddleMouseButton(e) || (space && SwingUtilities.isLeftMouseButton(e))) {
+            panFrom = e;
+        } else if (SwingUtilities.isLeftMouseButton(e)) {
+            canvas.tool().pressed(Spot.of(e, canvas.viewport()));
+        } else if (SwingUtilities.isRightMouseButton(e)) {
+            canvas.backOut();
+        }
+    }
+
+    @Override
+    public void mouseDragged(MouseEvent e) {
+        MouseEvent from = panFrom;
+        if (from != null) {
+            canvas.view(canvas.viewport().moved(e.getX() - from.getX(), e.getY() - from.getY()));
+            panFrom = e;
+        } else if (SwingUtilities.isLeftMouseButton(e)) {
+            canvas.tool().dragged(Spot.of(e, canvas.viewport()));
+        }
+    }
+
+    @Override
+    public void mouseReleased(MouseEvent e) {
+        if (panFrom != null) {
+            panFrom = null;
+        } else if (SwingUtilities.isLeftMouseButton(e)) {
+            canvas.tool().released(Spot.of(e, canvas.viewport()));
+        }
+    }
+
+    @Override
+    public void mouseMoved(MouseEvent e) {
+        canvas.tool().moved(Spot.of(e, canvas.viewport()));
+    }
+
+    @Override
+    public void mouseExited(MouseEvent e) {
+        canvas.hover(null);
+    }
+}

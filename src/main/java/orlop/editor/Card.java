@@ -1,0 +1,246 @@
+package orlop.editor;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.LayoutManager;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.CardEdits;
+import orlop.desk.CardField;
+import orlop.desk.CardFields;
+import orlop.desk.Session;
+import orlop.desk.SessionState;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.Message;
+
+/** The card of one component, cable, link or note: its particulars to edit, and its results. */
+final class Card {
+    private final Session session;
+    private final String item;
+    private final int width;
+    private final Drafts drafts;
+    private final JPanel panel;
+    private final JLabel what = Flat.quiet("");
+    private final List<FieldRow> rows = new ArrayList<>();
+    private final JPanel results;
+    private final JPanel more;
+    private List<CardField> fields;
+
+    Card(Session session, String item, int width, Drafts drafts, boolean moreOpen, Runnable onMore) {
+        this.session = session;
+        this.item = item;
+        this.drafts = drafts;
+        this.panel = new Box(new Column(width, Look.px(4)));
+        panel.setOpaque(false);
+        panel.setBorder(Flat.rim(10, 14, 12, 14));
+        panel.setName("card." + item);
+        this.width = width - panel.getInsets().left - panel.getInsets().right;
+        this.results = Flat.clear(new Column(this.width, Look.px(3)));
+        this.more = Flat.clear(new Column(this.width, Look.px(4)));
+        this.fields = List.of();
+        build(session.state(), moreOpen, onMore);
+    }
+
+    /** A rounded ground. */
+    private static final class Box extends JPanel {
+        private static final long serialVersionUID = 1L;
+
+        Box(LayoutManager layout) {
+            super(layout);
+        }
+
+        @Override
+        protected void paintComponent(Graphics g) {
+            Flat.box(this, g, Look.card(), Look.line(), 1f);
+        }
+    }
+
+    JPanel panel() {
+        return panel;
+    }
+
+    String item() {
+        return item;
+    }
+
+    private void build(SessionState s, boolean moreOpen, Runnable onMore) {
+        fields = CardFields.of(s.drawing(), item, s.condition());
+        JPanel head = Flat.clear(new BorderLayout(Look.px(8), 0));
+        JLabel tag = Flat.bold(title(s), Look::text);
+        tag.setFont(Look.bold().deriveFont(Look.font().getSize2D() * 1.2f));
+        tag.setName("card.tag");
+        head.add(tag, BorderLayout.WEST);
+        head.add(what, BorderLayout.CENTER);
+        panel.add(head);
+        section(CardField.Section.MAIN, panel);
+        section(CardField.Section.PARTICULARS, panel);
+        if (fields.stream().anyMatch(f -> f.section() == CardField.Section.CONDITION)) {
+            panel.add(rule());
+            panel.add(Flat.quiet(Texts.of(
+                    "editor.card.in-condition",
+                    s.shownCondition().map(c -> c.title()).orElse(""))));
+            section(CardField.Section.CONDITION, panel);
+        }
+        more(moreOpen, onMore);
+        panel.add(results);
+        fill(s);
+    }
+
+    private void more(boolean open, Runnable onMore) {
+        section(CardField.Section.MORE, more);
+        if (more.getComponentCount() == 0) {
+            return;
+        }
+        JButton fold = new JButton(Texts.of(open ? "editor.card.less" : "editor.card.more"));
+        fold.setName("card.more");
+        fold.putClientProperty("JButton.buttonType", "toolBarButton");
+        fold.setHorizontalAlignment(JButton.LEFT);
+        fold.setMargin(new java.awt.Insets(Look.px(2), 0, Look.px(2), Look.px(4)));
+        fold.addActionListener(e -> onMore.run());
+        panel.add(Column.own(fold));
+        more.setVisible(open);
+        panel.add(more);
+    }
+
+    private static String title(SessionState s, String item) {
+        return s.drawing().links().contains(item) || s.drawing().notes().contains(item) ? "" : item;
+    }
+
+    private String title(SessionState s) {
+        return title(s, item);
+    }
+
+    private void section(CardField.Section section, JPanel into) {
+        for (CardField f : fields) {
+            if (f.section() == section) {
+                FieldRow r = row(f);
+                rows.add(r);
+                into.add(r.panel());
+            }
+        }
+    }
+
+    private FieldRow row(CardField f) {
+        Function<@Nullable Object, Optional<Message>> writer = v ->
+                session.apply(CardEdits.set(item, f.path(), v, session.state().condition()));
+        return switch (f.type()) {
+            case NUMBER, WHOLE, TEXT -> new TextRow(f, width, writer, drafts, item);
+            case CHOICE -> new ChoiceRow(f, width, writer);
+            case FLAG -> new FlagRow(f, width, writer);
+        };
+    }
+
+    static JComponent rule() {
+        JComponent line = new JComponent() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected void paintComponent(Graphics g) {
+                g.setColor(Look.line());
+                g.fillRect(0, getHeight() / 2, getWidth(), 1);
+            }
+        };
+        line.setPreferredSize(new Dimension(10, Look.px(9)));
+        return line;
+    }
+
+    /**
+     * Shows another state of the same item.
+     *
+     * @return false if its lines are others now, and a new card is needed
+     */
+    boolean refresh(SessionState s) {
+        List<CardField> now = CardFields.of(s.drawing(), item, s.condition());
+        if (now.size() != fields.size()) {
+            return false;
+        }
+        for (int i = 0; i < now.size(); i++) {
+            if (!now.get(i).sameLine(fields.get(i))) {
+                return false;
+            }
+        }
+        fields = now;
+        for (FieldRow r : rows) {
+            now.stream()
+                    .filter(f -> f.path().equals(r.field().path()))
+                    .findFirst()
+                    .ifPresent(r::refresh);
+        }
+        fill(s);
+        return true;
+    }
+
+    private void fill(SessionState s) {
+        what.setText(what(s));
+        what.setToolTipText(what.getText());
+        results.removeAll();
+        List<ResultRows.Row> shown = ResultRows.of(s, item);
+        if (!shown.isEmpty()) {
+            results.add(rule());
+        }
+        for (ResultRows.Row r : shown) {
+            results.add(result(r, !s.fresh()));
+        }
+        panel.revalidate();
+        panel.repaint();
+    }
+
+    private String what(SessionState s) {
+        Component c = s.drawing().components().get(item);
+        if (c != null) {
+            return Texts.of(c.kind().term());
+        }
+        Cable w = s.drawing().cables().get(item);
+        if (w != null) {
+            return Texts.of("editor.card.cable", w.from().component(), w.to().component());
+        }
+        return Texts.of(s.drawing().links().contains(item) ? "editor.card.link" : "editor.card.note");
+    }
+
+    private static JComponent result(ResultRows.Row r, boolean stale) {
+        JPanel line = Flat.clear(new BorderLayout(Look.px(6), 0));
+        String name = r.label().startsWith("#")
+                ? Texts.of("editor.result.terminal-n", r.label().substring(1))
+                : Texts.of("editor.result." + r.label());
+        JLabel label = Flat.label(name, Look::quiet, false);
+        label.setPreferredSize(new Dimension(Look.px(124), label.getPreferredSize().height));
+        label.setToolTipText(name);
+        JLabel value = r.severity() == null
+                ? Flat.label(r.value(), () -> stale ? Look.quiet() : Look.text(), false)
+                : Flat.bold(r.value(), () -> stale ? Look.quiet() : Look.severity(r.severity()));
+        value.setName("result." + r.label());
+        value.setToolTipText(r.value());
+        label.setLabelFor(value);
+        line.add(label, BorderLayout.WEST);
+        line.add(value, BorderLayout.CENTER);
+        return line;
+    }
+
+    /** Puts the cursor into the field of a particular; opens what is folded away. */
+    boolean focus(String name) {
+        for (FieldRow r : rows) {
+            if (r.field().name().equals(name)) {
+                r.editor().requestFocusInWindow();
+                r.panel()
+                        .scrollRectToVisible(
+                                new java.awt.Rectangle(0, 0, 10, r.panel().getHeight() + Look.px(40)));
+                return r.editor().isVisible();
+            }
+        }
+        return false;
+    }
+
+    boolean inMore(String name) {
+        return fields.stream()
+                .anyMatch(f -> f.section() == CardField.Section.MORE && f.name().equals(name));
+    }
+}

@@ -1,0 +1,103 @@
+package orlop.editor;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.CureEdits;
+import orlop.desk.Session;
+import orlop.desk.SessionState;
+import orlop.drawing.Acceptance;
+import orlop.drawing.Edits;
+import orlop.drawing.Extras;
+import orlop.drawing.Message;
+import orlop.findings.Finding;
+
+/** The commands of the menu Check: from finding to finding, cure, accept. */
+final class CheckCommands {
+    private final Session session;
+    private final SheetCanvas canvas;
+    private final Pointing pointing;
+    private final Prompts prompts;
+    private @Nullable Margin margin;
+
+    CheckCommands(Session session, SheetCanvas canvas, Pointing pointing, Prompts prompts) {
+        this.session = session;
+        this.canvas = canvas;
+        this.pointing = pointing;
+        this.prompts = prompts;
+    }
+
+    void margin(Margin m) {
+        margin = m;
+    }
+
+    void addTo(Commands c) {
+        c.add(CommandId.NEXT_FINDING, () -> step(1), this::any);
+        c.add(CommandId.PREVIOUS_FINDING, () -> step(-1), this::any);
+        c.add(
+                CommandId.CURE,
+                () -> cure(require()),
+                () -> pointed().flatMap(f -> Optional.ofNullable(f.cure())).isPresent());
+        c.add(CommandId.ACCEPT, () -> accept(require()), () -> pointed().isPresent());
+        c.add(CommandId.CHECK_AGAIN, session::review);
+    }
+
+    private boolean any() {
+        return !FindingPlaces.all(session.state()).isEmpty();
+    }
+
+    private Optional<Finding> pointed() {
+        return Optional.ofNullable(pointing.finding());
+    }
+
+    private Finding require() {
+        return pointed().orElseThrow();
+    }
+
+    private void step(int by) {
+        List<FindingPlaces.Numbered> all = FindingPlaces.all(session.state());
+        int at = -1;
+        for (int i = 0; i < all.size(); i++) {
+            at = all.get(i).finding().equals(pointing.finding()) ? i : at;
+        }
+        int next = at < 0 ? (by > 0 ? 0 : all.size() - 1) : Math.floorMod(at + by, all.size());
+        if (margin != null) {
+            margin.show(all.get(next).finding());
+        }
+    }
+
+    /** Does what a finding would have done. */
+    void cure(Finding f) {
+        if (f.cure() == null) {
+            return;
+        }
+        SessionState s = session.state();
+        CureEdits.Action a =
+                CureEdits.of(s.drawing(), f.cure(), sheet -> canvas.shown().ofSheet(s, sheet));
+        if (a instanceof CureEdits.Made m) {
+            session.apply(m.edit(), m.select());
+        } else if (a instanceof CureEdits.Asked q && margin != null) {
+            String sheet = Finder.sheet(s.drawing(), q.item());
+            session.showSheet(sheet);
+            margin.ask(q.item(), q.field());
+        }
+    }
+
+    private void accept(Finding f) {
+        Optional<String> reason =
+                prompts.line(Texts.of("editor.accept.title"), Texts.of("editor.accept", Texts.title(f.title())), "");
+        if (reason.isEmpty()) {
+            return;
+        }
+        if (reason.get().isBlank()) {
+            session.say(Message.of("drawing.range.reason", Texts.of("editor.accept.reason")));
+            return;
+        }
+        String id = f.rule() + "~" + f.place().item();
+        String by = session.state().drawing().vessel().owner();
+        session.apply(Edits.accept(new Acceptance(id, f.rule(), f.place().item(), reason.get(), by, "", Extras.NONE)));
+        pointing.at(null);
+        session.select(Set.of());
+    }
+}

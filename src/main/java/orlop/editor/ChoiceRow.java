@@ -1,0 +1,58 @@
+package orlop.editor;
+
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.CardField;
+import orlop.drawing.Message;
+
+/** A particular that is chosen from a few. "Not known" is one of them where it may be. */
+final class ChoiceRow extends FieldRow {
+    private final JComboBox<Item> box = new JComboBox<>();
+    private boolean filling;
+
+    private record Item(Object value, String label) {
+        @Override
+        public String toString() {
+            return label;
+        }
+    }
+
+    ChoiceRow(CardField field, int width, Function<@Nullable Object, Optional<Message>> writer) {
+        super(field, width, writer);
+        for (CardField.Choice c : field.choices()) {
+            box.addItem(new Item(c.value(), Texts.of(c.label())));
+        }
+        box.setMaximumRowCount(16);
+        box.addActionListener(e -> {
+            if (!filling && box.getSelectedItem() instanceof Item i && !write(kept(i.value()))) {
+                show(field());
+            }
+        });
+        build(box);
+        show(field);
+    }
+
+    private @Nullable Object kept(Object value) {
+        return field().optional() && value.equals("") ? null : value;
+    }
+
+    @Override
+    JComponent editor() {
+        return box;
+    }
+
+    @Override
+    void show(CardField now) {
+        filling = true;
+        Object value = now.value() == null ? "" : now.value();
+        for (int i = 0; i < box.getItemCount(); i++) {
+            if (box.getItemAt(i).value().equals(value)) {
+                box.setSelectedIndex(i);
+            }
+        }
+        filling = false;
+    }
+}

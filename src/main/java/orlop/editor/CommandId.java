@@ -1,0 +1,91 @@
+package orlop.editor;
+
+import java.util.Locale;
+import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
+
+/** Everything that can be asked of the window, with its key. {@code menu} stands for the system's menu key. */
+enum CommandId {
+    NEW("menu N"),
+    OPEN("menu O"),
+    SAVE("menu S"),
+    SAVE_AS("menu shift S"),
+    EXPORT_SVG("menu E"),
+    EXPORT_PNG("menu shift E"),
+    QUIT("menu Q"),
+
+    UNDO("menu Z"),
+    REDO("menu Y"),
+    CUT("menu X"),
+    COPY("menu C"),
+    PASTE("menu V"),
+    DUPLICATE("menu D"),
+    DELETE("DELETE"),
+    SELECT_ALL("menu A"),
+    FIND("menu F"),
+    RENAME("F2"),
+    BACK_OUT("ESCAPE"),
+
+    TURN("menu R"),
+    MIRROR("menu M"),
+    JOIN("menu J"),
+    LINK("menu shift J"),
+    SWITCH("menu T"),
+
+    ZOOM_IN("menu PLUS"),
+    ZOOM_OUT("menu MINUS"),
+    FIT("menu 0"),
+    FULL_SIZE("menu 1"),
+    SHOW_SIZE(null),
+    SHOW_LENGTH(null),
+    SHOW_CURRENT(null),
+    SHOW_DROP(null),
+    SHOW_FAULT(null),
+    SHOW_LOCKER("menu shift L"),
+    SHOW_MARGIN("menu shift M"),
+    DARK("menu shift D"),
+
+    NEXT_FINDING("F8"),
+    PREVIOUS_FINDING("shift F8"),
+    CURE("menu ENTER"),
+    ACCEPT("menu shift A"),
+    CHECK_AGAIN("F5"),
+
+    NEXT_SHEET("PAGE_DOWN"),
+    PREVIOUS_SHEET("PAGE_UP"),
+    NEW_SHEET("menu shift N"),
+    SHEET_DETAILS(null),
+    NEXT_CONDITION("menu PAGE_DOWN"),
+    PREVIOUS_CONDITION("menu PAGE_UP"),
+    NEW_CONDITION("menu shift C"),
+    SYSTEMS(null),
+    VESSEL(null),
+
+    KEYS("F1"),
+    ABOUT(null);
+
+    private final @Nullable String key;
+
+    CommandId(@Nullable String key) {
+        this.key = key;
+    }
+
+    /** The word in text keys and component names: {@code export-svg}. */
+    String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    String text() {
+        return Texts.of("editor.command." + word());
+    }
+
+    /**
+     * Its key on this system, null for none.
+     *
+     * @param menuKey {@code ctrl} or {@code meta}
+     */
+    @Nullable
+    KeyStroke key(String menuKey) {
+        return key == null ? null : KeyStroke.getKeyStroke(key.replace("menu", menuKey));
+    }
+}

@@ -1,0 +1,82 @@
+package orlop.editor;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import javax.swing.Action;
+import javax.swing.ActionMap;
+import javax.swing.InputMap;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+
+/** All commands of a window by their ids. */
+final class Commands {
+    private final Map<CommandId, Command> byId = new EnumMap<>(CommandId.class);
+    private final String menuKey;
+
+    /** @param menuKey {@code ctrl}, or {@code meta} on a Mac */
+    Commands(String menuKey) {
+        this.menuKey = menuKey;
+    }
+
+    void add(CommandId id, Runnable body, BooleanSupplier possible) {
+        if (byId.put(id, new Command(id, menuKey, body, possible)) != null) {
+            throw new IllegalStateException("two commands " + id);
+        }
+    }
+
+    void add(CommandId id, Runnable body) {
+        add(id, body, () -> true);
+    }
+
+    /** A command that is either on or off. */
+    void toggle(CommandId id, BooleanSupplier on, Runnable body) {
+        add(id, () -> {
+            body.run();
+            get(id).putValue(Action.SELECTED_KEY, on.getAsBoolean());
+        });
+        get(id).putValue(Action.SELECTED_KEY, on.getAsBoolean());
+    }
+
+    Command get(CommandId id) {
+        Command c = byId.get(id);
+        if (c == null) {
+            throw new IllegalStateException("no command " + id);
+        }
+        return c;
+    }
+
+    boolean complete() {
+        return byId.size() == CommandId.values().length;
+    }
+
+    /** Asks each whether it is possible now. */
+    void refresh() {
+        byId.values().forEach(Command::refresh);
+    }
+
+    /**
+     * Binds the key of every command to a component and what is in it. Menus bind them too, but a menu may be hidden, and
+     * on a Mac lies outside the window. Text fields keep their own keys: they are asked first.
+     */
+    void bind(JComponent root) {
+        InputMap keys = root.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        ActionMap actions = root.getActionMap();
+        for (Command c : byId.values()) {
+            KeyStroke key = (KeyStroke) c.getValue(Action.ACCELERATOR_KEY);
+            actions.put(c.id(), c);
+            if (key != null) {
+                keys.put(key, c.id());
+            }
+        }
+        also(keys, "shift Z", CommandId.REDO);
+        also(keys, "EQUALS", CommandId.ZOOM_IN);
+        also(keys, "ADD", CommandId.ZOOM_IN);
+        also(keys, "SUBTRACT", CommandId.ZOOM_OUT);
+        keys.put(KeyStroke.getKeyStroke("BACK_SPACE"), CommandId.DELETE);
+    }
+
+    private void also(InputMap keys, String key, CommandId id) {
+        keys.put(KeyStroke.getKeyStroke(menuKey + " " + key), id);
+    }
+}

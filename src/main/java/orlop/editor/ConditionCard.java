@@ -1,0 +1,109 @@
+package orlop.editor;
+
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.List;
+import javax.swing.JToggleButton;
+import orlop.findings.Severity;
+
+/** One operating condition in the strip: its name, its balance, how many findings hold in it. */
+final class ConditionCard extends JToggleButton {
+    private static final long serialVersionUID = 1L;
+    private static final int WIDTH = 190;
+    private static final int HEIGHT = 46;
+
+    private transient List<String> figures = List.of();
+    private int dangers;
+    private int defects;
+    private boolean stale;
+
+    ConditionCard(String id, String title) {
+        super(title);
+        setName("condition." + id);
+        setContentAreaFilled(false);
+        setBorderPainted(false);
+        setFocusPainted(false);
+        setRolloverEnabled(true);
+    }
+
+    void show(List<String> newFigures, int dangerCount, int defectCount, boolean old) {
+        figures = List.copyOf(newFigures);
+        dangers = dangerCount;
+        defects = defectCount;
+        stale = old;
+        String counts = Texts.of("editor.access.findings", dangers, defects);
+        getAccessibleContext().setAccessibleDescription(String.join(", ", figures) + ", " + counts);
+        setToolTipText(getText() + ": " + String.join("   ", figures) + "   " + counts);
+        repaint();
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        boolean slim = figures.isEmpty() && dangers + defects == 0;
+        int text = getFontMetrics(Look.bold()).stringWidth(getText()) + Look.px(26);
+        return new Dimension(slim ? Math.max(Look.px(96), text) : Math.max(Look.px(WIDTH), text), Look.px(HEIGHT));
+    }
+
+    @Override
+    public Dimension getMaximumSize() {
+        return getPreferredSize();
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        boolean on = isSelected();
+        Flat.box(
+                this,
+                graphics,
+                on || getModel().isRollover() ? Look.chosen() : Look.strip(),
+                on || isFocusOwner() ? Look.accent() : Look.line(),
+                on ? 1.8f : 1f);
+        Graphics2D g = (Graphics2D) graphics.create();
+        StaticLayer.hints(g);
+        int x = Look.px(12);
+        int right = counts(g);
+        g.setFont(on ? Look.bold() : Look.font());
+        g.setColor(Look.text());
+        FontMetrics m = g.getFontMetrics();
+        boolean two = !figures.isEmpty();
+        int y = two ? Look.px(19) : (getHeight() + m.getAscent() - m.getDescent()) / 2;
+        g.drawString(cut(getText(), m, right - x), x, y);
+        if (two) {
+            g.setFont(Look.small());
+            g.setColor(stale ? Look.line() : Look.quiet());
+            g.drawString(
+                    cut(String.join("   ", figures), g.getFontMetrics(), getWidth() - x - Look.px(8)), x, Look.px(36));
+        }
+        g.dispose();
+    }
+
+    /** Paints the counts of findings in the upper right corner. */
+    private int counts(Graphics2D g) {
+        int x = getWidth() - Look.px(8);
+        x = count(g, defects, Severity.DEFECT, x);
+        return count(g, dangers, Severity.DANGER, x);
+    }
+
+    private int count(Graphics2D g, int n, Severity s, int right) {
+        if (n == 0) {
+            return right;
+        }
+        int size = Look.px(17);
+        SeverityIcon icon = new SeverityIcon(s, Integer.toString(n), size);
+        icon.paintIcon(this, g, right - size, Look.px(6));
+        return right - size - Look.px(4);
+    }
+
+    private static String cut(String text, FontMetrics m, int width) {
+        if (m.stringWidth(text) <= width) {
+            return text;
+        }
+        String s = text;
+        while (!s.isEmpty() && m.stringWidth(s + "…") > width) {
+            s = s.substring(0, s.length() - 1);
+        }
+        return s + "…";
+    }
+}

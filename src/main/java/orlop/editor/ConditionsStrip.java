@@ -1,0 +1,129 @@
+package orlop.editor;
+
+import java.awt.BorderLayout;
+import java.awt.Insets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.BoxLayout;
+import javax.swing.ButtonGroup;
+import javax.swing.JPanel;
+import orlop.desk.Balance;
+import orlop.desk.Review;
+import orlop.desk.Session;
+import orlop.desk.SessionListener;
+import orlop.desk.SessionState;
+import orlop.drawing.Drawing;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.OperatingCondition;
+import orlop.drawing.Quantity;
+import orlop.drawing.Unit;
+import orlop.findings.Severity;
+import orlop.study.Results;
+
+/** The operating conditions along the top: a card for each, and one for the governing figures. */
+final class ConditionsStrip implements SessionListener {
+    private final Session session;
+    private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
+    private final JPanel row = Flat.clear(null);
+    private final Map<String, ConditionCard> cards = new LinkedHashMap<>();
+
+    ConditionsStrip(Session session) {
+        this.session = session;
+        row.setLayout(new BoxLayout(row, BoxLayout.X_AXIS));
+        panel.setBorder(Flat.lines(0, 0, 1, 0, new Insets(Look.px(5), Look.px(10), Look.px(6), Look.px(10))));
+        panel.add(row, BorderLayout.CENTER);
+        panel.setName("conditions");
+        panel.getAccessibleContext().setAccessibleName(Texts.of("editor.access.conditions"));
+        rebuild(session.state());
+        session.listen(this);
+    }
+
+    JPanel panel() {
+        return panel;
+    }
+
+    @Override
+    public void changed(SessionState before, SessionState after) {
+        if (before.drawing().conditions() != after.drawing().conditions()) {
+            rebuild(after);
+        } else if (before.review() != after.review()
+                || before.drawing() != after.drawing()
+                || !before.condition().equals(after.condition())) {
+            fill(after);
+        }
+    }
+
+    private void rebuild(SessionState s) {
+        row.removeAll();
+        cards.clear();
+        ButtonGroup group = new ButtonGroup();
+        for (OperatingCondition c : s.drawing().conditions().values()) {
+            add(group, c.id(), c.title());
+        }
+        add(group, Results.GOVERNING, Texts.of("editor.governing"));
+        fill(s);
+        row.revalidate();
+        row.repaint();
+    }
+
+    private void add(ButtonGroup group, String id, String title) {
+        ConditionCard card = new ConditionCard(id, title);
+        card.addActionListener(e -> session.showCondition(id));
+        group.add(card);
+        cards.put(id, card);
+        if (row.getComponentCount() > 0) {
+            row.add(javax.swing.Box.createHorizontalStrut(Look.px(6)));
+        }
+        row.add(card);
+    }
+
+    private void fill(SessionState s) {
+        cards.forEach((id, card) -> {
+            card.setSelected(id.equals(s.condition()));
+            card.show(figures(s, id), count(s, id, Severity.DANGER), count(s, id, Severity.DEFECT), !s.fresh());
+        });
+    }
+
+    private static int count(SessionState s, String condition, Severity severity) {
+        Review r = s.review();
+        return r == null
+                ? 0
+                : (int) r.findings().stream()
+                        .filter(f -> !f.accepted() && f.severity() == severity)
+                        .filter(f -> condition.equals(Results.GOVERNING)
+                                || f.conditions().isEmpty()
+                                || f.conditions().contains(condition))
+                        .count();
+    }
+
+    private static List<String> figures(SessionState s, String condition) {
+        Review r = s.review();
+        if (r == null || condition.equals(Results.GOVERNING)) {
+            return List.of();
+        }
+        Results results = r.study().byCondition().get(condition);
+        List<String> figures = new ArrayList<>();
+        if (results != null) {
+            for (Balance b : Balance.of(s.drawing(), results)) {
+                figures.add(figure(s.drawing(), b));
+            }
+        }
+        return figures;
+    }
+
+    /** {@code 24 V −37 A} where batteries take or give, {@code 230 V 0.4 kW} elsewhere. */
+    private static String figure(Drawing d, Balance b) {
+        ElectricalSystem system = d.systems().require(b.system());
+        String volts = new Quantity(system.nominalV(), Unit.VOLT).text();
+        Double battery = b.batteryA();
+        if (battery != null) {
+            String sign = battery > 0 ? "+" : "";
+            return volts + " " + sign + new Quantity(battery, Unit.AMPERE).text();
+        }
+        double load = b.loadW() == null ? 0 : b.loadW();
+        Quantity q = Math.abs(load) >= 1000 ? new Quantity(load / 1000, Unit.KILOWATT) : new Quantity(load, Unit.WATT);
+        return volts + " " + q.text();
+    }
+}

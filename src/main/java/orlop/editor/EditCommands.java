@@ -1,0 +1,241 @@
+package orlop.editor;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import orlop.desk.CableRuns;
+import orlop.desk.Clip;
+import orlop.desk.Session;
+import orlop.desk.SessionState;
+import orlop.drawing.Component;
+import orlop.drawing.Drawing;
+import orlop.drawing.Edit;
+import orlop.drawing.Edits;
+import orlop.drawing.Link;
+import orlop.drawing.Message;
+import orlop.drawing.Note;
+import orlop.drawing.Place;
+import orlop.drawing.SwitchPositions;
+import orlop.drawing.Tags;
+import orlop.drawing.TerminalRef;
+import orlop.store.FileProblem;
+
+/** The commands of the menus Edit and Draw. */
+final class EditCommands {
+    private final Session session;
+    private final SheetCanvas canvas;
+    private final Prompts prompts;
+    private final Clipboards clipboard = new Clipboards();
+    private int pasted;
+
+    EditCommands(Session session, SheetCanvas canvas, Prompts prompts) {
+        this.session = session;
+        this.canvas = canvas;
+        this.prompts = prompts;
+        canvas.hand().renamer(this::rename);
+    }
+
+    void addTo(Commands c) {
+        c.add(CommandId.UNDO, session::undo, () -> state().undo() != null);
+        c.add(CommandId.REDO, session::redo, () -> state().redo() != null);
+        c.add(CommandId.CUT, this::cut, this::anyComponent);
+        c.add(CommandId.COPY, this::copy, this::anyComponent);
+        c.add(
+                CommandId.PASTE,
+                this::paste,
+                () -> state().shownSheet().isPresent());
+        c.add(CommandId.DUPLICATE, this::duplicate, this::anyComponent);
+        c.add(CommandId.DELETE, this::delete, this::any);
+        c.add(CommandId.SELECT_ALL, this::selectAll);
+        c.add(CommandId.FIND, this::find);
+        c.add(CommandId.RENAME, () -> state().soleSelection().ifPresent(this::rename), this::renamable);
+        c.add(CommandId.BACK_OUT, canvas::backOut);
+        c.add(CommandId.TURN, this::turn, this::anyComponent);
+        c.add(CommandId.MIRROR, this::mirror, this::anyComponent);
+        c.add(CommandId.JOIN, () -> join(false), () -> ends().isPresent());
+        c.add(CommandId.LINK, () -> join(true), () -> ends().isPresent());
+        c.add(CommandId.SWITCH, this::turnSwitches, this::anySwitch);
+    }
+
+    private SessionState state() {
+        return session.state();
+    }
+
+    private boolean any() {
+        return !state().selection().isEmpty();
+    }
+
+    private boolean anyComponent() {
+        return state().selection().stream().anyMatch(state().drawing().components()::contains);
+    }
+
+    private boolean renamable() {
+        return state().soleSelection()
+                .filter(id -> !state().drawing().links().contains(id))
+                .isPresent();
+    }
+
+    private boolean anySwitch() {
+        return components().stream()
+                .anyMatch(c -> !SwitchPositions.of(c.particulars()).isEmpty());
+    }
+
+    private List<Component> components() {
+        Drawing d = state().drawing();
+        return state().selection().stream()
+                .flatMap(id -> d.components().find(id).stream())
+                .toList();
+    }
+
+    private void copy() {
+        String text = Clip.write(state().drawing(), state().selection());
+        if (!text.isEmpty()) {
+            clipboard.put(text);
+            pasted = 0;
+            session.say(Message.of("editor.say.copied", components().size()));
+        }
+    }
+
+    private void cut() {
+        copy();
+        delete();
+        pasted = -1; // the first one goes where it was
+    }
+
+    private void paste() {
+        pasted++;
+        put(clipboard.text(), pasted);
+    }
+
+    private void duplicate() {
+        put(Clip.write(state().drawing(), state().selection()), 1);
+    }
+
+    private void put(String text, int times) {
+        double off = 4 * MoveGesture.GRID_MM * times;
+        try {
+            Clip.Pasted p = Clip.read(text).onto(state().drawing(), state().sheet(), off, off);
+            session.apply(p.edit(), p.ids());
+        } catch (FileProblem e) {
+            session.say(Message.of("editor.say.no-clip"));
+        }
+    }
+
+    private void delete() {
+        if (any()) {
+            session.apply(Edits.delete(state().selection()));
+        }
+    }
+
+    private void selectAll() {
+        Set<String> ids = new LinkedHashSet<>();
+        canvas.scene()
+                .ifPresent(s -> s.items().stream()
+                        .filter(i -> switch (i.role()) {
+                            case COMPONENT, BAR, CABLE, LINK, NOTE -> true;
+                            default -> false;
+                        })
+                        .forEach(i -> ids.add(i.subject())));
+        session.select(ids);
+    }
+
+    private void find() {
+        prompts.line(Texts.of("editor.find.title"), Texts.of("editor.find"), "").ifPresent(typed -> {
+            Optional<String> found = Finder.find(state(), typed);
+            if (found.isEmpty()) {
+                session.say(Message.of("editor.say.not-found", Message.quote(typed)));
+            } else {
+                show(found.get());
+            }
+        });
+    }
+
+    private void show(String id) {
+        session.showSheet(Finder.sheet(state().drawing(), id));
+        session.select(Set.of(id));
+        canvas.scene()
+                .flatMap(s ->
+                        s.items().stream().filter(i -> i.subject().equals(id)).findFirst())
+                .ifPresent(i -> canvas.reveal(i.bounds()));
+    }
+
+    private void rename(String id) {
+        Note note = state().drawing().notes().get(id);
+        if (note != null || state().drawing().links().contains(id)) {
+            return; // their card is open; they have no tag
+        }
+        Optional<String> typed = prompts.line(Texts.of("editor.rename.title", id), Texts.of("editor.rename"), id);
+        if (typed.isPresent() && !typed.get().equals(id)) {
+            Optional<Message> refusal = session.apply(Edits.rename(id, typed.get()));
+            if (refusal.isEmpty()) {
+                session.select(Set.of(typed.get()));
+            }
+        }
+    }
+
+    private void turn() {
+        changeAll(p -> p.withRotationDegree((p.rotationDegree() + 90) % 360));
+    }
+
+    private void mirror() {
+        changeAll(p -> p.withMirrored(!p.mirrored()));
+    }
+
+    private void changeAll(java.util.function.UnaryOperator<Place> change) {
+        List<Edit> edits = components().stream()
+                .map(c -> Edits.change(c.withPlace(change.apply(c.place()))))
+                .toList();
+        if (!edits.isEmpty()) {
+            session.apply(Edits.all(edits.get(0).label(), edits));
+        }
+    }
+
+    /** The free ends of exactly two selected components, in the order in which they were selected. */
+    private Optional<List<TerminalRef>> ends() {
+        List<Component> two = components();
+        if (two.size() != 2) {
+            return Optional.empty();
+        }
+        return Optional.of(List.of(freeEnd(two.get(0)), freeEnd(two.get(1))));
+    }
+
+    private TerminalRef freeEnd(Component c) {
+        Drawing d = state().drawing();
+        List<String> names = c.particulars().terminals();
+        if (names.isEmpty()) {
+            return new TerminalRef(c.id(), Tags.freeTap(d, c.id()));
+        }
+        return names.stream()
+                .map(n -> new TerminalRef(c.id(), n))
+                .filter(t -> d.cables().stream().noneMatch(w -> w.from().equals(t) || w.to().equals(t)))
+                .filter(t -> d.links().stream().noneMatch(l -> l.from().equals(t) || l.to().equals(t)))
+                .reduce((first, second) -> c.kind().group() == orlop.drawing.Group.SOURCES ? first : second)
+                .orElse(new TerminalRef(c.id(), names.get(0)));
+    }
+
+    private void join(boolean direct) {
+        ends().ifPresent(e -> {
+            Drawing d = state().drawing();
+            if (direct) {
+                session.apply(CableRuns.link(d, e.get(0), e.get(1)), Set.of(Link.idOf(e.get(0), e.get(1))));
+            } else {
+                session.apply(CableRuns.cable(d, e.get(0), e.get(1)), Set.of(Tags.nextCable(d)));
+            }
+        });
+    }
+
+    private void turnSwitches() {
+        components().forEach(c -> canvas.hand().turn(c.id()));
+    }
+
+    /** Moves what is selected by a step of the grid, as one step of the history while the key is held. */
+    void nudge(int dx, int dy, boolean far) {
+        Set<String> ids = new LinkedHashSet<>();
+        components().forEach(c -> ids.add(c.id()));
+        if (!ids.isEmpty()) {
+            double step = MoveGesture.GRID_MM * (far ? 4 : 1);
+            session.apply(Edits.move(ids, dx * step, dy * step, List.of("nudge", List.copyOf(ids))));
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package orlop.editor;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.CardField;
+import orlop.drawing.Message;
+import orlop.findings.Severity;
+
+/** A line of the card: label, editor, what was understood, and below it what is wrong. */
+abstract class FieldRow {
+    private static final int LABEL = 124;
+    private static final int NOTE = 72;
+
+    private final JPanel panel;
+    private final JLabel note = Flat.quiet("");
+    private final WrapText error;
+    private final Function<@Nullable Object, Optional<Message>> writer;
+    private CardField field;
+
+    /** @param writer gives the drawing a new value and says why that was refused */
+    FieldRow(CardField field, int width, Function<@Nullable Object, Optional<Message>> writer) {
+        this.field = field;
+        this.writer = writer;
+        this.panel = Flat.clear(new Column(width, Look.px(1)));
+        this.error = new WrapText("", () -> Look.severity(Severity.DANGER), Look::small);
+        error.setVisible(false);
+        error.setName("error." + field.path());
+        note.setName("note." + field.path());
+    }
+
+    /** Puts the line together; called once by the subclass when its editor is ready. */
+    final void build(JComponent editor) {
+        JLabel label = Flat.label(FieldTexts.label(field.name()), Look::quiet, false);
+        label.setLabelFor(editor);
+        label.setPreferredSize(new Dimension(Look.px(LABEL), label.getPreferredSize().height));
+        label.setToolTipText(label.getText());
+        note.setPreferredSize(new Dimension(Look.px(NOTE), note.getPreferredSize().height));
+        editor.setName("field." + field.path());
+        editor.getAccessibleContext().setAccessibleName(label.getText());
+        JPanel line = Flat.clear(new BorderLayout(Look.px(6), 0));
+        line.add(label, BorderLayout.WEST);
+        line.add(editor, BorderLayout.CENTER);
+        line.add(note, BorderLayout.EAST);
+        panel.add(line);
+        panel.add(error);
+    }
+
+    JPanel panel() {
+        return panel;
+    }
+
+    final CardField field() {
+        return field;
+    }
+
+    /** Shows the value that the drawing has now, unless a person is in the middle of typing another. */
+    final void refresh(CardField now) {
+        field = now;
+        show(now);
+    }
+
+    abstract void show(CardField now);
+
+    abstract JComponent editor();
+
+    final void note(String text) {
+        note.setText(text);
+        note.setToolTipText(text.isEmpty() ? null : text);
+    }
+
+    /** @param reason null takes the error away */
+    final void error(@Nullable Message reason) {
+        boolean was = error.isVisible();
+        String text = reason == null ? "" : Texts.title(reason);
+        boolean same = text.equals(error.getText()) && was == (reason != null);
+        if (!same) {
+            error.setText(text);
+            error.setVisible(reason != null);
+            editor().putClientProperty("JComponent.outline", reason == null ? null : "error");
+            editor().getAccessibleContext().setAccessibleDescription(text);
+            panel.revalidate();
+            panel.repaint();
+        }
+    }
+
+    final boolean wrong() {
+        return error.isVisible();
+    }
+
+    /** Gives the drawing the value, and shows why if it is refused. */
+    final boolean write(@Nullable Object value) {
+        if (java.util.Objects.equals(value, field.value())) {
+            error(null);
+            return true;
+        }
+        Optional<Message> refusal = writer.apply(value);
+        error(refusal.map(FieldRow::spoken).orElse(null));
+        return refusal.isEmpty();
+    }
+
+    /** A record refuses by the names that stand in the file; a person knows the label. */
+    private static Message spoken(Message m) {
+        if (m.key().startsWith("drawing.range.")
+                && !m.arguments().isEmpty()
+                && m.arguments().get(0) instanceof String f) {
+            java.util.List<Object> arguments = new java.util.ArrayList<>(m.arguments());
+            arguments.set(0, Texts.words().pattern("editor.field." + f).orElse(f));
+            return new Message(m.key(), arguments);
+        }
+        return m;
+    }
+}

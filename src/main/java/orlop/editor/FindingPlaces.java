@@ -1,0 +1,90 @@
+package orlop.editor;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import orlop.desk.Review;
+import orlop.desk.SessionState;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.Drawing;
+import orlop.findings.Finding;
+import orlop.layout.Rect;
+import orlop.scene.Role;
+import orlop.scene.Scene;
+import orlop.scene.SceneItem;
+
+/** Where findings are: on which sheet, and where on it. */
+final class FindingPlaces {
+    private FindingPlaces() {}
+
+    /**
+     * A finding with the number that stands on the sheet.
+     *
+     * @param number from 1
+     */
+    record Numbered(int number, Finding finding) {}
+
+    /** The findings that nobody lives with, of the sheet that is shown, the gravest first. */
+    static List<Numbered> ofSheet(SessionState s) {
+        List<Numbered> all = new ArrayList<>();
+        for (Numbered n : all(s)) {
+            String sheet = sheet(s.drawing(), n.finding());
+            if (sheet.equals(s.sheet()) || sheet.isEmpty()) {
+                all.add(n);
+            }
+        }
+        return all;
+    }
+
+    /** All findings that nobody lives with. */
+    static List<Numbered> all(SessionState s) {
+        List<Numbered> all = new ArrayList<>();
+        Review r = s.review();
+        if (r != null) {
+            for (int i = 0; i < r.findings().size(); i++) {
+                if (!r.findings().get(i).accepted()) {
+                    all.add(new Numbered(i + 1, r.findings().get(i)));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** Id of the sheet of the item of which a finding speaks; "" if it speaks of none that is drawn. */
+    static String sheet(Drawing d, Finding f) {
+        String item = f.place().item();
+        Cable w = d.cables().get(item);
+        Component c = d.components().get(w == null ? item : (f.place().atFrom() ? w.from() : w.to()).component());
+        return c == null ? "" : c.place().sheet();
+    }
+
+    /** Where the marker of a finding stands, or else the item of which it speaks. */
+    static Optional<Rect> bounds(SessionState s, Scene scene, Finding f) {
+        Review r = s.review();
+        int number = r == null ? 0 : index(r.findings(), f) + 1;
+        String subject = Integer.toString(number);
+        List<SceneItem> marks = scene.items().stream()
+                .filter(i -> (i.role() == Role.FINDING || i.role() == Role.PROPOSED)
+                        && i.subject().equals(subject))
+                .toList();
+        if (!marks.isEmpty()) {
+            return marks.stream().map(SceneItem::bounds).reduce(Rect::union);
+        }
+        return scene.items().stream()
+                .filter(i -> i.subject().equals(f.place().item())
+                        && (i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.CABLE))
+                .map(SceneItem::bounds)
+                .findFirst();
+    }
+
+    @SuppressWarnings("ReferenceEquality") // two findings may say the same of two places
+    private static int index(List<Finding> all, Finding f) {
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i) == f) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

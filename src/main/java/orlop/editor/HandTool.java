@@ -1,0 +1,233 @@
+package orlop.editor;
+
+import java.awt.Graphics2D;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.Timer;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.Session;
+import orlop.desk.SessionState;
+import orlop.desk.SwitchEdits;
+import orlop.drawing.Component;
+import orlop.drawing.SwitchPositions;
+import orlop.scene.Role;
+import orlop.scene.Scene;
+import orlop.scene.SceneItem;
+import orlop.scene.TerminalSpot;
+
+/**
+ * The usual tool: selects, moves, runs cables from terminals, sets switches, renames.
+ *
+ * <p>A bar takes a cable anywhere: a drag from it runs one, unless it is selected; then it moves.
+ */
+final class HandTool implements Tool {
+    /** Longer than the pause within a double click: a click on a selected switch waits to see whether it is one. */
+    private static final int CLICK_MS = 260;
+
+    private final SheetCanvas canvas;
+    private final Session session;
+    private final Pointing pointing;
+    private Renamer renamer = id -> {};
+    private @Nullable Spot pressedAt;
+    private @Nullable Gesture gesture;
+    private boolean wasSelected;
+    private @Nullable Timer click;
+
+    /** Asks for a new tag of a component or cable. */
+    @FunctionalInterface
+    interface Renamer {
+        void rename(String id);
+    }
+
+    HandTool(SheetCanvas canvas, Session session, Pointing pointing) {
+        this.canvas = canvas;
+        this.session = session;
+        this.pointing = pointing;
+    }
+
+    void renamer(Renamer r) {
+        renamer = r;
+    }
+
+    boolean busy() {
+        return gesture != null;
+    }
+
+    private Optional<SceneItem> item(Spot at) {
+        return canvas.scene().flatMap(s -> s.itemAt(at.xMm(), at.yMm(), at.nearMm() / 2));
+    }
+
+    /** The tag of the component or cable, or the id of the note, under the mouse. */
+    private Optional<String> subject(Spot at) {
+        return item(at).filter(i -> i.role() != Role.FINDING && i.role() != Role.MARGIN && i.role() != Role.PROPOSED)
+                .map(SceneItem::subject);
+    }
+
+    private Optional<TerminalSpot> terminal(Spot at) {
+        Optional<Scene> scene = canvas.scene();
+        Optional<TerminalSpot> near = scene.flatMap(s -> s.terminalNear(at.xMm(), at.yMm(), at.nearMm()));
+        boolean ofSelectedBar = near.isPresent()
+                && scene.orElseThrow().terminals().stream().noneMatch(t -> t.equals(near.get()))
+                && session.state().selection().contains(near.get().terminal().component());
+        return ofSelectedBar ? Optional.empty() : near;
+    }
+
+    @Override
+    public void pressed(Spot at) {
+        pressedAt = at;
+        stopClick();
+        Optional<String> id = subject(at);
+        wasSelected = id.isPresent() && session.state().selection().contains(id.get());
+        Optional<SceneItem> marker = item(at).filter(i -> i.role() == Role.FINDING || i.role() == Role.PROPOSED);
+        if (marker.isPresent()) {
+            finding(marker.get())
+                    .ifPresent(f -> session.select(Set.of(f.finding().place().item())));
+        } else if (at.clicks() == 2 && id.isPresent()) {
+            renamer.rename(id.get());
+        } else if (id.isPresent() && at.shift()) {
+            toggle(id.get());
+        } else if (id.isPresent() && !wasSelected && terminal(at).isEmpty()) {
+            session.select(Set.of(id.get()));
+        }
+    }
+
+    private void toggle(String id) {
+        Set<String> ids = new LinkedHashSet<>(session.state().selection());
+        if (!ids.remove(id)) {
+            ids.add(id);
+        }
+        session.select(ids);
+    }
+
+    @Override
+    public void dragged(Spot at) {
+        Spot from = pressedAt;
+        if (from == null) {
+            return;
+        }
+        if (gesture == null && at.dragged(from)) {
+            gesture = begun(from);
+        }
+        if (gesture != null) {
+            gesture.dragged(at);
+        }
+    }
+
+    private Gesture begun(Spot from) {
+        Optional<TerminalSpot> t = terminal(from);
+        if (t.isPresent() && !from.shift()) {
+            return new CableGesture(canvas, t.get(), from);
+        }
+        Optional<String> id = subject(from);
+        if (id.isPresent()) {
+            if (!session.state().selection().contains(id.get())) {
+                session.select(Set.of(id.get()));
+            }
+            return new MoveGesture(canvas, session.state().selection(), from);
+        }
+        return new RubberGesture(canvas, from);
+    }
+
+    @Override
+    public void released(Spot at) {
+        Spot from = pressedAt;
+        Gesture g = gesture;
+        pressedAt = null;
+        gesture = null;
+        if (g != null) {
+            g.released(at);
+        } else if (from != null && from.clicks() == 1 && !from.shift()) {
+            clicked(from);
+        }
+    }
+
+    private void clicked(Spot at) {
+        Optional<String> id = subject(at);
+        if (id.isEmpty()) {
+            if (item(at).isEmpty()) {
+                session.select(Set.of());
+            }
+            return;
+        }
+        session.select(Set.of(id.get()));
+        if (wasSelected && switchable(id.get())) {
+            click = new Timer(CLICK_MS, e -> turn(id.get()));
+            click.setRepeats(false);
+            click.start();
+        }
+    }
+
+    private void stopClick() {
+        if (click != null) {
+            click.stop();
+            click = null;
+        }
+    }
+
+    private boolean switchable(String id) {
+        Component c = session.state().drawing().components().get(id);
+        return c != null && !SwitchPositions.of(c.particulars()).isEmpty();
+    }
+
+    /** Moves a switch on to its next position in the condition that is shown. */
+    void turn(String id) {
+        SessionState s = session.state();
+        Component c = s.drawing().components().get(id);
+        if (c != null) {
+            SwitchEdits.next(s.drawing(), c, s.condition()).ifPresent(session::apply);
+        }
+    }
+
+    @Override
+    public void moved(Spot at) {
+        Optional<SceneItem> item = item(at);
+        pointing.at(item.filter(i -> i.role() == Role.FINDING || i.role() == Role.PROPOSED)
+                .flatMap(this::finding)
+                .map(FindingPlaces.Numbered::finding)
+                .orElse(null));
+        Optional<TerminalSpot> t = terminal(at);
+        Optional<String> id = subject(at);
+        canvas.hover(t.isPresent() ? t.get().terminal().component() : id.orElse(null));
+        canvas.hint(hint(t, id));
+    }
+
+    private String hint(Optional<TerminalSpot> terminal, Optional<String> id) {
+        if (terminal.isPresent()) {
+            return Texts.of("editor.hint.terminal", terminal.get().terminal().toString());
+        }
+        if (id.isEmpty()) {
+            return Texts.of("editor.hint.rest");
+        }
+        if (switchable(id.get())) {
+            return Texts.of(
+                    session.state().selection().contains(id.get()) ? "editor.hint.switch-now" : "editor.hint.switch",
+                    id.get());
+        }
+        boolean cable = session.state().drawing().cables().contains(id.get());
+        return Texts.of(cable ? "editor.hint.on-cable" : "editor.hint.on-component", id.get());
+    }
+
+    private Optional<FindingPlaces.Numbered> finding(SceneItem marker) {
+        return FindingPlaces.all(session.state()).stream()
+                .filter(n -> Integer.toString(n.number()).equals(marker.subject()))
+                .findFirst();
+    }
+
+    @Override
+    public void backOut() {
+        stopClick();
+        if (gesture != null) {
+            gesture.backOut();
+            gesture = null;
+            pressedAt = null;
+        }
+    }
+
+    @Override
+    public void paint(Graphics2D g) {
+        if (gesture != null) {
+            gesture.paint(g);
+        }
+    }
+}

@@ -1,0 +1,182 @@
+package orlop.editor;
+
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Insets;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.Box;
+import javax.swing.BoxLayout;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Group;
+import orlop.drawing.Kind;
+
+/**
+ * The rail on the left: the groups of components under their letter codes. A group opens a drawer with its kinds; a row
+ * is dragged on the sheet, clicked, or taken by its key.
+ */
+final class Locker {
+    private final SheetCanvas canvas;
+    private final JPanel rail = Flat.panel(null, Look::strip);
+    private final Map<Group, GroupButton> buttons = new EnumMap<>(Group.class);
+    private @Nullable JPopupMenu drawer;
+    private @Nullable Group open;
+
+    Locker(SheetCanvas canvas) {
+        this.canvas = canvas;
+        rail.setLayout(new BoxLayout(rail, BoxLayout.Y_AXIS));
+        rail.setBorder(Flat.lines(0, 0, 0, 1, new Insets(Look.px(8), Look.px(5), Look.px(8), Look.px(5))));
+        rail.setName("locker");
+        for (Group g : Group.values()) {
+            GroupButton b = new GroupButton(g);
+            b.addActionListener(e -> toggle(g));
+            buttons.put(g, b);
+            rail.add(b);
+            rail.add(Box.createVerticalStrut(Look.px(4)));
+        }
+        rail.add(Box.createVerticalGlue());
+        canvas.addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyTyped(KeyEvent e) {
+                int other = KeyEvent.CTRL_DOWN_MASK | KeyEvent.META_DOWN_MASK | KeyEvent.ALT_DOWN_MASK;
+                if ((e.getModifiersEx() & other) == 0) {
+                    LockerKeys.group(e.getKeyChar()).ifPresent(g -> open(g));
+                }
+            }
+        });
+    }
+
+    JComponent rail() {
+        return rail;
+    }
+
+    /** From now on the mouse places this kind. */
+    void take(Kind kind) {
+        close();
+        canvas.use(new PlaceTool(canvas, kind));
+        canvas.requestFocusInWindow();
+    }
+
+    private void toggle(Group g) {
+        if (open == g) {
+            close();
+        } else {
+            open(g);
+        }
+    }
+
+    void open(Group g) {
+        close();
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("drawer." + g.word());
+        menu.add(new LockerDrawer(canvas, this, g).panel());
+        menu.addPopupMenuListener(new PopupEnd(() -> shut(menu)));
+        drawer = menu;
+        open = g;
+        GroupButton b = button(g);
+        b.setSelected(true);
+        if (rail.isShowing()) {
+            menu.show(rail, rail.getWidth() - Look.px(2), Math.max(0, b.getY() - Look.px(20)));
+        }
+    }
+
+    /** Takes a kind out of the open drawer by its letter. */
+    boolean letter(char c) {
+        Optional<Kind> kind = open == null ? Optional.empty() : LockerKeys.kind(open, c);
+        kind.ifPresent(this::take);
+        return kind.isPresent();
+    }
+
+    private GroupButton button(Group g) {
+        GroupButton b = buttons.get(g);
+        if (b == null) {
+            throw new IllegalStateException("no button for " + g);
+        }
+        return b;
+    }
+
+    void close() {
+        JPopupMenu menu = drawer;
+        if (menu != null) {
+            menu.setVisible(false);
+            shut(menu);
+        }
+    }
+
+    private void shut(JPopupMenu menu) {
+        if (drawer == menu) {
+            drawer = null;
+            open = null;
+            buttons.values().forEach(b -> b.setSelected(false));
+        }
+    }
+
+    /** A group's letters over its name. */
+    private static final class GroupButton extends JButton {
+        private static final long serialVersionUID = 1L;
+        private final transient String letters;
+        private final transient String name;
+
+        GroupButton(Group g) {
+            letters = g.letters();
+            name = Texts.of("editor.group.short." + g.word());
+            setName("group." + g.word());
+            setToolTipText(
+                    Texts.of("editor.group." + g.word()) + "  (" + g.letters().charAt(0) + ")");
+            getAccessibleContext().setAccessibleName(Texts.of("editor.group." + g.word()));
+            setContentAreaFilled(false);
+            setBorderPainted(false);
+            setFocusPainted(false);
+            setRolloverEnabled(true);
+            setAlignmentX(0.5f);
+        }
+
+        @Override
+        public Dimension getPreferredSize() {
+            return new Dimension(Look.px(64), Look.px(50));
+        }
+
+        @Override
+        public Dimension getMaximumSize() {
+            return getPreferredSize();
+        }
+
+        @Override
+        public Dimension getMinimumSize() {
+            return getPreferredSize();
+        }
+
+        @Override
+        protected void paintComponent(Graphics graphics) {
+            boolean on = isSelected() || getModel().isRollover() || isFocusOwner();
+            if (on) {
+                Color edge = isFocusOwner() ? Look.accent() : Look.chosen();
+                Flat.box(this, graphics, Look.chosen(), edge, 1f);
+            }
+            Graphics2D g = (Graphics2D) graphics.create();
+            StaticLayer.hints(g);
+            g.setColor(Look.text());
+            g.setFont(Look.font().deriveFont(isSelected() ? java.awt.Font.BOLD : java.awt.Font.PLAIN, Look.px(16)));
+            centre(g, letters, Look.px(23));
+            g.setColor(Look.quiet());
+            g.setFont(Look.small());
+            centre(g, name, Look.px(41));
+            g.dispose();
+        }
+
+        private void centre(Graphics2D g, String text, int y) {
+            FontMetrics m = g.getFontMetrics();
+            g.drawString(text, (getWidth() - m.stringWidth(text)) / 2, y);
+        }
+    }
+}

@@ -1,0 +1,167 @@
+package orlop.editor;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.FlowLayout;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.Locale;
+import javax.swing.BoxLayout;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import orlop.drawing.Group;
+import orlop.symbols.Symbol;
+import orlop.symbols.SymbolLibrary;
+
+/** An open drawer of the locker: a row for each kind, with its symbol, its trade term, its standard and its key. */
+final class LockerDrawer {
+    private final SheetCanvas canvas;
+    private final Locker locker;
+    private final JPanel panel = Flat.clear(new BorderLayout());
+
+    LockerDrawer(SheetCanvas canvas, Locker locker, Group group) {
+        this.canvas = canvas;
+        this.locker = locker;
+        JPanel head = Flat.clear(new BorderLayout());
+        JPanel name = Flat.clear(new FlowLayout(FlowLayout.LEFT, 0, 0));
+        name.add(Flat.bold(Texts.of("editor.group." + group.word()), Look::text));
+        head.add(name, BorderLayout.CENTER);
+        head.add(Flat.quiet(Texts.of("editor.locker.how")), BorderLayout.EAST);
+        head.setBorder(Flat.rim(6, 14, 6, 14));
+        JPanel rows = Flat.clear(null);
+        rows.setLayout(new BoxLayout(rows, BoxLayout.Y_AXIS));
+        for (LockerKeys.Row r : LockerKeys.rows(group)) {
+            rows.add(row(r));
+        }
+        panel.add(head, BorderLayout.NORTH);
+        panel.add(rows, BorderLayout.CENTER);
+    }
+
+    JPanel panel() {
+        return panel;
+    }
+
+    private JButton row(LockerKeys.Row r) {
+        KindRow b = new KindRow(r);
+        b.addActionListener(e -> locker.take(r.kind()));
+        MouseAdapter drag = new Drag(r);
+        b.addMouseListener(drag);
+        b.addMouseMotionListener(drag);
+        b.addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyTyped(KeyEvent e) {
+                locker.letter(e.getKeyChar());
+            }
+        });
+        return b;
+    }
+
+    /** Drags a row out of the drawer on the sheet. */
+    private final class Drag extends MouseAdapter {
+        private final LockerKeys.Row row;
+        private boolean dragging;
+
+        Drag(LockerKeys.Row row) {
+            this.row = row;
+        }
+
+        @Override
+        public void mouseDragged(MouseEvent e) {
+            if (!dragging && !e.getComponent().contains(e.getPoint())) {
+                dragging = true;
+                canvas.use(new PlaceTool(canvas, row.kind()));
+                // Hidden, not removed: the rest of this drag still comes to the row.
+                SwingUtilities.getWindowAncestor(canvas).repaint();
+            }
+            if (dragging) {
+                canvas.tool().dragged(Spot.of(onCanvas(e), canvas.viewport()));
+            }
+        }
+
+        @Override
+        public void mouseReleased(MouseEvent e) {
+            if (dragging) {
+                dragging = false;
+                MouseEvent there = onCanvas(e);
+                boolean overDrawer = panel.contains(SwingUtilities.convertPoint(e.getComponent(), e.getPoint(), panel));
+                if (canvas.contains(there.getPoint()) && !overDrawer) {
+                    canvas.tool().released(Spot.of(there, canvas.viewport()));
+                    locker.close();
+                } else {
+                    canvas.use(canvas.hand());
+                }
+            }
+        }
+
+        private MouseEvent onCanvas(MouseEvent e) {
+            Point p = SwingUtilities.convertPoint(e.getComponent(), e.getPoint(), canvas);
+            return new MouseEvent(
+                    canvas, e.getID(), e.getWhen(), e.getModifiersEx(), p.x, p.y, 1, false, MouseEvent.BUTTON1);
+        }
+    }
+
+    /** One kind. */
+    private static final class KindRow extends JButton {
+        private static final long serialVersionUID = 1L;
+        private final transient SymbolIcon symbol;
+        private final transient String standard;
+        private final transient String key;
+
+        KindRow(LockerKeys.Row r) {
+            super(Texts.of(r.kind().term()));
+            symbol = new SymbolIcon(r.kind());
+            standard = SymbolLibrary.bundled()
+                    .find(r.kind().word())
+                    .map(Symbol::standard)
+                    .orElse("");
+            key = String.valueOf(r.letter()).toUpperCase(Locale.ROOT);
+            setName("kind." + r.kind().word());
+            setContentAreaFilled(false);
+            setBorderPainted(false);
+            setRolloverEnabled(true);
+            getAccessibleContext().setAccessibleDescription(Texts.of("editor.access.key", r.keys()));
+        }
+
+        @Override
+        public Dimension getPreferredSize() {
+            int text = Math.max(
+                    getFontMetrics(Look.font()).stringWidth(getText()),
+                    getFontMetrics(Look.small()).stringWidth(standard));
+            return new Dimension(Math.max(Look.px(300), text + Look.px(110)), Look.px(42));
+        }
+
+        @Override
+        public Dimension getMaximumSize() {
+            return new Dimension(Integer.MAX_VALUE, getPreferredSize().height);
+        }
+
+        @Override
+        protected void paintComponent(Graphics graphics) {
+            if (getModel().isRollover() || isFocusOwner()) {
+                graphics.setColor(Look.chosen());
+                graphics.fillRect(0, 0, getWidth(), getHeight());
+            }
+            Graphics2D g = (Graphics2D) graphics.create();
+            StaticLayer.hints(g);
+            symbol.paintIcon(this, g, Look.px(12), (getHeight() - symbol.getIconHeight()) / 2);
+            int x = Look.px(60);
+            g.setColor(Look.text());
+            g.setFont(Look.font());
+            g.drawString(getText(), x, Look.px(19));
+            g.setColor(Look.quiet());
+            g.setFont(Look.small());
+            g.drawString(standard, x, Look.px(34));
+            g.setFont(Look.bold());
+            FontMetrics m = g.getFontMetrics();
+            g.drawString(key, getWidth() - Look.px(16) - m.stringWidth(key), Look.px(26));
+            g.dispose();
+        }
+    }
+}

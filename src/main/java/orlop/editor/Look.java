@@ -1,0 +1,119 @@
+package orlop.editor;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
+import java.awt.Font;
+import java.util.Map;
+import javax.swing.UIManager;
+import orlop.findings.Severity;
+import orlop.scene.Ink;
+import orlop.scene.Palette;
+
+/** Light and dark: the colours of the window, in step with those of the sheet. */
+final class Look {
+    private Look() {}
+
+    /** Sets the look of all windows to come. Those that are open change with {@link FlatLaf#updateUI()}. */
+    static void install(boolean dark) {
+        FlatLaf.setGlobalExtraDefaults(Map.of(
+                "@accentColor", dark ? "#9AA7B8" : "#3D4B5F",
+                "ScrollBar.width", "11",
+                "Component.focusWidth", "1",
+                "Component.innerFocusWidth", "0",
+                "Component.arc", "6",
+                "Button.arc", "6",
+                "TextComponent.arc", "6"));
+        if (dark) {
+            FlatDarkLaf.setup();
+        } else {
+            FlatLightLaf.setup();
+        }
+    }
+
+    static boolean dark() {
+        return FlatLaf.isLafDark();
+    }
+
+    /** The colours of the sheet. */
+    static Palette palette() {
+        return dark() ? Palette.DARK : Palette.LIGHT;
+    }
+
+    static Color ink(Ink ink) {
+        return new Color(palette().rgb(ink));
+    }
+
+    static Color severity(Severity s) {
+        return switch (s) {
+            case DANGER -> ink(Ink.DANGER);
+            case DEFECT -> ink(Ink.DEFECT);
+            case ADVICE -> ink(Ink.ADVICE);
+        };
+    }
+
+    /** Text. */
+    static Color text() {
+        return UIManager.getColor("Label.foreground");
+    }
+
+    /** Text of second rank: it keeps 4.5 : 1 on every ground of the window. */
+    static Color quiet() {
+        return dark() ? new Color(0xA9B1BB) : new Color(0x59616C);
+    }
+
+    /** Ground of strips, rail and status line. */
+    static Color strip() {
+        return dark() ? new Color(0x2B2E33) : Color.WHITE;
+    }
+
+    /** Ground of the margin: paper that isn't quite white. */
+    static Color margin() {
+        return dark() ? new Color(0x26292E) : new Color(0xFBFBF8);
+    }
+
+    /** Ground of a card. */
+    static Color card() {
+        return dark() ? new Color(0x30343A) : Color.WHITE;
+    }
+
+    /** Behind the sheet. */
+    static Color desk() {
+        return dark() ? new Color(0x17191C) : new Color(0xDFE2E8);
+    }
+
+    /** Thin lines between the parts of the window. */
+    static Color line() {
+        return dark() ? new Color(0x43484F) : new Color(0xD3D7DD);
+    }
+
+    /** Ground of what is chosen. */
+    static Color chosen() {
+        return dark() ? new Color(0x3A4048) : new Color(0xE9ECF1);
+    }
+
+    /** Edge of what is chosen or focused. */
+    static Color accent() {
+        return dark() ? new Color(0xC4CCD8) : new Color(0x3D4B5F);
+    }
+
+    static Font font() {
+        return UIManager.getFont("Label.font");
+    }
+
+    static Font small() {
+        Font f = font();
+        return f.deriveFont(Math.max(11f, f.getSize2D() * 0.88f));
+    }
+
+    static Font bold() {
+        return font().deriveFont(Font.BOLD);
+    }
+
+    /** A size in pixels of a window of the usual resolution, on this screen. */
+    static int px(int size) {
+        return UIScale.scale(size);
+    }
+}

@@ -1,0 +1,68 @@
+package orlop.editor;
+
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import javax.swing.JFrame;
+import javax.swing.WindowConstants;
+import orlop.desk.Session;
+
+/** The frame around a {@link Workbench}. */
+final class MainWindow {
+    private final JFrame frame = new JFrame();
+    private final Session session;
+    private final Workbench bench;
+
+    /** @param onGone told when the window is gone */
+    MainWindow(Session session, Settings settings, Runnable onGone) {
+        this.session = session;
+        frame.setName("orlop");
+        bench = new Workbench(
+                session, new SwingPrompts(frame), settings, Menus.menuKey(), this::retitle, () -> {
+                    session.close();
+                    frame.dispose();
+                    onGone.run();
+                });
+        frame.setJMenuBar(Menus.bar(
+                bench.commands(), settings::recent, bench.files()::openRecent, bench.locker()::take));
+        frame.setContentPane(bench.panel());
+        frame.setIconImages(AppIcon.images());
+        frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent e) {
+                bench.files().quit();
+            }
+        });
+        session.listen((before, after) -> {
+            if (before.dirty() != after.dirty() || before.file() != after.file()) {
+                retitle();
+            }
+        });
+        retitle();
+    }
+
+    private void retitle() {
+        frame.setTitle(bench.title());
+        frame.getRootPane().putClientProperty("Window.documentModified", session.state().dirty());
+    }
+
+    void show() {
+        Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        frame.setMinimumSize(new Dimension(Math.min(860, screen.width), Math.min(520, screen.height)));
+        frame.setSize(Math.min(Look.px(1440), screen.width), Math.min(Look.px(900), screen.height));
+        frame.setLocationRelativeTo(null);
+        frame.setVisible(true);
+        bench.canvas().requestFocusInWindow();
+    }
+
+    JFrame frame() {
+        return frame;
+    }
+
+    Workbench bench() {
+        return bench;
+    }
+}

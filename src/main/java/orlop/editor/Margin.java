@@ -1,0 +1,223 @@
+package orlop.editor;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Insets;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.Session;
+import orlop.desk.SessionListener;
+import orlop.desk.SessionState;
+import orlop.findings.Finding;
+
+/** The margin on the right: the card of what is selected, and below it the notes on this sheet. */
+final class Margin implements SessionListener {
+    private static final int WIDTH = 348;
+
+    private final Session session;
+    private final SheetCanvas canvas;
+    private final Pointing pointing;
+    private final Consumer<Finding> onCure;
+    private final JPanel panel = Flat.panel(new BorderLayout(), Look::margin);
+    private final Page page = new Page();
+    private final JPanel cardPlace;
+    private final JPanel notes;
+    private final Drafts drafts = new Drafts();
+    private final int inner;
+    private final List<NoteView> noteViews = new ArrayList<>();
+    private @Nullable Card card;
+    private boolean moreOpen;
+
+    Margin(Session session, SheetCanvas canvas, Pointing pointing, Consumer<Finding> onCure) {
+        this.session = session;
+        this.canvas = canvas;
+        this.pointing = pointing;
+        this.onCure = onCure;
+        int width = Look.px(WIDTH);
+        this.inner = width - Look.px(14 + 12 + 14);
+        this.cardPlace = Flat.clear(new Column(inner, Look.px(6)));
+        this.notes = Flat.clear(new Column(inner, Look.px(4)));
+        page.setLayout(new Column(inner + Look.px(14), Look.px(10)));
+        page.setBorder(Flat.rim(10, 14, 10, 0));
+        page.setOpaque(false);
+        page.add(cardPlace);
+        page.add(notes);
+        notes.setName("notes");
+        JScrollPane scroll =
+                new JScrollPane(page, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(null);
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        scroll.getVerticalScrollBar().setUnitIncrement(Look.px(18));
+        panel.add(scroll, BorderLayout.CENTER);
+        panel.setBorder(Flat.lines(0, 1, 0, 0, new Insets(0, 0, 0, 0)));
+        panel.setPreferredSize(new Dimension(width, 200));
+        panel.setMinimumSize(new Dimension(width, 100));
+        panel.setName("margin");
+        pointing.listen(this::lightNote);
+        showCard(session.state());
+        showNotes(session.state());
+        session.listen(this);
+    }
+
+    /** Wide as its viewport, with the red line of a margin at its left edge. */
+    private static final class Page extends JPanel implements Scrollable {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected void paintComponent(Graphics g) {
+            g.setColor(Look.ink(orlop.scene.Ink.MARGIN_LINE));
+            g.fillRect(Look.px(5), 0, 1, getHeight());
+        }
+
+        @Override
+        public Dimension getPreferredScrollableViewportSize() {
+            return getPreferredSize();
+        }
+
+        @Override
+        public int getScrollableUnitIncrement(Rectangle r, int orientation, int direction) {
+            return Look.px(18);
+        }
+
+        @Override
+        public int getScrollableBlockIncrement(Rectangle r, int orientation, int direction) {
+            return Math.max(Look.px(40), r.height - Look.px(40));
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportHeight() {
+            return getParent() != null && getParent().getHeight() > getPreferredSize().height;
+        }
+    }
+
+    JPanel panel() {
+        return panel;
+    }
+
+    @Override
+    public void changed(SessionState before, SessionState after) {
+        boolean sameItems = before.drawing() == after.drawing()
+                && before.review() == after.review()
+                && before.condition().equals(after.condition());
+        boolean sameSelection = before.selection().equals(after.selection());
+        if (!sameItems || !sameSelection) {
+            Card shown = card;
+            boolean kept =
+                    shown != null && after.soleSelection().equals(Optional.of(shown.item())) && shown.refresh(after);
+            if (!kept) {
+                showCard(after);
+            }
+        }
+        if (!sameItems || !before.sheet().equals(after.sheet())) {
+            showNotes(after);
+        }
+    }
+
+    private void showCard(SessionState s) {
+        cardPlace.removeAll();
+        card = null;
+        Optional<String> id = s.soleSelection();
+        if (id.isPresent()) {
+            Card c = new Card(session, id.get(), inner, drafts, moreOpen, this::toggleMore);
+            card = c;
+            cardPlace.add(c.panel());
+        } else {
+            String text = s.selection().isEmpty()
+                    ? Texts.of("editor.card.nothing")
+                    : Texts.of("editor.card.several", s.selection().size());
+            cardPlace.add(new WrapText(text, Look::quiet, Look::font));
+        }
+        page.revalidate();
+        page.repaint();
+    }
+
+    private void toggleMore() {
+        moreOpen = !moreOpen;
+        showCard(session.state());
+    }
+
+    private void showNotes(SessionState s) {
+        notes.removeAll();
+        noteViews.clear();
+        pointing.at(null);
+        List<FindingPlaces.Numbered> here = FindingPlaces.ofSheet(s);
+        int elsewhere = FindingPlaces.all(s).size() - here.size();
+        if (s.review() != null && here.isEmpty()) {
+            notes.add(new WrapText(Texts.of("editor.notes.none"), Look::quiet, Look::font));
+        }
+        for (FindingPlaces.Numbered n : here) {
+            NoteView v = new NoteView(n, inner, pointing, onCure, this::pick);
+            noteViews.add(v);
+            notes.add(v);
+        }
+        if (elsewhere > 0) {
+            notes.add(new WrapText(Texts.of("editor.notes.elsewhere", elsewhere), Look::quiet, Look::font));
+        }
+        notes.revalidate();
+        notes.repaint();
+    }
+
+    /** Selects what a note speaks of, and brings it into sight. */
+    private void pick(Finding f) {
+        SessionState s = session.state();
+        String sheet = FindingPlaces.sheet(s.drawing(), f);
+        if (!sheet.isEmpty()) {
+            session.showSheet(sheet);
+        }
+        session.select(Set.of(f.place().item()));
+        canvas.scene()
+                .flatMap(scene -> FindingPlaces.bounds(session.state(), scene, f))
+                .ifPresent(canvas::reveal);
+        pointing.at(f);
+    }
+
+    void show(Finding f) {
+        pick(f);
+    }
+
+    private void lightNote() {
+        notes.repaint();
+        Finding f = pointing.finding();
+        for (NoteView v : noteViews) {
+            boolean lit = f != null && v.numbered().finding().equals(f);
+            if (lit && v.getParent() != null && !v.getVisibleRect().equals(new Rectangle(v.getSize()))) {
+                v.scrollRectToVisible(new Rectangle(v.getSize()));
+            }
+        }
+    }
+
+    /** Shows the card of an item with the cursor in the field of this particular. */
+    void ask(String item, String field) {
+        session.select(Set.of(item));
+        Card c = card;
+        if (c != null && !moreOpen && c.inMore(field)) {
+            toggleMore();
+        }
+        SwingUtilities.invokeLater(() -> {
+            Card now = card;
+            if (now != null) {
+                now.focus(field);
+            }
+        });
+    }
+
+    void forgetDrafts() {
+        drafts.clear();
+    }
+}

@@ -1,0 +1,145 @@
+package orlop.editor;
+
+import java.awt.Toolkit;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+import orlop.drawing.Group;
+import orlop.drawing.Kind;
+
+/** The menu bar: every command stands in it, with its key. */
+final class Menus {
+    private final Commands commands;
+    private final JMenuBar bar = new JMenuBar();
+
+    private Menus(Commands commands) {
+        this.commands = commands;
+    }
+
+    /**
+     * @param recent the files that were open last
+     * @param open opens one of them
+     * @param place begins to place a component
+     */
+    static JMenuBar bar(Commands commands, Supplier<List<Path>> recent, Consumer<Path> open, Consumer<Kind> place) {
+        Menus m = new Menus(commands);
+        JMenu file = m.menu("file", CommandId.NEW, CommandId.OPEN);
+        file.add(recentMenu(recent, open));
+        m.fill(file, null, CommandId.SAVE, CommandId.SAVE_AS, null, CommandId.EXPORT_SVG, CommandId.EXPORT_PNG);
+        m.fill(file, null, CommandId.QUIT);
+        m.menu("edit", CommandId.UNDO, CommandId.REDO, null, CommandId.CUT, CommandId.COPY, CommandId.PASTE)
+                .setName("menu.edit");
+        m.fill(m.last(), CommandId.DUPLICATE, CommandId.DELETE, null, CommandId.SELECT_ALL, CommandId.FIND);
+        m.fill(m.last(), CommandId.RENAME, null, CommandId.BACK_OUT);
+        JMenu draw = m.menu("draw");
+        for (Group g : Group.values()) {
+            draw.add(groupMenu(g, place));
+        }
+        m.fill(draw, null, CommandId.JOIN, CommandId.LINK, null, CommandId.TURN, CommandId.MIRROR, CommandId.SWITCH);
+        m.menu("view", CommandId.ZOOM_IN, CommandId.ZOOM_OUT, CommandId.FIT, CommandId.FULL_SIZE, null);
+        m.checks(CommandId.SHOW_SIZE, CommandId.SHOW_LENGTH, CommandId.SHOW_CURRENT, CommandId.SHOW_DROP);
+        m.checks(CommandId.SHOW_FAULT, null, CommandId.SHOW_LOCKER, CommandId.SHOW_MARGIN, null, CommandId.DARK);
+        m.menu("check", CommandId.NEXT_FINDING, CommandId.PREVIOUS_FINDING, CommandId.CURE, CommandId.ACCEPT, null);
+        m.fill(m.last(), CommandId.CHECK_AGAIN);
+        m.menu("vessel", CommandId.VESSEL, CommandId.SYSTEMS, null, CommandId.NEW_CONDITION);
+        m.fill(m.last(), CommandId.NEXT_CONDITION, CommandId.PREVIOUS_CONDITION, null, CommandId.NEW_SHEET);
+        m.fill(m.last(), CommandId.SHEET_DETAILS, CommandId.NEXT_SHEET, CommandId.PREVIOUS_SHEET);
+        m.menu("help", CommandId.KEYS, CommandId.ABOUT);
+        return m.bar;
+    }
+
+    /** The key with which this system's menus are worked: {@code ctrl}, or {@code meta} on a Mac. */
+    static String menuKey() {
+        boolean mac = System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("mac");
+        return mac && Toolkit.getDefaultToolkit() != null ? "meta" : "ctrl";
+    }
+
+    private JMenu menu(String word, CommandId... ids) {
+        JMenu menu = new JMenu(Texts.of("editor.menu." + word));
+        menu.setName("menu." + word);
+        menu.setMnemonic(menu.getText().charAt(0));
+        bar.add(menu);
+        fill(menu, ids);
+        return menu;
+    }
+
+    private JMenu last() {
+        return bar.getMenu(bar.getMenuCount() - 1);
+    }
+
+    private void fill(JMenu menu, CommandId... ids) {
+        for (CommandId id : ids) {
+            if (id == null) {
+                menu.addSeparator();
+            } else {
+                menu.add(named(new JMenuItem(commands.get(id)), id));
+            }
+        }
+    }
+
+    private void checks(CommandId... ids) {
+        for (CommandId id : ids) {
+            if (id == null) {
+                last().addSeparator();
+            } else {
+                last().add(named(new JCheckBoxMenuItem(commands.get(id)), id));
+            }
+        }
+    }
+
+    private static JMenuItem named(JMenuItem item, CommandId id) {
+        item.setName("menu." + id.word());
+        return item;
+    }
+
+    private static JMenu recentMenu(Supplier<List<Path>> recent, Consumer<Path> open) {
+        JMenu menu = new JMenu(Texts.of("editor.menu.recent"));
+        menu.addMenuListener(new MenuListener() {
+            @Override
+            public void menuSelected(MenuEvent e) {
+                menu.removeAll();
+                for (Path p : recent.get()) {
+                    JMenuItem item = new JMenuItem(String.valueOf(p.getFileName()));
+                    item.setToolTipText(p.toString());
+                    item.addActionListener(a -> open.accept(p));
+                    menu.add(item);
+                }
+                if (menu.getItemCount() == 0) {
+                    JMenuItem none = new JMenuItem(Texts.of("editor.menu.recent.none"));
+                    none.setEnabled(false);
+                    menu.add(none);
+                }
+            }
+
+            @Override
+            public void menuDeselected(MenuEvent e) {}
+
+            @Override
+            public void menuCanceled(MenuEvent e) {}
+        });
+        // An empty menu never opens and so would never be filled.
+        menu.add(new JMenuItem(Texts.of("editor.menu.recent.none")));
+        return menu;
+    }
+
+    private static JMenu groupMenu(Group group, Consumer<Kind> place) {
+        JMenu menu = new JMenu(group.letters() + "   " + Texts.of("editor.group." + group.word()));
+        for (LockerKeys.Row row : LockerKeys.rows(group)) {
+            JMenuItem item = new JMenuItem(Texts.of(row.kind().term()));
+            item.setName("menu.place." + row.kind().word());
+            item.addActionListener(e -> place.accept(row.kind()));
+            // Two keys one after the other, which an accelerator can't be: they stand in the text.
+            item.setText(item.getText() + "    " + row.keys());
+            menu.add(item);
+        }
+        return menu;
+    }
+}

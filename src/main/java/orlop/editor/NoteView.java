@@ -1,0 +1,130 @@
+package orlop.editor;
+
+import java.awt.BorderLayout;
+import java.awt.Cursor;
+import java.awt.Graphics;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import orlop.findings.Finding;
+
+/** A checker's note in the margin: its mark, what is wrong, why, by which clause, and the button that cures it. */
+final class NoteView extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private final transient FindingPlaces.Numbered numbered;
+    private final transient Pointing pointing;
+
+    NoteView(
+            FindingPlaces.Numbered numbered,
+            int width,
+            Pointing pointing,
+            Consumer<Finding> onCure,
+            Consumer<Finding> onPick) {
+        this.numbered = numbered;
+        this.pointing = pointing;
+        Finding f = numbered.finding();
+        setName("note." + numbered.number());
+        setOpaque(false);
+        setLayout(new BorderLayout(Look.px(8), 0));
+        setBorder(Flat.rim(6, 6, 8, 6));
+        int icon = Look.px(20);
+        JLabel mark = new JLabel(new SeverityIcon(f.severity(), Integer.toString(numbered.number()), icon));
+        mark.setVerticalAlignment(JLabel.TOP);
+        add(mark, BorderLayout.WEST);
+        int inner = width - icon - Look.px(8 + 12);
+        add(text(f, inner, onCure), BorderLayout.CENTER);
+        String kind = Texts.of("editor.severity." + f.severity().word());
+        getAccessibleContext()
+                .setAccessibleName(numbered.number() + ". " + kind + ": " + Texts.title(f.title()) + ". "
+                        + Texts.title(f.message()));
+        MouseAdapter mouse = new MouseAdapter() {
+            @Override
+            public void mouseEntered(MouseEvent e) {
+                pointing.at(f);
+            }
+
+            @Override
+            public void mouseExited(MouseEvent e) {
+                if (!contains(e.getPoint())) {
+                    pointing.at(null);
+                }
+            }
+
+            @Override
+            public void mouseClicked(MouseEvent e) {
+                onPick.accept(f);
+            }
+        };
+        listen(this, mouse);
+        setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
+    }
+
+    /** The mouse is over the note when it is over any part of it. */
+    private void listen(java.awt.Container c, MouseAdapter mouse) {
+        c.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseEntered(MouseEvent e) {
+                mouse.mouseEntered(e);
+            }
+
+            @Override
+            public void mouseExited(MouseEvent e) {
+                mouse.mouseExited(javax.swing.SwingUtilities.convertMouseEvent(e.getComponent(), e, NoteView.this));
+            }
+
+            @Override
+            public void mouseClicked(MouseEvent e) {
+                if (!(e.getComponent() instanceof JButton)) {
+                    mouse.mouseClicked(e);
+                }
+            }
+        });
+        for (java.awt.Component child : c.getComponents()) {
+            if (child instanceof java.awt.Container k) {
+                listen(k, mouse);
+            }
+        }
+    }
+
+    private static JPanel text(Finding f, int width, Consumer<Finding> onCure) {
+        JPanel text = Flat.clear(new Column(width, Look.px(3)));
+        text.add(new WrapText(Texts.title(f.title()), () -> Look.severity(f.severity()), Look::bold));
+        text.add(new WrapText(Texts.title(f.message()), Look::text, Look::font));
+        String basis = basis(f);
+        if (!basis.isEmpty()) {
+            text.add(new WrapText(basis, Look::quiet, Look::small));
+        }
+        if (f.cure() != null) {
+            JButton cure = Flat.outlined(Texts.of(f.cure().label()), () -> Look.severity(f.severity()));
+            cure.setName("cure." + f.rule() + "." + f.place().item());
+            cure.addActionListener(e -> onCure.accept(f));
+            text.add(Flat.gap(1));
+            text.add(Column.own(cure));
+        }
+        return text;
+    }
+
+    private static String basis(Finding f) {
+        StringBuilder s = new StringBuilder(f.clause());
+        if (!f.provenance().isEmpty() && !f.provenance().equals("seen")) {
+            s.append(s.length() == 0 ? "" : " · ").append(f.provenance());
+        }
+        f.assumptions().forEach(a -> s.append(s.length() == 0 ? "" : "\n").append(Texts.title(a)));
+        return s.toString();
+    }
+
+    FindingPlaces.Numbered numbered() {
+        return numbered;
+    }
+
+    @Override
+    @SuppressWarnings("ReferenceEquality") // two findings may say the same of two places
+    protected void paintComponent(Graphics g) {
+        if (pointing.finding() == numbered.finding()) {
+            Flat.box(this, g, Look.chosen(), Look.chosen(), 1f);
+        }
+    }
+}

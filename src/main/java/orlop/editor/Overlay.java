@@ -1,0 +1,120 @@
+package orlop.editor;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.List;
+import orlop.drawing.Point;
+import orlop.layout.Rect;
+import orlop.scene.Ink;
+import orlop.scene.Role;
+import orlop.scene.Route;
+import orlop.scene.Scene;
+import orlop.scene.SceneItem;
+import orlop.scene.TerminalSpot;
+import orlop.symbols.Outline;
+import orlop.symbols.Symbol;
+
+/** What the window paints over the sheet: halos, ghosts, terminals, the rubber band. One unit is one millimetre. */
+final class Overlay {
+    private Overlay() {}
+
+    private static Color with(Color c, int alpha) {
+        return new Color(c.getRed(), c.getGreen(), c.getBlue(), alpha);
+    }
+
+    /** A halo around everything on the scene that stands for this id. */
+    static void halo(Graphics2D g, Scene scene, String id, boolean strong) {
+        g.setColor(with(Look.accent(), strong ? 70 : 34));
+        Route route = scene.routes().get(id);
+        if (route != null) {
+            g.setStroke(new BasicStroke(4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.draw(path(route.points()));
+            return;
+        }
+        for (SceneItem i : scene.items()) {
+            if (i.subject().equals(id)
+                    && (i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)) {
+                g.fill(rounded(i.bounds().grown(1.5), 2));
+            }
+        }
+    }
+
+    /** An edge around what is selected, so that it shows on any screen. */
+    static void edge(Graphics2D g, Scene scene, String id, double pxMm) {
+        g.setColor(Look.accent());
+        g.setStroke(new BasicStroke((float) (1.4 * pxMm)));
+        for (SceneItem i : scene.items()) {
+            if (i.subject().equals(id)
+                    && (i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)) {
+                g.draw(rounded(i.bounds().grown(1.5), 2));
+            }
+        }
+    }
+
+    /** Rings around the place of a finding. */
+    static void lit(Graphics2D g, Rect bounds, Color color, double pxMm) {
+        g.setColor(with(color, 40));
+        g.fill(rounded(bounds.grown(2.5), 3));
+        g.setColor(color);
+        g.setStroke(new BasicStroke((float) (1.8 * pxMm)));
+        g.draw(rounded(bounds.grown(2.5), 3));
+    }
+
+    static RoundRectangle2D rounded(Rect r, double arc) {
+        return new RoundRectangle2D.Double(r.minX(), r.minY(), r.width(), r.height(), arc, arc);
+    }
+
+    static Path2D path(List<Point> points) {
+        Path2D p = new Path2D.Double();
+        p.moveTo(points.get(0).xMm(), points.get(0).yMm());
+        for (Point q : points.subList(1, points.size())) {
+            p.lineTo(q.xMm(), q.yMm());
+        }
+        return p;
+    }
+
+    /** A terminal that can take a cable: filled when it is the one that will. */
+    static void terminal(Graphics2D g, TerminalSpot t, boolean chosen, double pxMm) {
+        double r = (chosen ? 5.5 : 4) * pxMm;
+        Ellipse2D dot = new Ellipse2D.Double(t.xMm() - r, t.yMm() - r, 2 * r, 2 * r);
+        g.setColor(chosen ? Look.accent() : Look.ink(Ink.PAPER));
+        g.fill(dot);
+        g.setColor(Look.accent());
+        g.setStroke(new BasicStroke((float) (1.6 * pxMm)));
+        g.draw(dot);
+    }
+
+    static void rubber(Graphics2D g, Rect r, double pxMm) {
+        Rectangle2D box = new Rectangle2D.Double(r.minX(), r.minY(), r.width(), r.height());
+        g.setColor(with(Look.accent(), 26));
+        g.fill(box);
+        g.setColor(Look.accent());
+        float dash = (float) (4 * pxMm);
+        g.setStroke(new BasicStroke(
+                (float) pxMm, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4, new float[] {dash, dash}, 0));
+        g.draw(box);
+    }
+
+    /** A symbol that isn't placed yet. */
+    static void ghost(Graphics2D g, Symbol symbol, double xMm, double yMm, int rotationDegree, Color color) {
+        AffineTransform before = g.getTransform();
+        g.translate(xMm, yMm);
+        g.rotate(Math.toRadians(rotationDegree));
+        g.setColor(color);
+        for (Outline o : symbol.outlines()) {
+            if (o.filled()) {
+                g.fill(o.shape());
+            } else {
+                g.setStroke(new BasicStroke((float) o.strokeWidthMm()));
+                g.draw(o.shape());
+            }
+        }
+        g.setTransform(before);
+    }
+}

@@ -1,0 +1,116 @@
+package orlop.editor;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.Insertions;
+import orlop.desk.Placings;
+import orlop.desk.Session;
+import orlop.desk.SessionState;
+import orlop.drawing.Component;
+import orlop.drawing.Edits;
+import orlop.drawing.Kind;
+import orlop.drawing.Place;
+import orlop.drawing.Point;
+import orlop.scene.Ink;
+import orlop.scene.Route;
+import orlop.symbols.Symbol;
+import orlop.symbols.SymbolLibrary;
+
+/** Places a component where the mouse is let go: on the paper, or in the cable under it. With Shift, one after another. */
+final class PlaceTool implements Tool {
+    private final SheetCanvas canvas;
+    private final Session session;
+    private final Kind kind;
+    private final @Nullable Symbol symbol;
+    private @Nullable Spot at;
+
+    PlaceTool(SheetCanvas canvas, Kind kind) {
+        this.canvas = canvas;
+        this.session = canvas.session();
+        this.kind = kind;
+        this.symbol = SymbolLibrary.bundled().find(kind.word()).orElse(null);
+        canvas.hint(Texts.of("editor.hint.place", kind.term()));
+    }
+
+    Kind kind() {
+        return kind;
+    }
+
+    @Override
+    public void pressed(Spot spot) {
+        moved(spot);
+    }
+
+    @Override
+    public void dragged(Spot spot) {
+        moved(spot);
+    }
+
+    @Override
+    public void moved(Spot spot) {
+        at = spot;
+        Optional<Route.Spot> cable = cable(spot);
+        canvas.hover(cable.map(Route.Spot::id).orElse(null));
+        canvas.hint(
+                cable.isPresent()
+                        ? Texts.of(
+                                "editor.hint.insert", kind.term(), cable.get().id())
+                        : Texts.of("editor.hint.place", kind.term()));
+        canvas.repaint();
+    }
+
+    private Optional<Route.Spot> cable(Spot spot) {
+        return Insertions.inline(kind)
+                ? canvas.scene().flatMap(s -> s.cableAt(spot.xMm(), spot.yMm(), 1.3 * spot.nearMm()))
+                : Optional.empty();
+    }
+
+    @Override
+    public void released(Spot spot) {
+        SessionState s = session.state();
+        if (s.shownSheet().isEmpty() || s.drawing().systems().isEmpty()) {
+            session.say(orlop.drawing.Message.of("editor.say.no-system"));
+        } else if (!inserted(s, spot)) {
+            place(s, spot);
+        }
+        if (!spot.shift()) {
+            canvas.use(canvas.hand());
+        }
+        canvas.hover(null);
+    }
+
+    private boolean inserted(SessionState s, Spot spot) {
+        Optional<Insertions.Inserted> in =
+                canvas.scene().flatMap(scene -> cable(spot).flatMap(c -> Insertions.of(s.drawing(), scene, c, kind)));
+        in.ifPresent(i -> session.apply(i.edit(), Set.of(i.id())));
+        return in.isPresent();
+    }
+
+    private void place(SessionState s, Spot spot) {
+        Point p = new Point(MoveGesture.onGrid(spot.xMm()), MoveGesture.onGrid(spot.yMm()));
+        String preferred = s.soleSelection()
+                .map(id -> s.drawing().components().get(id))
+                .map(c -> c.systems().get(0))
+                .orElse("");
+        Component c = Placings.fresh(s.drawing(), kind, Place.at(s.sheet(), p.xMm(), p.yMm()), preferred);
+        session.apply(Edits.place(c), Set.of(c.id()));
+    }
+
+    @Override
+    public void backOut() {
+        at = null;
+        canvas.hover(null);
+    }
+
+    @Override
+    public void paint(Graphics2D g) {
+        Spot spot = at;
+        if (spot != null && symbol != null) {
+            Color ink = Look.ink(Ink.QUIET);
+            Overlay.ghost(g, symbol, MoveGesture.onGrid(spot.xMm()), MoveGesture.onGrid(spot.yMm()), 0, ink);
+        }
+    }
+}

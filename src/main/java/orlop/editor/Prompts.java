@@ -1,0 +1,39 @@
+package orlop.editor;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JComponent;
+
+/** What the window asks a person in boxes of their own. Tests answer in their place. */
+interface Prompts {
+    /** What to do with changes that aren't saved. */
+    enum Unsaved {
+        SAVE,
+        DISCARD,
+        STAY
+    }
+
+    /** Which file to open. */
+    Optional<Path> open();
+
+    /**
+     * Where to write.
+     *
+     * @param suggestion offered at first
+     * @param suffix of the file's name, with its dot; added where it lacks
+     */
+    Optional<Path> save(Path suggestion, String suffix);
+
+    Unsaved unsaved(String name);
+
+    /** Asks for one line of text; empty if the person backs out. */
+    Optional<String> line(String title, String label, String initial);
+
+    /** Shows a form; whether the person agrees to it. */
+    boolean form(String title, JComponent form);
+
+    /** Tells something that has to be read. */
+    void tell(String title, String text);
+
+    void tell(String title, JComponent content);
+}

@@ -1,0 +1,166 @@
+package orlop.editor;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.SessionState;
+import orlop.drawing.Message;
+import orlop.drawing.Quantity;
+import orlop.drawing.Unit;
+import orlop.findings.Severity;
+import orlop.study.CableResult;
+import orlop.study.ComponentResult;
+import orlop.study.FaultRange;
+import orlop.study.Results;
+import orlop.study.TerminalResult;
+
+/** The results of a component or cable as lines of its card. */
+final class ResultRows {
+    private final List<Row> rows = new ArrayList<>();
+
+    private ResultRows() {}
+
+    /**
+     * One result.
+     *
+     * @param label key of what it is
+     * @param value as it is shown
+     * @param severity how bad it is, null for not at all
+     */
+    record Row(String label, String value, @Nullable Severity severity) {}
+
+    /** The results of this item in the condition that is shown; empty if there are none. */
+    static List<Row> of(SessionState s, String item) {
+        ResultRows r = new ResultRows();
+        Results results = s.results().orElse(null);
+        if (results != null) {
+            CableResult w = results.cables().get(item);
+            ComponentResult c = results.components().get(item);
+            if (w != null) {
+                r.cable(w);
+            } else if (c != null) {
+                r.component(c);
+            }
+        }
+        return r.rows;
+    }
+
+    private void add(String label, String value) {
+        add(label, value, null);
+    }
+
+    private void add(String label, String value, @Nullable Severity severity) {
+        rows.add(new Row(label, value, severity));
+    }
+
+    private void cable(CableResult w) {
+        if (!w.live()) {
+            add("current", Texts.of("editor.result.dead"));
+        } else if (w.currentA() != null) {
+            add("current", current(w), over(Math.abs(w.currentA()), w.ampacityA()));
+        }
+        if (w.designCurrentA() != null) {
+            add("design-current", text(w.designCurrentA(), Unit.AMPERE), over(w.designCurrentA(), w.ampacityA()));
+        }
+        if (w.dropPercent() != null && w.dropV() != null) {
+            add("drop", text(w.dropPercent(), Unit.PERCENT) + "  " + text(w.dropV(), Unit.VOLT));
+        }
+        if (w.dropFromSourcePercent() != null) {
+            add("drop-from-source", text(w.dropFromSourcePercent(), Unit.PERCENT));
+        }
+        fault("fault-near", w.faultFrom());
+        fault("fault-far", w.faultTo());
+        add("least-area", leastArea(w), tooThin(w));
+        if (w.conductorC() != null) {
+            add("conductor", text(w.conductorC(), Unit.DEGREE_CELSIUS));
+        }
+        if (w.lossW() != null) {
+            add("loss", text(w.lossW(), Unit.WATT));
+        }
+        String devices = w.protectedBy().stream().collect(Collectors.joining(", "));
+        add(
+                "protected-by",
+                devices.isEmpty() ? Texts.of("editor.result.nothing") : devices,
+                devices.isEmpty() && w.live() ? Severity.DANGER : null);
+    }
+
+    private static @Nullable Severity over(double currentA, @Nullable Double ampacityA) {
+        return ampacityA != null && currentA > ampacityA ? Severity.DANGER : null;
+    }
+
+    private static @Nullable Severity tooThin(CableResult w) {
+        boolean thin = w.areaMm2() != null
+                && w.leastAreaMm2() != null
+                && !w.auto()
+                && w.areaMm2() < w.leastAreaMm2() * (1 - 1e-9);
+        return thin ? Severity.DEFECT : null;
+    }
+
+    private static String current(CableResult w) {
+        double currentA = w.currentA() == null ? 0 : Math.abs(w.currentA());
+        String now = text(currentA, Unit.AMPERE);
+        if (w.ampacityA() == null) {
+            return now;
+        }
+        String key = w.ampacityFromMemory() ? "editor.result.of-memory" : "editor.result.of";
+        return Texts.of(key, now, text(w.ampacityA(), Unit.AMPERE));
+    }
+
+    private static String leastArea(CableResult w) {
+        if (w.leastAreaMm2() == null || w.governedBy() == null) {
+            return Texts.of("editor.result.no-area");
+        }
+        Message why = Message.of("editor.governed." + CardWords.word(w.governedBy()));
+        return Texts.of("editor.result.area", text(w.leastAreaMm2(), Unit.SQUARE_MILLIMETRE), why);
+    }
+
+    private void fault(String label, FaultRange f) {
+        if (f.maxA() != null) {
+            double min = f.minA() == null ? f.maxA() : f.minA();
+            add(label, Texts.of("editor.result.range", kiloAmpere(min), kiloAmpere(f.maxA())));
+        }
+    }
+
+    private static String kiloAmpere(double a) {
+        return a >= 1000 ? text(a / 1000, Unit.KILOAMPERE) : text(a, Unit.AMPERE);
+    }
+
+    private void component(ComponentResult c) {
+        if (!c.live()) {
+            add("state", Texts.of("editor.result.dead"));
+        }
+        boolean several = c.terminals().size() > 1;
+        int shown = 0;
+        for (TerminalResult t : c.terminals()) {
+            if (t.voltageV() != null && shown++ < 8) {
+                rows.add(new Row(several ? "#" + t.id() : "terminal", terminal(t), null));
+            }
+        }
+        if (c.dropFromSourcePercent() != null) {
+            Double limit = c.dropLimitPercent();
+            boolean over = limit != null && c.dropFromSourcePercent() > limit;
+            String drop = text(c.dropFromSourcePercent(), Unit.PERCENT);
+            add(
+                    "drop-to-load",
+                    limit == null ? drop : Texts.of("editor.result.of", drop, text(limit, Unit.PERCENT)),
+                    over ? Severity.DEFECT : null);
+        }
+    }
+
+    private static String terminal(TerminalResult t) {
+        StringBuilder s = new StringBuilder(text(t.voltageV() == null ? 0 : t.voltageV(), Unit.VOLT));
+        if (t.currentA() != null) {
+            s.append("  ").append(text(t.currentA(), Unit.AMPERE));
+        }
+        if (t.powerW() != null) {
+            boolean kilo = Math.abs(t.powerW()) >= 1000;
+            s.append("  ").append(kilo ? text(t.powerW() / 1000, Unit.KILOWATT) : text(t.powerW(), Unit.WATT));
+        }
+        return s.toString();
+    }
+
+    private static String text(double value, Unit unit) {
+        return new Quantity(value, unit).text();
+    }
+}

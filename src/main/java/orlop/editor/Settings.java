@@ -1,0 +1,108 @@
+package orlop.editor;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the program remembers from one day to the next: the look, and the files that were open last. Kept in one small
+ * file; if it can't be read or written, nothing is remembered and nothing else happens.
+ */
+final class Settings {
+    private static final int RECENT = 9;
+
+    private final @Nullable Path file;
+    private final Properties properties = new Properties();
+
+    /** @param file where to remember; null for nowhere */
+    Settings(@Nullable Path file) {
+        this.file = file;
+        if (file != null && Files.isReadable(file)) {
+            try (Reader in = Files.newBufferedReader(file)) {
+                properties.load(in);
+            } catch (IOException | IllegalArgumentException e) {
+                properties.clear(); // what can't be read is as if it had never been written
+            }
+        }
+    }
+
+    /** In the usual place of this system. */
+    static Settings ofUser() {
+        return new Settings(folder().resolve("settings.properties"));
+    }
+
+    /** The program's own folder among the user's. */
+    static Path folder() {
+        String os = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+        Path home = Path.of(System.getProperty("user.home", "."));
+        if (os.contains("win") && System.getenv("APPDATA") != null) {
+            return Path.of(System.getenv("APPDATA"), "Orlop");
+        }
+        if (os.contains("mac")) {
+            return home.resolve("Library").resolve("Application Support").resolve("Orlop");
+        }
+        String config = System.getenv("XDG_CONFIG_HOME");
+        return (config == null || config.isEmpty() ? home.resolve(".config") : Path.of(config)).resolve("orlop");
+    }
+
+    boolean dark() {
+        return Boolean.parseBoolean(properties.getProperty("dark"));
+    }
+
+    void dark(boolean dark) {
+        properties.setProperty("dark", Boolean.toString(dark));
+        keep();
+    }
+
+    /** The files that were open last, the newest first. */
+    List<Path> recent() {
+        List<Path> files = new ArrayList<>();
+        for (int i = 1; i <= RECENT; i++) {
+            String name = properties.getProperty("recent." + i);
+            if (name != null) {
+                files.add(Path.of(name));
+            }
+        }
+        return files;
+    }
+
+    void opened(Path opened) {
+        List<Path> files = new ArrayList<>(recent());
+        Path absolute = opened.toAbsolutePath().normalize();
+        files.remove(absolute);
+        files.add(0, absolute);
+        for (int i = 1; i <= RECENT; i++) {
+            if (i <= files.size()) {
+                properties.setProperty("recent." + i, files.get(i - 1).toString());
+            } else {
+                properties.remove("recent." + i);
+            }
+        }
+        keep();
+    }
+
+    private void keep() {
+        if (file == null) {
+            return;
+        }
+        try {
+            Path folder = file.toAbsolutePath().getParent();
+            if (folder != null) {
+                Files.createDirectories(folder);
+            }
+            try (Writer out = Files.newBufferedWriter(file)) {
+                properties.store(out, null);
+            }
+        } catch (IOException e) {
+            // a convenience: no reason to disturb the work at the drawing
+            properties.remove("unkept");
+        }
+    }
+}

@@ -1,0 +1,259 @@
+package orlop.editor;
+
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.Session;
+import orlop.desk.SessionListener;
+import orlop.desk.SessionState;
+import orlop.findings.Finding;
+import orlop.layout.Rect;
+import orlop.scene.Scene;
+
+/**
+ * The sheet on the screen. It shows what the session holds; what the mouse does is up to its {@link Tool}.
+ *
+ * <p>Painting: the sheet as a finished image, and over it halos and what is being done.
+ */
+final class SheetCanvas extends JComponent implements SessionListener, Accessible {
+    private static final long serialVersionUID = 1L;
+    private final transient Session session;
+    private final transient ShownScene shown;
+    private final transient Pointing pointing;
+    private final transient StaticLayer layer = new StaticLayer();
+    private final transient HandTool hand;
+    private transient Tool tool;
+    private transient Viewport viewport = new Viewport(Viewport.FULL_SIZE, 0, 0);
+    private transient Consumer<String> hints = text -> {};
+    private transient Runnable onView = () -> {};
+    private transient @Nullable String hovered;
+    private boolean fitting = true;
+
+    SheetCanvas(Session session, ShownScene shown, Pointing pointing) {
+        this.session = session;
+        this.shown = shown;
+        this.pointing = pointing;
+        this.hand = new HandTool(this, session, pointing);
+        this.tool = hand;
+        setName("sheet");
+        setFocusable(true);
+        setOpaque(true);
+        setPreferredSize(new Dimension(900, 600));
+        setMinimumSize(new Dimension(200, 150));
+        CanvasMouse.install(this);
+        session.listen(this);
+        pointing.listen(this::repaint);
+    }
+
+    /** @param listener told what the mouse can do where it is */
+    void onHint(Consumer<String> listener) {
+        hints = listener;
+    }
+
+    /** @param listener told when another part of the sheet is seen */
+    void onView(Runnable listener) {
+        onView = listener;
+    }
+
+    void hint(String text) {
+        hints.accept(text);
+    }
+
+    Session session() {
+        return session;
+    }
+
+    Viewport viewport() {
+        return viewport;
+    }
+
+    /** The scene of the sheet that is shown. */
+    Optional<Scene> scene() {
+        return shown.of(session.state());
+    }
+
+    ShownScene shown() {
+        return shown;
+    }
+
+    Tool tool() {
+        return tool;
+    }
+
+    HandTool hand() {
+        return hand;
+    }
+
+    /** From now on the mouse does this. */
+    void use(Tool next) {
+        if (tool != next) {
+            tool.backOut();
+            tool = next;
+            setCursor(Cursor.getPredefinedCursor(next == hand ? Cursor.DEFAULT_CURSOR : Cursor.CROSSHAIR_CURSOR));
+            repaint();
+        }
+    }
+
+    /** Takes back what is being done; with nothing being done, selects nothing. */
+    void backOut() {
+        if (tool != hand) {
+            use(hand);
+            hint("");
+        } else if (hand.busy()) {
+            hand.backOut();
+        } else {
+            session.select(java.util.Set.of());
+        }
+        repaint();
+    }
+
+    /** @param id of the component or cable under the mouse, null for none */
+    void hover(@Nullable String id) {
+        if (!java.util.Objects.equals(hovered, id)) {
+            hovered = id;
+            repaint();
+        }
+    }
+
+    void view(Viewport v) {
+        fitting = false;
+        show(v);
+    }
+
+    private void show(Viewport v) {
+        if (!v.equals(viewport)) {
+            viewport = v;
+            onView.run();
+            repaint();
+        }
+    }
+
+    void zoom(double factor) {
+        view(viewport.zoomed(factor, getWidth() / 2.0, getHeight() / 2.0));
+    }
+
+    /** Shows the whole sheet, and goes on doing so when the window changes, until somebody zooms or pans. */
+    void fit() {
+        fitting = true;
+        refit();
+    }
+
+    private void refit() {
+        if (fitting && getWidth() > 0 && getHeight() > 0) {
+            scene().ifPresent(s -> show(Viewport.fitting(s.widthMm(), s.heightMm(), getWidth(), getHeight())));
+        }
+    }
+
+    void fullSize() {
+        view(viewport.zoomed(Viewport.FULL_SIZE / viewport.pxPerMm(), getWidth() / 2.0, getHeight() / 2.0));
+    }
+
+    /** Moves the sheet so that this part of it is seen; not at all if it is. */
+    void reveal(Rect r) {
+        Viewport v = viewport.showing(r.centreX(), r.centreY(), getWidth(), getHeight());
+        if (!v.equals(viewport)) {
+            view(v);
+        }
+    }
+
+    @Override
+    @SuppressWarnings("deprecation") // the one hook that hears of every change of size before painting
+    public void reshape(int x, int y, int w, int h) {
+        super.reshape(x, y, w, h);
+        refit();
+    }
+
+    @Override
+    public void changed(SessionState before, SessionState after) {
+        if (!before.sheet().equals(after.sheet())) {
+            fit();
+        }
+        if (before.selection() != after.selection() && after.selection().isEmpty()) {
+            hint("");
+        }
+        repaint();
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        try {
+            Optional<Scene> scene = scene();
+            if (scene.isEmpty()) {
+                g.setColor(Look.desk());
+                g.fillRect(0, 0, getWidth(), getHeight());
+                return;
+            }
+            boolean stale = session.state().review() != null && !session.state().fresh();
+            layer.paint(g, scene.get(), viewport, stale, getWidth(), getHeight());
+            StaticLayer.hints(g);
+            g.transform(viewport.toView()); // not setTransform: the scale of the screen stays
+            over(g, scene.get());
+        } finally {
+            g.dispose();
+        }
+    }
+
+    private void over(Graphics2D g, Scene scene) {
+        double px = viewport.mm(1);
+        for (String id : session.state().selection()) {
+            Overlay.halo(g, scene, id, true);
+            Overlay.edge(g, scene, id, px);
+        }
+        if (hovered != null && !session.state().selection().contains(hovered)) {
+            Overlay.halo(g, scene, hovered, false);
+        }
+        Finding f = pointing.finding();
+        if (f != null) {
+            FindingPlaces.bounds(session.state(), scene, f)
+                    .ifPresent(r -> Overlay.lit(g, r, Look.severity(f.severity()), px));
+        }
+        tool.paint(g);
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new CanvasAccess();
+        }
+        return accessibleContext;
+    }
+
+    /** The sheet as a screen reader meets it: its children are the components and cables that are drawn. */
+    private final class CanvasAccess extends AccessibleJComponent {
+        private static final long serialVersionUID = 1L;
+        private final transient SheetChildren children = new SheetChildren(SheetCanvas.this);
+
+        @Override
+        public javax.accessibility.AccessibleRole getAccessibleRole() {
+            return javax.accessibility.AccessibleRole.CANVAS;
+        }
+
+        @Override
+        public String getAccessibleName() {
+            return scene().map(Scene::title).orElse(Texts.of("editor.no-sheet"));
+        }
+
+        @Override
+        public int getAccessibleChildrenCount() {
+            return children.count();
+        }
+
+        @Override
+        public @Nullable Accessible getAccessibleChild(int i) {
+            return children.child(i);
+        }
+
+        @Override
+        public @Nullable Accessible getAccessibleAt(java.awt.Point p) {
+            return children.at(p);
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package orlop.editor;
+
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import java.awt.Insets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JMenuItem;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import orlop.desk.Session;
+import orlop.desk.SessionListener;
+import orlop.desk.SessionState;
+import orlop.drawing.Drawing;
+import orlop.drawing.Sheet;
+
+/** The strip above the sheet: its number, title, revision and status; a button opens the list of all sheets. */
+final class SheetStrip implements SessionListener {
+    private final Session session;
+    private final SheetCanvas canvas;
+    private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
+    private final JLabel number = Flat.bold("", Look::text);
+    private final JLabel title = Flat.label("", Look::text, false);
+    private final JButton register = new JButton();
+    private final JLabel zoom = Flat.quiet("");
+
+    SheetStrip(Session session, SheetCanvas canvas) {
+        this.session = session;
+        this.canvas = canvas;
+        JPanel left = Flat.clear(new FlowLayout(FlowLayout.LEFT, Look.px(8), 0));
+        left.add(number);
+        left.add(title);
+        left.add(register);
+        register.setName("register");
+        register.putClientProperty("JButton.buttonType", "toolBarButton");
+        register.addActionListener(e -> open());
+        panel.add(left, BorderLayout.CENTER);
+        panel.add(zoom, BorderLayout.EAST);
+        panel.setBorder(Flat.lines(0, 0, 1, 0, new Insets(Look.px(3), Look.px(6), Look.px(3), Look.px(12))));
+        number.setName("sheet.number");
+        title.setName("sheet.title");
+        canvas.onView(this::showZoom);
+        fill(session.state());
+        session.listen(this);
+    }
+
+    JPanel panel() {
+        return panel;
+    }
+
+    private void showZoom() {
+        zoom.setText(canvas.viewport().percent() + " %");
+    }
+
+    @Override
+    public void changed(SessionState before, SessionState after) {
+        boolean same = before.drawing().sheets() == after.drawing().sheets()
+                && before.drawing().vessel() == after.drawing().vessel()
+                && before.sheet().equals(after.sheet());
+        if (!same) {
+            fill(after);
+        }
+    }
+
+    private void fill(SessionState s) {
+        showZoom();
+        if (s.shownSheet().isEmpty()) {
+            number.setText("");
+            title.setText(Texts.of("editor.no-sheet"));
+            register.setVisible(false);
+            return;
+        }
+        Sheet sheet = s.shownSheet().get();
+        number.setText(number(s.drawing(), sheet));
+        title.setText(sheet.title());
+        List<Sheet> all = s.drawing().sheets().stream().toList();
+        String place = Texts.of("editor.sheet-of", all.indexOf(sheet) + 1, all.size());
+        String revision = sheet.revision().isEmpty() ? "" : Texts.of("editor.revision", sheet.revision());
+        register.setVisible(true);
+        register.setText(Stream.of(revision, sheet.status(), place)
+                        .filter(t -> !t.isEmpty())
+                        .collect(Collectors.joining(" · "))
+                + " ▾");
+        register.getAccessibleContext().setAccessibleName(Texts.of("editor.access.register"));
+    }
+
+    static String number(Drawing d, Sheet sheet) {
+        String prefix = d.vessel().documentPrefix();
+        return Stream.of(prefix, sheet.number()).filter(t -> !t.isEmpty()).collect(Collectors.joining("-"));
+    }
+
+    private void open() {
+        JPopupMenu menu = new JPopupMenu();
+        Drawing d = session.state().drawing();
+        List<JMenuItem> items = new ArrayList<>();
+        for (Sheet sheet : d.sheets().values()) {
+            String revision = sheet.revision().isEmpty() ? "" : "   " + Texts.of("editor.revision", sheet.revision());
+            JMenuItem item = new JMenuItem(number(d, sheet) + "   " + sheet.title() + revision);
+            item.setName("register." + sheet.id());
+            item.addActionListener(e -> session.showSheet(sheet.id()));
+            items.add(item);
+        }
+        items.forEach(menu::add);
+        menu.show(register, 0, register.getHeight());
+    }
+}

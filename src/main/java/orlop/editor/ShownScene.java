@@ -1,0 +1,87 @@
+package orlop.editor;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.Review;
+import orlop.desk.SessionState;
+import orlop.drawing.Drawing;
+import orlop.findings.Finding;
+import orlop.scene.Annotations;
+import orlop.scene.Scene;
+import orlop.scene.SceneBuilder;
+import orlop.scene.SceneRequest;
+import orlop.study.Results;
+
+/** Makes the scene of what a session shows, and keeps the last one. */
+final class ShownScene {
+    private static final Results NO_RESULTS =
+            new Results(Results.GOVERNING, "", true, 0, Map.of(), Map.of(), Map.of(), List.of());
+
+    private final SceneBuilder builder = SceneBuilder.bundled();
+    private Annotations annotations = Annotations.ALL;
+    private @Nullable Made last;
+    private double lastMs;
+
+    private record Made(Drawing drawing, @Nullable Review review, SceneRequest request, Scene scene) {}
+
+    Annotations annotations() {
+        return annotations;
+    }
+
+    void annotations(Annotations shown) {
+        annotations = shown;
+        last = null;
+    }
+
+    /** The scene of the sheet that is shown; empty while there is none. */
+    @SuppressWarnings("ReferenceEquality") // the very same drawing and review make the very same scene
+    Optional<Scene> of(SessionState s) {
+        Drawing d = s.shown();
+        if (!d.sheets().contains(s.sheet())) {
+            return Optional.empty();
+        }
+        Made m = last;
+        boolean same = m != null
+                && m.drawing == d
+                && m.review == s.review()
+                && m.request.sheet().equals(s.sheet())
+                && m.request.results() == s.results().orElse(NO_RESULTS);
+        if (m == null || !same) {
+            m = made(s, d);
+            last = m;
+        }
+        return Optional.of(m.scene);
+    }
+
+    private Made made(SessionState s, Drawing d) {
+        long start = System.nanoTime();
+        SceneRequest request = request(s, d, s.sheet());
+        Scene scene = builder.build(request);
+        lastMs = (System.nanoTime() - start) / 1e6;
+        return new Made(d, s.review(), request, scene);
+    }
+
+    private SceneRequest request(SessionState s, Drawing d, String sheet) {
+        Review r = s.review();
+        List<Finding> findings = r == null ? List.of() : r.findings();
+        return SceneRequest.screen(d, s.results().orElse(NO_RESULTS), findings, sheet)
+                .withAnnotations(annotations);
+    }
+
+    /** The scene of any sheet of the drawing at work. */
+    Scene ofSheet(SessionState s, String sheet) {
+        return builder.build(request(s, s.drawing(), sheet));
+    }
+
+    /** The scene of the sheet that is shown as it goes on paper, with the findings in its margin. */
+    Scene onPaper(SessionState s) {
+        return builder.build(request(s, s.drawing(), s.sheet()).withMargin(true));
+    }
+
+    /** Whether scenes are made fast enough to be made anew with every step of the mouse. */
+    boolean fast() {
+        return lastMs < 8;
+    }
+}

@@ -1,0 +1,120 @@
+package orlop.editor;
+
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import org.jspecify.annotations.Nullable;
+
+/** The boxes of a window. */
+final class SwingPrompts implements Prompts {
+    private final Component owner;
+    private @Nullable File folder;
+
+    SwingPrompts(Component owner) {
+        this.owner = owner;
+    }
+
+    private JFileChooser chooser(String suffix) {
+        JFileChooser c = new JFileChooser(folder);
+        c.setName("files");
+        String extension = suffix.substring(1);
+        c.setFileFilter(
+                new FileNameExtensionFilter(Texts.of("editor.files." + extension.toLowerCase(Locale.ROOT)), extension));
+        return c;
+    }
+
+    @Override
+    public Optional<Path> open() {
+        JFileChooser c = chooser(".orlop");
+        boolean yes = c.showOpenDialog(owner) == JFileChooser.APPROVE_OPTION;
+        return yes ? Optional.of(kept(c.getSelectedFile())) : Optional.empty();
+    }
+
+    private Path kept(File file) {
+        folder = file.getParentFile();
+        return file.toPath();
+    }
+
+    @Override
+    public Optional<Path> save(Path suggestion, String suffix) {
+        JFileChooser c = chooser(suffix);
+        File suggested = suggestion.toFile();
+        c.setSelectedFile(
+                suggestion.getParent() == null && folder != null ? new File(folder, suggested.getName()) : suggested);
+        while (c.showSaveDialog(owner) == JFileChooser.APPROVE_OPTION) {
+            Path p = kept(c.getSelectedFile());
+            String name = String.valueOf(p.getFileName());
+            Path file = name.toLowerCase(Locale.ROOT).endsWith(suffix) ? p : p.resolveSibling(name + suffix);
+            if (!Files.exists(file) || replace(file)) {
+                return Optional.of(file);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean replace(Path file) {
+        String[] answers = {Texts.of("editor.ask.replace.yes"), Texts.of("editor.ask.cancel")};
+        return ask(
+                        Texts.of("editor.ask.replace.title"),
+                        Texts.of("editor.ask.replace", String.valueOf(file.getFileName())),
+                        answers)
+                == 0;
+    }
+
+    private int ask(String title, String text, String... answers) {
+        return JOptionPane.showOptionDialog(
+                owner,
+                text,
+                title,
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                answers,
+                answers[0]);
+    }
+
+    @Override
+    public Unsaved unsaved(String name) {
+        int answer = ask(
+                Texts.of("editor.ask.save.title"),
+                Texts.of("editor.ask.save", name),
+                Texts.of("editor.ask.save.yes"),
+                Texts.of("editor.ask.save.no"),
+                Texts.of("editor.ask.cancel"));
+        return answer == 0 ? Unsaved.SAVE : answer == 1 ? Unsaved.DISCARD : Unsaved.STAY;
+    }
+
+    @Override
+    public Optional<String> line(String title, String label, String initial) {
+        Object typed = JOptionPane.showInputDialog(owner, label, title, JOptionPane.PLAIN_MESSAGE, null, null, initial);
+        return Optional.ofNullable((String) typed).map(String::strip);
+    }
+
+    @Override
+    public boolean form(String title, JComponent form) {
+        return JOptionPane.showConfirmDialog(
+                        owner, form, title, JOptionPane.OK_CANCEL_OPTION, JOptionPane.PLAIN_MESSAGE)
+                == JOptionPane.OK_OPTION;
+    }
+
+    @Override
+    public void tell(String title, String text) {
+        WrapText area = new WrapText(text, Look::text, Look::font);
+        area.setColumns(52);
+        area.setSize(Look.px(480), Short.MAX_VALUE);
+        area.setFocusable(true);
+        tell(title, area);
+    }
+
+    @Override
+    public void tell(String title, JComponent content) {
+        JOptionPane.showMessageDialog(owner, content, title, JOptionPane.PLAIN_MESSAGE);
+    }
+}

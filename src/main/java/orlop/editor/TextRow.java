@@ -1,0 +1,234 @@
+package orlop.editor;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.CardField;
+import orlop.desk.Measure;
+import orlop.desk.NumberInput;
+import orlop.desk.WireGauge;
+import orlop.drawing.Message;
+
+/**
+ * A particular that is typed: a number with its unit, or text. It is taken on Enter and when the field is left; what
+ * can't be taken stays as it was typed, with the reason below. Escape puts the drawing's own value back.
+ */
+final class TextRow extends FieldRow {
+    private final JTextField text = new JTextField(8);
+    private final Drafts drafts;
+    private final String draft;
+    private String shown = "";
+    private boolean filling;
+
+    /** @param drafts keeps what was typed and couldn't be taken while something else is selected */
+    TextRow(
+            CardField field,
+            int width,
+            Function<@Nullable Object, Optional<Message>> writer,
+            Drafts drafts,
+            String item) {
+        super(field, width, writer);
+        this.drafts = drafts;
+        this.draft = item + " " + field.path();
+        text.addActionListener(e -> take());
+        text.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                text.selectAll();
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                if (!e.isTemporary()) {
+                    take();
+                }
+            }
+        });
+        text.getDocument().addDocumentListener(new Typed());
+        bind("ESCAPE", this::putBack);
+        bind("ctrl Z", () -> {
+            if (typing()) {
+                putBack();
+            } else {
+                text.getParent().dispatchEvent(undoKey());
+            }
+        });
+        build(text);
+        show(field);
+        String kept = drafts.take(draft);
+        if (kept != null) {
+            text.setText(kept);
+            take();
+        }
+    }
+
+    private java.awt.AWTEvent undoKey() {
+        return new java.awt.event.KeyEvent(
+                text.getParent(),
+                java.awt.event.KeyEvent.KEY_PRESSED,
+                System.currentTimeMillis(),
+                java.awt.event.InputEvent.CTRL_DOWN_MASK,
+                java.awt.event.KeyEvent.VK_Z,
+                java.awt.event.KeyEvent.CHAR_UNDEFINED);
+    }
+
+    private void bind(String key, Runnable body) {
+        text.getInputMap().put(KeyStroke.getKeyStroke(key), key);
+        text.getActionMap().put(key, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                body.run();
+            }
+        });
+    }
+
+    @Override
+    JComponent editor() {
+        return text;
+    }
+
+    private Measure measure() {
+        return Measure.ofField(field().name());
+    }
+
+    private boolean number() {
+        return field().type() != CardField.Type.TEXT;
+    }
+
+    private boolean typing() {
+        return !text.getText().equals(shown);
+    }
+
+    private void putBack() {
+        drafts.forget(draft);
+        fill(shown);
+        error(null);
+    }
+
+    private void fill(String s) {
+        filling = true;
+        text.setText(s);
+        text.setCaretPosition(0);
+        filling = false;
+        understood();
+    }
+
+    @Override
+    void show(CardField now) {
+        Object value = now.value();
+        String s = value == null
+                ? ""
+                : number() ? NumberInput.typed(((Number) value).doubleValue(), measure()) : value.toString();
+        boolean untouched = !typing();
+        boolean changed = !s.equals(shown);
+        shown = s;
+        text.putClientProperty("JTextField.placeholderText", Texts.of(empty()));
+        if (untouched || (changed && !text.isFocusOwner())) {
+            fill(s);
+            error(null);
+        }
+    }
+
+    private String empty() {
+        if (!field().optional()) {
+            return "editor.empty";
+        }
+        return field().path().equals("areaMm2") ? "editor.auto" : "editor.unknown";
+    }
+
+    /** While a person types, shows beside the field how it is read. */
+    private void understood() {
+        note("");
+        if (!number()) {
+            return;
+        }
+        NumberInput.Reading r = NumberInput.read(text.getText(), measure());
+        if (r instanceof NumberInput.Value v) {
+            if (typing()) {
+                note("= " + Texts.of(v.understood()));
+            } else if (measure() == Measure.SQUARE_MILLIMETRE) {
+                note(WireGauge.around(v.value()));
+            }
+        }
+    }
+
+    private void take() {
+        if (!typing()) {
+            error(null);
+            return;
+        }
+        drafts.forget(draft);
+        if (!number()) {
+            kept(write(text.getText()));
+            return;
+        }
+        boolean auto = text.getText().strip().equalsIgnoreCase(Texts.of("editor.auto"));
+        NumberInput.Reading r = NumberInput.read(auto ? "" : text.getText(), measure());
+        if (r instanceof NumberInput.Value v) {
+            kept(whole(v.value()));
+        } else if (r instanceof NumberInput.Refused refused) {
+            error(refused.reason());
+            kept(false);
+        } else if (field().optional()) {
+            kept(write(null));
+        } else {
+            error(Message.of("editor.needed"));
+            kept(false);
+        }
+    }
+
+    private boolean whole(double value) {
+        if (field().type() != CardField.Type.WHOLE) {
+            return write(value);
+        }
+        if (value != Math.rint(value) || Math.abs(value) > 1_000_000) {
+            error(Message.of("editor.whole"));
+            return false;
+        }
+        return write((int) value);
+    }
+
+    /** What was refused is kept; what was taken is shown as the drawing has it. */
+    private void kept(boolean taken) {
+        if (taken) {
+            show(field());
+            fill(shown);
+        } else {
+            drafts.keep(draft, text.getText());
+        }
+    }
+
+    private final class Typed implements DocumentListener {
+        @Override
+        public void insertUpdate(DocumentEvent e) {
+            changed();
+        }
+
+        @Override
+        public void removeUpdate(DocumentEvent e) {
+            changed();
+        }
+
+        @Override
+        public void changedUpdate(DocumentEvent e) {}
+
+        private void changed() {
+            if (!filling) {
+                error(null);
+                understood();
+                drafts.keep(draft, text.getText());
+            }
+        }
+    }
+}

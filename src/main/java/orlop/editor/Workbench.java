@@ -1,0 +1,144 @@
+package orlop.editor;
+
+import com.formdev.flatlaf.FlatLaf;
+import java.awt.BorderLayout;
+import java.awt.event.ActionEvent;
+import java.util.List;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import orlop.desk.Session;
+import orlop.desk.SessionState;
+
+/** All that lies within a window, put together. It needs no screen: a test can paint it into an image. */
+final class Workbench {
+    private static final List<String> ARROWS = List.of("LEFT", "RIGHT", "UP", "DOWN");
+
+    private final Session session;
+    private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
+    private final Commands commands;
+    private final SheetCanvas canvas;
+    private final Locker locker;
+    private final Margin margin;
+    private final Settings settings;
+    private final FileCommands files;
+
+    /**
+     * @param menuKey {@code ctrl} or {@code meta}
+     * @param onOpen told when another drawing lies on the desk
+     * @param onQuit told when the window may go
+     */
+    Workbench(
+            Session session, Prompts prompts, Settings settings, String menuKey, Runnable onOpen, Runnable onQuit) {
+        this.session = session;
+        this.settings = settings;
+        this.commands = new Commands(menuKey);
+        Pointing pointing = new Pointing();
+        ShownScene shown = new ShownScene();
+        this.canvas = new SheetCanvas(session, shown, pointing);
+        this.locker = new Locker(canvas);
+        CheckCommands checks = new CheckCommands(session, canvas, pointing, prompts);
+        this.margin = new Margin(session, canvas, pointing, checks::cure);
+        checks.margin(margin);
+        this.files = new FileCommands(
+                session,
+                shown,
+                prompts,
+                settings,
+                () -> {
+                    margin.forgetDrafts();
+                    canvas.fit();
+                    onOpen.run();
+                },
+                onQuit);
+        files.addTo(commands);
+        EditCommands edits = new EditCommands(session, canvas, prompts);
+        edits.addTo(commands);
+        new ViewCommands(session, canvas, locker.rail(), margin.panel(), this::turnDark).addTo(commands);
+        checks.addTo(commands);
+        new VesselCommands(session, prompts).addTo(commands);
+        new HelpCommands(prompts).addTo(commands);
+        if (!commands.complete()) {
+            throw new IllegalStateException("a command has no body");
+        }
+        commands.bind(panel);
+        arrows(edits);
+        lay();
+        pointing.listen(commands::refresh);
+        session.listen((before, after) -> commands.refresh());
+        commands.refresh();
+    }
+
+    private void lay() {
+        JPanel middle = Flat.panel(new BorderLayout(), Look::desk);
+        middle.add(new SheetStrip(session, canvas).panel(), BorderLayout.NORTH);
+        middle.add(canvas, BorderLayout.CENTER);
+        StatusLine status = new StatusLine(session);
+        canvas.onHint(status::hint);
+        JPanel below = Flat.panel(new BorderLayout(), Look::strip);
+        below.add(locker.rail(), BorderLayout.WEST);
+        below.add(middle, BorderLayout.CENTER);
+        below.add(margin.panel(), BorderLayout.EAST);
+        panel.add(new ConditionsStrip(session).panel(), BorderLayout.NORTH);
+        panel.add(below, BorderLayout.CENTER);
+        panel.add(status.panel(), BorderLayout.SOUTH);
+    }
+
+    private void arrows(EditCommands edits) {
+        for (String arrow : ARROWS) {
+            int dx = arrow.equals("LEFT") ? -1 : arrow.equals("RIGHT") ? 1 : 0;
+            int dy = arrow.equals("UP") ? -1 : arrow.equals("DOWN") ? 1 : 0;
+            arrow(edits, arrow, dx, dy, false);
+            arrow(edits, "shift " + arrow, dx, dy, true);
+        }
+    }
+
+    private void arrow(EditCommands edits, String key, int dx, int dy, boolean far) {
+        canvas.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
+        canvas.getActionMap().put(key, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                edits.nudge(dx, dy, far);
+            }
+        });
+    }
+
+    private void turnDark() {
+        boolean dark = !Look.dark();
+        settings.dark(dark);
+        Look.install(dark);
+        FlatLaf.updateUI();
+        SwingUtilities.updateComponentTreeUI(panel);
+    }
+
+    JPanel panel() {
+        return panel;
+    }
+
+    Commands commands() {
+        return commands;
+    }
+
+    SheetCanvas canvas() {
+        return canvas;
+    }
+
+    Locker locker() {
+        return locker;
+    }
+
+    FileCommands files() {
+        return files;
+    }
+
+    /** What stands in the title of the window. */
+    String title() {
+        SessionState s = session.state();
+        String state = Texts.of(s.dirty() ? "editor.title.unsaved" : "editor.title.saved");
+        return Texts.of("editor.title", files.name(), state);
+    }
+}

@@ -1,0 +1,41 @@
+package orlop.editor;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.util.function.Supplier;
+import javax.swing.JTextArea;
+
+/** Text that wraps at words and can't be edited. */
+final class WrapText extends JTextArea {
+    private static final long serialVersionUID = 1L;
+    private final transient Supplier<Color> color;
+    private final transient Supplier<Font> face;
+
+    WrapText(String text, Supplier<Color> color, Supplier<Font> face) {
+        super(text);
+        this.color = color;
+        this.face = face;
+        setLineWrap(true);
+        setWrapStyleWord(true);
+        setEditable(false);
+        setFocusable(false);
+        setOpaque(false);
+        setBorder(null);
+        setFont(face.get());
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setOpaque(false);
+        setBorder(null);
+        if (face != null) { // the first call comes from the constructor above ours
+            setFont(face.get());
+        }
+    }
+
+    @Override
+    public Color getForeground() {
+        return color == null ? Look.text() : color.get();
+    }
+}

@@ -1,0 +1,92 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import orlop.desk.CardField;
+import orlop.desk.CardFields;
+import orlop.drawing.Component;
+import orlop.drawing.Drawing;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Group;
+import orlop.drawing.Kind;
+import orlop.drawing.Nature;
+import orlop.drawing.OperatingCondition;
+import orlop.drawing.Place;
+import orlop.drawing.Sheet;
+import orlop.drawing.Words;
+
+/** Everything that the window shows has words. */
+class EditorWordsTest {
+    private final Words words = Words.english();
+
+    @Test
+    void every_command_group_and_key_has_its_words() {
+        List<String> keys = new ArrayList<>();
+        Arrays.stream(CommandId.values()).map(c -> "editor.command." + c.word()).forEach(keys::add);
+        for (Group g : Group.values()) {
+            keys.add("editor.group." + g.word());
+            keys.add("editor.group.short." + g.word());
+        }
+
+        assertThat(keys).allSatisfy(k -> assertThat(words.pattern(k)).as(k).isPresent());
+    }
+
+    @Test
+    void every_line_and_choice_of_every_kinds_card_has_its_words() {
+        for (Kind k : Kind.values()) {
+            Drawing d = Drawing.empty("a vessel")
+                    .with(Sheet.of("1", ""))
+                    .with(ElectricalSystem.of("24", Nature.DC, 24))
+                    .with(OperatingCondition.asDrawn("c", ""))
+                    .with(Component.of("X1", k, Place.at("1", 0, 0), List.of("24")));
+
+            assertThat(CardFields.of(d, "X1", "c")).isNotEmpty().allSatisfy(this::spoken);
+        }
+    }
+
+    private void spoken(CardField f) {
+        assertThat(words.pattern("editor.field." + f.name())).as(f.name()).isPresent();
+        assertThat(f.choices()).allSatisfy(c -> assertThat(words.pattern(c.label().key()))
+                .as(c.label().key())
+                .isPresent());
+    }
+
+    @Test
+    void every_particular_of_every_kind_stands_on_its_card() {
+        for (Kind k : Kind.values()) {
+            Drawing d = Drawing.empty("a vessel")
+                    .with(Sheet.of("1", ""))
+                    .with(ElectricalSystem.of("24", Nature.DC, 24))
+                    .with(Component.of("X1", k, Place.at("1", 0, 0), List.of("24")));
+            List<String> parts = Arrays.stream(k.defaults().getClass().getRecordComponents())
+                    .map(RecordComponent::getName)
+                    .toList();
+
+            assertThat(CardFields.of(d, "X1", "").stream().map(CardField::name))
+                    .as(k.word())
+                    .containsAll(parts);
+        }
+    }
+
+    @Test
+    void every_kind_can_be_taken_from_the_locker_by_two_keys_of_its_own() {
+        for (Group g : Group.values()) {
+            assertThat(LockerKeys.group(g.letters().charAt(0))).contains(g);
+            assertThat(LockerKeys.rows(g)).isNotEmpty().allSatisfy(r -> assertThat(LockerKeys.kind(g, r.letter()))
+                    .contains(r.kind()));
+        }
+        assertThat(Arrays.stream(Group.values()).mapToInt(g -> LockerKeys.rows(g).size()).sum())
+                .isEqualTo(Kind.values().length);
+    }
+
+    @Test
+    void no_two_commands_have_the_same_key() {
+        assertThat(Arrays.stream(CommandId.values()).map(c -> c.key("ctrl")).filter(k -> k != null))
+                .doesNotHaveDuplicates();
+    }
+}
