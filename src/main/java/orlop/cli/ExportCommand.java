@@ -2,11 +2,8 @@ package orlop.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import orlop.drawing.Words;
-import orlop.findings.Finding;
-import orlop.findings.Severity;
-import orlop.study.Results;
 import org.jspecify.annotations.Nullable;
+import orlop.study.Results;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

@@ -2,11 +2,11 @@ package orlop.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 import orlop.drawing.Sheet;
 import orlop.drawing.Words;
 import orlop.study.Results;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The main job where no window can open: studies a drawing, writes each sheet as an annotated SVG and prints the table
@@ -42,9 +42,8 @@ final class HeadlessJob {
 
     /** Beside the file; for the sample, in the folder that the build names, else in the working folder. */
     private static Path svg(@Nullable Path file, String suffix) {
-        Path source = file == null
-                ? Path.of(System.getProperty(FOLDER_PROPERTY, "")).resolve(Opened.MAIN_SAMPLE)
-                : file;
+        Path source =
+                file == null ? Path.of(System.getProperty(FOLDER_PROPERTY, "")).resolve(Opened.MAIN_SAMPLE) : file;
         String name = source.getFileName().toString();
         int dot = name.lastIndexOf('.');
         return source.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + suffix + ".svg");

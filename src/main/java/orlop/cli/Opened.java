@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Drawing;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
@@ -15,7 +16,6 @@ import orlop.store.FileProblem;
 import orlop.study.Results;
 import orlop.study.Study;
 import orlop.study.StudyOptions;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A drawing that a command has opened, studied and checked.
@@ -110,7 +110,10 @@ record Opened(Drawing drawing, Study study, List<Finding> findings) {
      */
     Sheet sheet(@Nullable String name) throws UserError {
         for (Sheet s : drawing.sheets().values()) {
-            if (name == null || s.id().equals(name) || s.number().equals(name) || s.title().equalsIgnoreCase(name)) {
+            if (name == null
+                    || s.id().equals(name)
+                    || s.number().equals(name)
+                    || s.title().equalsIgnoreCase(name)) {
                 return s;
             }
         }

@@ -4,16 +4,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import orlop.drawing.Words;
-import orlop.findings.Finding;
-import orlop.findings.Severity;
-import orlop.study.Results;
 import org.jspecify.annotations.Nullable;
+import orlop.findings.Finding;
+import orlop.study.Results;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code orlop study FILE}. */
 @Command(name = "study", resourceBundle = Main.BUNDLE, description = "${bundle:cli.study}")
@@ -55,12 +53,11 @@ final class StudyCommand implements Callable<Integer> {
         Opened opened = Opened.file(file, faultOhm);
         Results results = opened.results(condition);
         List<Finding> findings = opened.findingsIn(results);
-        String text =
-                switch (format) {
-                    case JSON -> JsonValues.text(j -> new StudyJson(j).write(opened.drawing(), results, findings));
-                    case CSV -> new StudyCsv().text(results);
-                    case TABLE -> new StudyTable().text(opened.drawing(), results);
-                };
+        String text = switch (format) {
+            case JSON -> JsonValues.text(j -> new StudyJson(j).write(opened.drawing(), results, findings));
+            case CSV -> new StudyCsv().text(results);
+            case TABLE -> new StudyTable().text(opened.drawing(), results);
+        };
         Output.text(text, out, spec.commandLine().getOut());
         return Main.DONE;
     }

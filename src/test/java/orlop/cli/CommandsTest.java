@@ -119,7 +119,9 @@ class CommandsTest {
     void bad_input_gets_one_line_and_exit_code_2(String typed, String expected) {
         assertThat(run(typed.strip().replace("%s", file.toString()).split(" "))).isEqualTo(2);
 
-        assertThat(err.toString(StandardCharsets.UTF_8)).contains(expected.strip()).hasLineCount(1);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .contains(expected.strip())
+                .hasLineCount(1);
         assertThat(out.size()).isZero();
     }
 

@@ -94,7 +94,9 @@ class LauncherJarTest {
         assertThat(outcome.out().lines().filter(line -> line.contains(" orlop.cli.XServer ")))
                 .as("the log names the classes")
                 .hasSize(1);
-        assertThat(outcome.out().lines().filter(line -> line.matches(".* (sun\\.awt\\.X11|java\\.awt\\.Window|javax\\.swing).*")))
+        assertThat(outcome.out()
+                        .lines()
+                        .filter(line -> line.matches(".* (sun\\.awt\\.X11|java\\.awt\\.Window|javax\\.swing).*")))
                 .isEmpty();
     }
 
