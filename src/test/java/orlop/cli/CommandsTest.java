@@ -127,7 +127,7 @@ class CommandsTest {
 
     @Test
     void a_broken_file_is_told_with_its_line_and_place() throws IOException {
-        Files.writeString(file, Files.readString(file).replace("\"lengthM\": 16", "\"lengthM\": -16"));
+        Files.writeString(file, Files.readString(file).replace("\"lengthM\": 16,", "\"lengthM\": -16,"));
 
         assertThat(run("study", file.toString())).isEqualTo(2);
 
