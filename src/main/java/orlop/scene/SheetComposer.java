@@ -129,9 +129,10 @@ final class SheetComposer {
         TextBlock block = new CableText(view, cable.get(), view.system(way)).block();
         double w = block.width();
         double h = block.height();
+        LineNames.Gap gap = names.get(way.connection().id());
         Point dragged = cable.get().labelAt();
         List<Spot> spots = dragged == null
-                ? LineSpots.of(way.points(), w, h)
+                ? LineSpots.of(way.points(), w, h, gap == null ? null : gap.rect())
                 : List.of(new Spot(Rect.of(dragged.xMm(), dragged.yMm(), w, h), Side.RIGHT, 0));
         String id = cableLabel(way.connection().id());
         blocks.put(id, block);
