@@ -1,9 +1,11 @@
 package orlop.render;
 
+import java.awt.geom.Line2D;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -14,7 +16,24 @@ import orlop.symbols.SymbolLibrary;
 /** An exported SVG read back as a stranger would: boxes of texts, symbols and lines, with nothing known of the scene. */
 final class DrawnSheet {
     /** A box and the group that it belongs to. */
-    record Box(String group, String role, String what, Rect rect) {}
+    record Box(
+            String group,
+            String role,
+            String what,
+            Rect rect,
+            @Nullable Line2D oblique) {
+        Box(String group, String role, String what, Rect rect) {
+            this(group, role, what, rect, null);
+        }
+
+        boolean meets(Box b) {
+            if (!rect.overlaps(b.rect)) {
+                return false;
+            }
+            Line2D l = b.oblique;
+            return l == null || l.intersects(rect.minX(), rect.minY(), rect.width(), rect.height());
+        }
+    }
 
     final Document document;
     final List<Box> texts = new ArrayList<>();
@@ -85,7 +104,11 @@ final class DrawnSheet {
         List<Rect> points = points(p);
         for (int i = 1; i < points.size(); i++) {
             Rect r = points.get(i - 1).union(points.get(i));
-            lines.add(new Box(id, role, p.getAttribute("points"), r.grown(width / 2)));
+            boolean oblique = r.width() > 0 && r.height() > 0;
+            Rect a = points.get(i - 1);
+            Rect b = points.get(i);
+            Line2D line = oblique ? new Line2D.Double(a.minX(), a.minY(), b.minX(), b.minY()) : null;
+            lines.add(new Box(id, role, p.getAttribute("points"), r.grown(width / 2), line));
         }
     }
 
@@ -142,7 +165,7 @@ final class DrawnSheet {
     }
 
     private static void meet(List<String> found, Box a, Box b) {
-        if (!a.group.equals(b.group) && a.rect.overlaps(b.rect)) {
+        if (!a.group.equals(b.group) && a.meets(b)) {
             found.add(a.group + " '" + a.what + "' on " + b.group + " '" + b.what + "'");
         }
     }
