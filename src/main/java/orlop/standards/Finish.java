@@ -1,0 +1,7 @@
+package orlop.standards;
+
+/** Whether the strands are coated. */
+public enum Finish {
+    PLAIN,
+    TINNED
+}
