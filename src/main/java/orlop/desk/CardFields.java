@@ -25,8 +25,8 @@ import orlop.drawing.SwitchPositions;
 
 /** The lines of the card of a component, cable, link or note, made from its record. */
 public final class CardFields {
-    private static final List<String> CABLE_MAIN = List.of("name", "areaMm2", "lengthM", "conductors", "parallel");
-    private static final Set<String> CABLE_FIRST = Set.of("insulationC", "laying", "bunchedWith", "engineSpace");
+    private static final List<String> CABLE_MAIN = List.of("areaMm2", "lengthM", "conductors");
+    private static final Set<String> CABLE_FIRST = Set.of("insulationC", "laying");
 
     private final Drawing drawing;
     private final List<CardField> fields = new ArrayList<>();
@@ -120,6 +120,8 @@ public final class CardFields {
             Section section = CABLE_FIRST.contains(p.name()) ? Section.PARTICULARS : Section.MORE;
             part(section, "construction.", w.construction(), p.name());
         }
+        part(Section.MORE, "", w, "name");
+        part(Section.MORE, "", w, "parallel");
         for (RecordParts.Part p : RecordParts.of(Cable.Return.class)) {
             part(Section.MORE, "returns.", w.returns(), p.name());
         }

@@ -36,6 +36,10 @@ public final class EditorApp {
 
     /** A window, not shown yet. On the event thread. */
     static MainWindow window(Drawing drawing, @Nullable Path file, Settings settings) {
+        return window(drawing, file, settings, Review::of);
+    }
+
+    static MainWindow window(Drawing drawing, @Nullable Path file, Settings settings, Review.Maker maker) {
         Look.install(settings.dark());
         ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
             Thread t = new Thread(task, "orlop-study");
@@ -46,7 +50,7 @@ public final class EditorApp {
         Unexpected unexpected =
                 new Unexpected(Settings.folder().resolve("error.log"), () -> made[0] == null ? null : made[0].frame());
         Thread.currentThread().setUncaughtExceptionHandler(unexpected);
-        Session session = new Session(drawing, file, Review::of, worker, new EventThread(), unexpected::tell);
+        Session session = new Session(drawing, file, maker, worker, new EventThread(), unexpected::tell);
         if (file != null) {
             settings.opened(file);
         }

@@ -14,8 +14,8 @@ import orlop.findings.Severity;
 
 /** A line of the card: label, editor, what was understood, and below it what is wrong. */
 abstract class FieldRow {
-    private static final int LABEL = 124;
-    private static final int NOTE = 72;
+    private static final int LABEL = 116;
+    private static final int EDITOR = 80;
 
     private final JPanel panel;
     private final JLabel note = Flat.quiet("");
@@ -40,13 +40,22 @@ abstract class FieldRow {
         label.setLabelFor(editor);
         label.setPreferredSize(new Dimension(Look.px(LABEL), label.getPreferredSize().height));
         label.setToolTipText(label.getText());
-        note.setPreferredSize(new Dimension(Look.px(NOTE), note.getPreferredSize().height));
+        boolean number = field.type() == CardField.Type.NUMBER || field.type() == CardField.Type.WHOLE;
+        if (number) {
+            editor.setPreferredSize(new Dimension(Look.px(EDITOR), editor.getPreferredSize().height));
+        }
         editor.setName("field." + field.path());
         editor.getAccessibleContext().setAccessibleName(label.getText());
         JPanel line = Flat.clear(new BorderLayout(Look.px(6), 0));
         line.add(label, BorderLayout.WEST);
-        line.add(editor, BorderLayout.CENTER);
-        line.add(note, BorderLayout.EAST);
+        if (number) {
+            JPanel pair = Flat.clear(new BorderLayout(Look.px(6), 0));
+            pair.add(editor, BorderLayout.WEST);
+            pair.add(note, BorderLayout.CENTER);
+            line.add(pair, BorderLayout.CENTER);
+        } else {
+            line.add(editor, BorderLayout.CENTER);
+        }
         panel.add(line);
         panel.add(error);
     }

@@ -17,6 +17,8 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
+import javax.swing.event.MenuKeyEvent;
+import javax.swing.event.MenuKeyListener;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Group;
 import orlop.drawing.Kind;
@@ -49,7 +51,7 @@ final class Locker {
             @Override
             public void keyTyped(KeyEvent e) {
                 int other = KeyEvent.CTRL_DOWN_MASK | KeyEvent.META_DOWN_MASK | KeyEvent.ALT_DOWN_MASK;
-                if ((e.getModifiersEx() & other) == 0) {
+                if ((e.getModifiersEx() & other) == 0 && !letter(e.getKeyChar())) {
                     LockerKeys.group(e.getKeyChar()).ifPresent(g -> open(g));
                 }
             }
@@ -81,6 +83,21 @@ final class Locker {
         menu.setName("drawer." + g.word());
         menu.add(new LockerDrawer(canvas, this, g).panel());
         menu.addPopupMenuListener(new PopupEnd(() -> shut(menu)));
+        // An open popup takes the keys away from the sheet.
+        menu.addMenuKeyListener(new MenuKeyListener() {
+            @Override
+            public void menuKeyTyped(MenuKeyEvent e) {
+                if (letter(e.getKeyChar())) {
+                    e.consume();
+                }
+            }
+
+            @Override
+            public void menuKeyPressed(MenuKeyEvent e) {}
+
+            @Override
+            public void menuKeyReleased(MenuKeyEvent e) {}
+        });
         drawer = menu;
         open = g;
         GroupButton b = button(g);
@@ -143,12 +160,12 @@ final class Locker {
 
         @Override
         public Dimension getPreferredSize() {
-            return new Dimension(Look.px(64), Look.px(50));
+            return new Dimension(Math.max(Look.px(64), getFontMetrics(Look.small()).stringWidth(name) + Look.px(8)), Look.px(50));
         }
 
         @Override
         public Dimension getMaximumSize() {
-            return getPreferredSize();
+            return new Dimension(Integer.MAX_VALUE, getPreferredSize().height);
         }
 
         @Override

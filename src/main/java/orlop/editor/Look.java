@@ -3,9 +3,11 @@ package orlop.editor;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.SystemInfo;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Font;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import javax.swing.UIManager;
 import orlop.findings.Severity;
@@ -18,14 +20,18 @@ final class Look {
 
     /** Sets the look of all windows to come. Those that are open change with {@link FlatLaf#updateUI()}. */
     static void install(boolean dark) {
-        FlatLaf.setGlobalExtraDefaults(Map.of(
-                "@accentColor", dark ? "#9AA7B8" : "#3D4B5F",
-                "ScrollBar.width", "11",
-                "Component.focusWidth", "1",
-                "Component.innerFocusWidth", "0",
-                "Component.arc", "6",
-                "Button.arc", "6",
-                "TextComponent.arc", "6"));
+        Map<String, String> defaults = new LinkedHashMap<>();
+        defaults.put("@accentColor", dark ? "#9AA7B8" : "#3D4B5F");
+        defaults.put("ScrollBar.width", "11");
+        defaults.put("Component.focusWidth", "1");
+        defaults.put("Component.innerFocusWidth", "0");
+        defaults.put("Component.arc", "6");
+        defaults.put("Button.arc", "6");
+        defaults.put("TextComponent.arc", "6");
+        if (SystemInfo.isLinux) {
+            defaults.put("defaultFont", "-2"); // its usual size there is made for roomier windows
+        }
+        FlatLaf.setGlobalExtraDefaults(defaults);
         if (dark) {
             FlatDarkLaf.setup();
         } else {

@@ -60,6 +60,9 @@ final class ResultRows {
         } else if (w.currentA() != null) {
             add("current", current(w), over(Math.abs(w.currentA()), w.ampacityA()));
         }
+        if (w.ampacityFromMemory() && w.ampacityA() != null) {
+            add("ampacity", Texts.of("editor.result.from-memory"));
+        }
         if (w.designCurrentA() != null) {
             add("design-current", text(w.designCurrentA(), Unit.AMPERE), over(w.designCurrentA(), w.ampacityA()));
         }
@@ -103,8 +106,7 @@ final class ResultRows {
         if (w.ampacityA() == null) {
             return now;
         }
-        String key = w.ampacityFromMemory() ? "editor.result.of-memory" : "editor.result.of";
-        return Texts.of(key, now, text(w.ampacityA(), Unit.AMPERE));
+        return Texts.of("editor.result.of", now, text(w.ampacityA(), Unit.AMPERE));
     }
 
     private static String leastArea(CableResult w) {
