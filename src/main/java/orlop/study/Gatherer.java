@@ -135,7 +135,7 @@ final class Gatherer {
         for (int i = 0; i < all.size(); i++) {
             NetPoint p = all.get(i);
             Double volts = voltage(onePin[i]);
-            FaultRange fault = volts == null ? FaultRange.NONE : fault(onePin[i]);
+            FaultRange fault = network.feeding().feeds(onePin[i]) ? fault(onePin[i]) : FaultRange.NONE;
             results.put(
                     p.id(),
                     new PointResult(
@@ -214,8 +214,8 @@ final class Gatherer {
                 far < 0 ? null : percentFromSource(far, nominalV),
                 far < 0 ? null : known(network.feeding().lengthM(far)),
                 live ? known(ohm == 0 ? 0 : amps * amps * ohm) : null,
-                live ? fault(a) : FaultRange.NONE,
-                live ? fault(b) : FaultRange.NONE,
+                fed ? fault(a) : FaultRange.NONE,
+                fed ? fault(b) : FaultRange.NONE,
                 coverage.protectedBy(i));
     }
 
