@@ -210,11 +210,17 @@ public final class Labeller {
         return n;
     }
 
-    /** Whether a leader would run over a text other than its own. */
-    boolean overText(Label l, Label.Leader leader) {
+    /** Whether a leader would run over a text other than its own, or through a symbol or bar that it does not lead to. */
+    boolean overOthers(Label l, Label.Leader leader) {
         Rect box = Rect.around(new Point(leader.x1(), leader.y1()), new Point(leader.x2(), leader.y2()));
         for (RectIndex.Entry e : texts.overlapping(box.grown(GAP_MM))) {
             if (!e.id().equals(l.id()) && crosses(leader, e.rect().grown(0.2))) {
+                return true;
+            }
+        }
+        for (RectIndex.Entry e : solids.overlapping(box)) {
+            boolean itsEnd = e.rect().grown(GAP_MM).contains(leader.x2(), leader.y2());
+            if (e.id().startsWith(OWNED) && !itsEnd && crosses(leader, e.rect())) {
                 return true;
             }
         }
