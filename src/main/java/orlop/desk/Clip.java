@@ -41,8 +41,7 @@ public record Clip(Drawing part) {
         }
         Set<String> components = Set.copyOf(all);
         d.cables().stream()
-                .filter(w -> components.contains(w.from().component())
-                        && components.contains(w.to().component()))
+                .filter(w -> components.contains(w.from().component()) && components.contains(w.to().component()))
                 .map(Cable::id)
                 .forEach(all::add);
         return Fragment.write(d, all);
@@ -97,12 +96,10 @@ public record Clip(Drawing part) {
         return new TerminalRef(tags.getOrDefault(t.component(), t.component()), t.terminal());
     }
 
-    private static Component moved(
-            Component c, String tag, String sheet, double dxMm, double dyMm, Drawing into) {
+    private static Component moved(Component c, String tag, String sheet, double dxMm, double dyMm, Drawing into) {
         Place p = c.place();
         Point at = p.at().plus(dxMm, dyMm);
-        Component copy =
-                c.withId(tag).withPlace(new Place(sheet, at, p.rotationDegree(), p.mirrored(), p.labelAt()));
+        Component copy = c.withId(tag).withPlace(new Place(sheet, at, p.rotationDegree(), p.mirrored(), p.labelAt()));
         return into.locations().contains(c.location()) ? copy : RecordParts.with(copy, "location", "");
     }
 }

@@ -41,10 +41,7 @@ final class EditCommands {
         c.add(CommandId.REDO, session::redo, () -> state().redo() != null);
         c.add(CommandId.CUT, this::cut, this::anyComponent);
         c.add(CommandId.COPY, this::copy, this::anyComponent);
-        c.add(
-                CommandId.PASTE,
-                this::paste,
-                () -> state().shownSheet().isPresent());
+        c.add(CommandId.PASTE, this::paste, () -> state().shownSheet().isPresent());
         c.add(CommandId.DUPLICATE, this::duplicate, this::anyComponent);
         c.add(CommandId.DELETE, this::delete, this::any);
         c.add(CommandId.SELECT_ALL, this::selectAll);

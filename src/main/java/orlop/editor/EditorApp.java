@@ -47,8 +47,8 @@ public final class EditorApp {
             return t;
         });
         MainWindow[] made = new MainWindow[1];
-        Unexpected unexpected = new Unexpected(
-                Settings.folder().resolve("error.log"), () -> made[0] == null ? null : made[0].frame());
+        Unexpected unexpected =
+                new Unexpected(Settings.folder().resolve("error.log"), () -> made[0] == null ? null : made[0].frame());
         Thread.currentThread().setUncaughtExceptionHandler(unexpected);
         Session session = new Session(drawing, file, maker, worker, new EventThread(), unexpected::tell);
         if (file != null) {

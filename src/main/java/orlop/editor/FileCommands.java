@@ -31,12 +31,7 @@ final class FileCommands {
      * @param onQuit told when the window may go
      */
     FileCommands(
-            Session session,
-            ShownScene shown,
-            Prompts prompts,
-            Settings settings,
-            Runnable onOpen,
-            Runnable onQuit) {
+            Session session, ShownScene shown, Prompts prompts, Settings settings, Runnable onOpen, Runnable onQuit) {
         this.session = session;
         this.shown = shown;
         this.prompts = prompts;

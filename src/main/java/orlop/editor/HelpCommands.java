@@ -40,16 +40,17 @@ final class HelpCommands {
         for (String habit : List.of("wheel", "pan", "rubber", "cable", "link", "arrows", "locker", "switch")) {
             rows.add(new Object[] {Texts.of("editor.habit." + habit), Texts.of("editor.habit." + habit + ".how")});
         }
-        DefaultTableModel model = new DefaultTableModel(
-                rows.toArray(new Object[0][]),
-                new Object[] {Texts.of("editor.keys.what"), Texts.of("editor.keys.key")}) {
-            private static final long serialVersionUID = 1L;
+        DefaultTableModel model =
+                new DefaultTableModel(
+                        rows.toArray(new Object[0][]),
+                        new Object[] {Texts.of("editor.keys.what"), Texts.of("editor.keys.key")}) {
+                    private static final long serialVersionUID = 1L;
 
-            @Override
-            public boolean isCellEditable(int row, int column) {
-                return false;
-            }
-        };
+                    @Override
+                    public boolean isCellEditable(int row, int column) {
+                        return false;
+                    }
+                };
         JTable table = new JTable(model);
         table.setName("keys");
         table.setRowHeight(Look.px(24));
@@ -61,7 +62,8 @@ final class HelpCommands {
     static String spoken(KeyStroke k) {
         String modifiers = java.awt.event.InputEvent.getModifiersExText(k.getModifiers());
         String key = java.awt.event.KeyEvent.getKeyText(k.getKeyCode());
-        return (modifiers.isEmpty() ? "" : modifiers + "+") + key.substring(0, 1).toUpperCase(Locale.ROOT)
+        return (modifiers.isEmpty() ? "" : modifiers + "+")
+                + key.substring(0, 1).toUpperCase(Locale.ROOT)
                 + key.substring(1);
     }
 }

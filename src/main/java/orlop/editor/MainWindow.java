@@ -19,14 +19,13 @@ final class MainWindow {
     MainWindow(Session session, Settings settings, Runnable onGone) {
         this.session = session;
         frame.setName("orlop");
-        bench = new Workbench(
-                session, new SwingPrompts(frame), settings, Menus.menuKey(), this::retitle, () -> {
-                    session.close();
-                    frame.dispose();
-                    onGone.run();
-                });
-        frame.setJMenuBar(Menus.bar(
-                bench.commands(), settings::recent, bench.files()::openRecent, bench.locker()::take));
+        bench = new Workbench(session, new SwingPrompts(frame), settings, Menus.menuKey(), this::retitle, () -> {
+            session.close();
+            frame.dispose();
+            onGone.run();
+        });
+        frame.setJMenuBar(
+                Menus.bar(bench.commands(), settings::recent, bench.files()::openRecent, bench.locker()::take));
         frame.setContentPane(bench.panel());
         frame.setIconImages(AppIcon.images());
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -46,7 +45,8 @@ final class MainWindow {
 
     private void retitle() {
         frame.setTitle(bench.title());
-        frame.getRootPane().putClientProperty("Window.documentModified", session.state().dirty());
+        frame.getRootPane()
+                .putClientProperty("Window.documentModified", session.state().dirty());
     }
 
     void show() {

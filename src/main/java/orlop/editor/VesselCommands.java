@@ -90,7 +90,10 @@ final class VesselCommands {
         JPanel page = Forms.page();
         List<String> there = new ArrayList<>();
         for (ElectricalSystem s : drawing().systems().values()) {
-            there.add(Texts.of("editor.form.system.there", s.id(), Texts.of("editor.nature." + s.nature().word())));
+            there.add(Texts.of(
+                    "editor.form.system.there",
+                    s.id(),
+                    Texts.of("editor.nature." + s.nature().word())));
         }
         page.add(new WrapText(String.join("\n", there), Look::text, Look::font));
         JTextField id = Forms.line(page, "editor.form.system", new JTextField());
@@ -100,14 +103,15 @@ final class VesselCommands {
         }
         Forms.line(page, "editor.form.nature", nature);
         JTextField volts = Forms.line(page, "editor.form.volts", new JTextField());
-        if (prompts.form(Texts.of("editor.form.systems.title"), page) && !id.getText().isBlank()) {
+        if (prompts.form(Texts.of("editor.form.systems.title"), page)
+                && !id.getText().isBlank()) {
             apply(Message.of("editor.edit.system", id.getText().strip()), d -> {
                 String name = id.getText().strip();
                 if (d.systems().contains(name)) {
                     throw new Edit.Refusal(Message.of("drawing.refuse.tag-taken", name));
                 }
                 double v = read(volts, Measure.VOLT);
-                return d.with(ElectricalSystem.of(name, Nature.values()[nature.getSelectedIndex()], v));
+                return d.with(ElectricalSystem.of(name, List.of(Nature.values()).get(nature.getSelectedIndex()), v));
             });
         }
     }
@@ -119,7 +123,8 @@ final class VesselCommands {
         Optional<OperatingCondition> shown = session.state().shownCondition();
         same.setEnabled(shown.isPresent());
         page.add(same);
-        if (!prompts.form(Texts.of("editor.form.condition.title"), page) || name.getText().isBlank()) {
+        if (!prompts.form(Texts.of("editor.form.condition.title"), page)
+                || name.getText().isBlank()) {
             return;
         }
         String id = freeId("c", drawing().conditions()::contains);

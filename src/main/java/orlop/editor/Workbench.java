@@ -30,8 +30,7 @@ final class Workbench {
      * @param onOpen told when another drawing lies on the desk
      * @param onQuit told when the window may go
      */
-    Workbench(
-            Session session, Prompts prompts, Settings settings, String menuKey, Runnable onOpen, Runnable onQuit) {
+    Workbench(Session session, Prompts prompts, Settings settings, String menuKey, Runnable onOpen, Runnable onQuit) {
         this.session = session;
         this.settings = settings;
         this.commands = new Commands(menuKey);

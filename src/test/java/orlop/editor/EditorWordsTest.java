@@ -51,9 +51,10 @@ class EditorWordsTest {
 
     private void spoken(CardField f) {
         assertThat(words.pattern("editor.field." + f.name())).as(f.name()).isPresent();
-        assertThat(f.choices()).allSatisfy(c -> assertThat(words.pattern(c.label().key()))
-                .as(c.label().key())
-                .isPresent());
+        assertThat(f.choices())
+                .allSatisfy(c -> assertThat(words.pattern(c.label().key()))
+                        .as(c.label().key())
+                        .isPresent());
     }
 
     @Test
@@ -77,10 +78,13 @@ class EditorWordsTest {
     void every_kind_can_be_taken_from_the_locker_by_two_keys_of_its_own() {
         for (Group g : Group.values()) {
             assertThat(LockerKeys.group(g.letters().charAt(0))).contains(g);
-            assertThat(LockerKeys.rows(g)).isNotEmpty().allSatisfy(r -> assertThat(LockerKeys.kind(g, r.letter()))
-                    .contains(r.kind()));
+            assertThat(LockerKeys.rows(g))
+                    .isNotEmpty()
+                    .allSatisfy(r -> assertThat(LockerKeys.kind(g, r.letter())).contains(r.kind()));
         }
-        assertThat(Arrays.stream(Group.values()).mapToInt(g -> LockerKeys.rows(g).size()).sum())
+        assertThat(Arrays.stream(Group.values())
+                        .mapToInt(g -> LockerKeys.rows(g).size())
+                        .sum())
                 .isEqualTo(Kind.values().length);
     }
 
