@@ -29,8 +29,7 @@ public record Study(Drawing drawing, Map<String, Results> byCondition, Results g
      * @throws java.util.concurrent.CancellationException if {@code stale} said so
      */
     public static Study of(Drawing drawing, StudyOptions options, BooleanSupplier stale) {
-        Results none = new Results(Results.GOVERNING, "", true, 0, Map.of(), Map.of(), Map.of(), List.of());
-        return new Study(drawing, Map.of(), none, List.of());
+        return new Studying(drawing, options, stale).run();
     }
 
     /** As {@link #of(Drawing, StudyOptions, BooleanSupplier)} with the usual options, never given up. */

@@ -1,0 +1,92 @@
+package orlop.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Message;
+import orlop.network.Resistances;
+import orlop.study.CableResult;
+import orlop.study.Results;
+
+/** Rules on single cables. */
+final class CableRules {
+    private CableRules() {}
+
+    /** A cable that carries more than it may. */
+    static final class TooThin implements Rule {
+        @Override
+        public String id() {
+            return "cable-too-thin";
+        }
+
+        @Override
+        public List<Finding> check(Case c) {
+            List<Finding> found = new ArrayList<>();
+            for (CableResult w : c.governing().cables().values()) {
+                Double design = w.designCurrentA();
+                Double ampacity = w.ampacityA();
+                if (design != null && ampacity != null && design > ampacity * (1 + 1e-6)) {
+                    found.add(c.draft(id(), Severity.DANGER, Finding.Place.cable(w.id()))
+                            .says(
+                                    "findings.cable-too-thin.why",
+                                    c.named(w.id()),
+                                    Case.area(w.areaMm2() == null ? Double.NaN : w.areaMm2()),
+                                    Case.amps(design),
+                                    Case.amps(ampacity))
+                            .by(c.rules().title(), w.ampacityFromMemory() ? "memory" : "seen")
+                            .in(conditions(c, w.id(), ampacity))
+                            .cure(cure(w))
+                            .done());
+                }
+            }
+            return found;
+        }
+
+        /** Where it really carries more; all where only the rating of its load asks for more. */
+        private static List<String> conditions(Case c, String cable, double ampacityA) {
+            List<String> ids = new ArrayList<>();
+            for (Results r : c.study().byCondition().values()) {
+                CableResult w = r.cables().get(cable);
+                Double amps = w == null ? null : w.currentA();
+                if (amps != null && Math.abs(amps) > ampacityA) {
+                    ids.add(r.condition());
+                }
+            }
+            return ids.isEmpty() ? List.copyOf(c.study().byCondition().keySet()) : ids;
+        }
+
+        private static @Nullable Cure cure(CableResult w) {
+            Double least = w.leastAreaMm2();
+            if (least == null || w.areaMm2() == null || least <= w.areaMm2()) {
+                return null;
+            }
+            return new Cure.SetArea(Message.of("findings.cure.area-only", w.id(), Case.area(least)), w.id(), least);
+        }
+    }
+
+    /** A cable of unknown length. */
+    static final class NoLength implements Rule {
+        @Override
+        public String id() {
+            return "no-length";
+        }
+
+        @Override
+        public List<Finding> check(Case c) {
+            List<Finding> found = new ArrayList<>();
+            for (Cable w : c.drawing().cables().values()) {
+                boolean stated =
+                        w.measured().loopResistanceOhm() != null || w.measured().conductorResistanceOhm() != null;
+                if (!stated && Resistances.lengthM(c.drawing(), w) == null) {
+                    found.add(c.draft(id(), Severity.ADVICE, Finding.Place.cable(w.id()))
+                            .says("findings.no-length.why", c.named(w.id()))
+                            .cure(new Cure.EnterValue(
+                                    Message.of("findings.cure.enter-length", w.id()), w.id(), "lengthM"))
+                            .done());
+                }
+            }
+            return found;
+        }
+    }
+}

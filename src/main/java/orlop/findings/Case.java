@@ -1,0 +1,194 @@
+package orlop.findings;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Acceptance;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.Drawing;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Message;
+import orlop.drawing.Quantity;
+import orlop.drawing.Unit;
+import orlop.standards.ProtectiveFamilies;
+import orlop.standards.Provenance;
+import orlop.standards.RuleLimit;
+import orlop.standards.RuleSet;
+import orlop.standards.RuleSets;
+import orlop.study.Remark;
+import orlop.study.Results;
+import orlop.study.Study;
+
+/** What the rules look at, with the words they share. */
+final class Case {
+    private final Study study;
+    private final RuleSet rules;
+    private final Map<String, List<Message>> assumptions = new HashMap<>();
+    private final Map<String, String> accepted = new HashMap<>();
+
+    Case(Study study) {
+        this.study = study;
+        rules = RuleSets.published()
+                .find(drawing().vessel().ruleSet())
+                .orElseGet(() -> RuleSets.published().get("iec60364"));
+        for (Remark r : study.governing().remarks()) {
+            if (r.kind() == Remark.Kind.ASSUMED) {
+                assumptions.computeIfAbsent(r.item(), k -> new ArrayList<>()).add(r.message());
+            }
+        }
+        for (Acceptance a : drawing().accepted().values()) {
+            accepted.put(a.rule() + "|" + a.item(), a.reason());
+        }
+    }
+
+    Study study() {
+        return study;
+    }
+
+    Drawing drawing() {
+        return study.drawing();
+    }
+
+    RuleSet rules() {
+        return rules;
+    }
+
+    Results governing() {
+        return study.governing();
+    }
+
+    /** The system of this id; null if the drawing has none. */
+    @Nullable
+    ElectricalSystem system(String id) {
+        return drawing().systems().get(id);
+    }
+
+    /** Where this item is: at a component, on a cable. */
+    Finding.Place place(String item) {
+        return drawing().cables().contains(item) ? Finding.Place.cable(item) : Finding.Place.component(item);
+    }
+
+    /** A tag with what it is for: {@code W12 (bilge pump)}. */
+    String named(String item) {
+        Component c = drawing().components().get(item);
+        Cable w = drawing().cables().get(item);
+        String name = c != null ? c.name() : w != null ? w.name() : "";
+        return name.isEmpty() ? item : item + " (" + name + ")";
+    }
+
+    /** The names of conditions by their ids. */
+    List<Object> titles(List<String> conditions) {
+        List<Object> titles = new ArrayList<>();
+        for (String id : conditions) {
+            Results r = study.byCondition().get(id);
+            titles.add(r == null ? id : r.title());
+        }
+        return titles;
+    }
+
+    static Quantity amps(double value) {
+        return Math.abs(value) >= 10_000
+                ? new Quantity(value / 1_000, Unit.KILOAMPERE)
+                : new Quantity(value, Unit.AMPERE);
+    }
+
+    static Quantity percent(double value) {
+        return new Quantity(value, Unit.PERCENT);
+    }
+
+    static Quantity area(double value) {
+        return new Quantity(value, Unit.SQUARE_MILLIMETRE);
+    }
+
+    /** The standard's own name of a family; the id where it is not known. */
+    static String family(String id) {
+        return ProtectiveFamilies.published().find(id).map(f -> f.standard()).orElse(id);
+    }
+
+    static String word(Provenance p) {
+        return p.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** A finding to be filled in. */
+    Draft draft(String rule, Severity severity, Finding.Place place) {
+        return new Draft(rule, severity, place);
+    }
+
+    /** Collects the parts of a finding. */
+    final class Draft {
+        private final String rule;
+        private final Severity severity;
+        private final Finding.Place place;
+        private @Nullable Message message;
+        private @Nullable Cure cure;
+        private Finding.@Nullable Proposed proposed;
+        private String clause = "";
+        private String provenance = "";
+        private List<String> conditions = List.copyOf(study.byCondition().keySet());
+
+        private Draft(String rule, Severity severity, Finding.Place place) {
+            this.rule = rule;
+            this.severity = severity;
+            this.place = place;
+        }
+
+        Draft says(String key, Object... arguments) {
+            message = Message.of(key, arguments);
+            return this;
+        }
+
+        Draft says(Message m) {
+            message = m;
+            return this;
+        }
+
+        Draft cure(@Nullable Cure c) {
+            cure = c;
+            return this;
+        }
+
+        Draft proposes(String family, double ratingA, double breakingKa) {
+            proposed = new Finding.Proposed(family, ratingA, breakingKa);
+            return this;
+        }
+
+        Draft by(RuleLimit limit) {
+            return by(limit.clause(), word(limit.provenance()));
+        }
+
+        Draft by(String clauseText, String provenanceWord) {
+            clause = clauseText;
+            provenance = provenanceWord;
+            return this;
+        }
+
+        Draft in(List<String> ids) {
+            conditions = ids;
+            return this;
+        }
+
+        Finding done() {
+            Message m = message;
+            if (m == null) {
+                throw new IllegalStateException("a finding of " + rule + " says nothing");
+            }
+            return new Finding(
+                    rule,
+                    severity,
+                    place,
+                    Message.of("findings." + rule + ".title"),
+                    m,
+                    cure,
+                    proposed,
+                    clause,
+                    provenance,
+                    assumptions.getOrDefault(place.item(), List.of()),
+                    conditions,
+                    accepted.get(rule + "|" + place.item()));
+        }
+    }
+}

@@ -1,0 +1,227 @@
+package orlop.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.Message;
+import orlop.drawing.Protection;
+import orlop.drawing.Quantity;
+import orlop.drawing.Unit;
+import orlop.standards.DeviceLimit;
+import orlop.standards.ProtectiveFamilies;
+import orlop.standards.RuleLimit;
+import orlop.standards.SourceKind;
+import orlop.study.CableResult;
+import orlop.study.Gap;
+
+/** Overcurrent protection that is missing or does not do: one rule for each way in which it fails. */
+final class GapRule implements Rule {
+    private final String id;
+    private final Severity severity;
+    private final Set<Gap.Kind> kinds;
+
+    private GapRule(String id, Severity severity, Set<Gap.Kind> kinds) {
+        this.id = id;
+        this.severity = severity;
+        this.kinds = Set.copyOf(kinds);
+    }
+
+    static GapRule missingFuse() {
+        return new GapRule("missing-fuse", Severity.DANGER, Set.of(Gap.Kind.NO_DEVICE, Gap.Kind.TOO_FAR));
+    }
+
+    static GapRule fuseTooLarge() {
+        return new GapRule("fuse-too-large", Severity.DANGER, Set.of(Gap.Kind.TOO_LARGE));
+    }
+
+    static GapRule cannotBreak() {
+        return new GapRule("cannot-break", Severity.DANGER, Set.of(Gap.Kind.CANNOT_BREAK));
+    }
+
+    static GapRule deviceVoltage() {
+        return new GapRule("device-voltage", Severity.DEFECT, Set.of(Gap.Kind.VOLTAGE));
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public List<Finding> check(Case c) {
+        List<Finding> found = new ArrayList<>();
+        for (Gap g : c.study().gaps()) {
+            if (kinds.contains(g.kind())) {
+                found.add(finding(c, g));
+            }
+        }
+        return found;
+    }
+
+    private Finding finding(Case c, Gap g) {
+        boolean onCable = g.kind() == Gap.Kind.NO_DEVICE || g.kind() == Gap.Kind.TOO_FAR;
+        Finding.Place place = onCable || g.device() == null
+                ? Finding.Place.on(g.cable(), g.atFrom(), g.distanceM())
+                : Finding.Place.component(g.device());
+        Case.Draft d = c.draft(id, severity, place).says(message(c, g));
+        d.in(
+                c.study().byCondition().size() == 1
+                        ? List.copyOf(c.study().byCondition().keySet())
+                        : List.of(g.condition()));
+        clause(c, g, d);
+        Gap.Proposal p = g.proposed();
+        if (p != null && onCable) {
+            d.proposes(p.family(), p.ratingA(), p.breakingKa());
+            d.cure(new Cure.InsertDevice(
+                    Message.of("findings.cure.insert", Case.amps(p.ratingA()), Case.family(p.family())),
+                    g.cable(),
+                    g.atFrom(),
+                    g.distanceM(),
+                    p.family(),
+                    p.ratingA(),
+                    p.breakingKa()));
+        } else if (p != null && g.device() != null) {
+            d.cure(new Cure.ReplaceDevice(
+                    Message.of("findings.cure.replace", Case.amps(p.ratingA()), Case.family(p.family())),
+                    g.device(),
+                    p.family(),
+                    p.ratingA(),
+                    p.breakingKa()));
+        }
+        return d.done();
+    }
+
+    private Message message(Case c, Gap g) {
+        CableResult w = c.governing().cables().get(g.cable());
+        Quantity fault = new Quantity(g.faultA() == null ? Double.NaN : g.faultA() / 1_000, Unit.KILOAMPERE);
+        Quantity ampacity = new Quantity(orNaN(w == null ? null : w.ampacityA()), Unit.AMPERE);
+        Quantity area = new Quantity(orNaN(w == null ? null : w.areaMm2()), Unit.SQUARE_MILLIMETRE);
+        Object device = g.device() == null ? "" : c.named(g.device());
+        return switch (g.kind()) {
+            case NO_DEVICE ->
+                Message.of(
+                        "findings.missing-fuse.none", c.named(g.cable()), area, ampacity, g.source(), fault, end(c, g));
+            case TOO_FAR ->
+                Message.of(
+                        "findings.missing-fuse.too-far",
+                        c.named(g.cable()),
+                        device,
+                        new Quantity(w == null ? Double.NaN : w.lengthM(), Unit.METRE),
+                        new Quantity(distance(c, g).value(), Unit.METRE),
+                        g.source(),
+                        fault);
+            case TOO_LARGE ->
+                Message.of("findings.fuse-too-large.why", device, rating(c, g), c.named(g.cable()), area, ampacity);
+            case CANNOT_BREAK -> Message.of("findings.cannot-break.why", device, breaking(c, g), fault);
+            case VOLTAGE -> Message.of("findings.device-voltage.why", device, voltage(c, g), highest(c, g));
+        };
+    }
+
+    private static double orNaN(@Nullable Double value) {
+        return value == null ? Double.NaN : value;
+    }
+
+    private static String end(Case c, Gap g) {
+        Cable w = c.drawing().cables().get(g.cable());
+        return w == null ? "" : (g.atFrom() ? w.from() : w.to()).toString();
+    }
+
+    private static @Nullable Component device(Case c, Gap g) {
+        return g.device() == null ? null : c.drawing().components().get(g.device());
+    }
+
+    private static Quantity rating(Case c, Gap g) {
+        Component d = device(c, g);
+        Double amps = null;
+        if (d != null && d.particulars() instanceof Protection.Fuse f) {
+            amps = f.ratingA();
+        } else if (d != null && d.particulars() instanceof Protection.CircuitBreaker b) {
+            amps = b.settingA() != null ? b.settingA() : b.ratingA();
+        } else if (d != null && d.particulars() instanceof Protection.ResidualCurrentDevice r) {
+            amps = r.ratingA();
+        }
+        return new Quantity(orNaN(amps), Unit.AMPERE);
+    }
+
+    private static String familyOf(@Nullable Component d) {
+        if (d != null && d.particulars() instanceof Protection.Fuse f) {
+            return f.family();
+        }
+        if (d != null && d.particulars() instanceof Protection.CircuitBreaker b) {
+            return b.family();
+        }
+        return d != null && d.particulars() instanceof Protection.ResidualCurrentDevice r ? r.family() : "";
+    }
+
+    private static Quantity breaking(Case c, Gap g) {
+        Component d = device(c, g);
+        Double own = null;
+        if (d != null && d.particulars() instanceof Protection.Fuse f) {
+            own = f.breakingKa();
+        } else if (d != null && d.particulars() instanceof Protection.CircuitBreaker b) {
+            own = b.breakingKa();
+        } else if (d != null && d.particulars() instanceof Protection.ResidualCurrentDevice r) {
+            own = r.breakingKa();
+        }
+        double ka = own != null
+                ? own
+                : ProtectiveFamilies.published()
+                        .find(familyOf(d))
+                        .flatMap(f -> f.breakingA(true))
+                        .map(s -> s.value() / 1_000)
+                        .orElse(Double.NaN);
+        return new Quantity(ka, Unit.KILOAMPERE);
+    }
+
+    private static Quantity voltage(Case c, Gap g) {
+        Component d = device(c, g);
+        Double own = null;
+        if (d != null && d.particulars() instanceof Protection.Fuse f) {
+            own = f.maxV();
+        } else if (d != null && d.particulars() instanceof Protection.CircuitBreaker b) {
+            own = b.maxV();
+        }
+        double volts = own != null
+                ? own
+                : ProtectiveFamilies.published()
+                        .find(familyOf(d))
+                        .flatMap(f -> f.maxVoltageV(true))
+                        .map(s -> s.value())
+                        .orElse(Double.NaN);
+        return new Quantity(volts, Unit.VOLT);
+    }
+
+    private static Quantity highest(Case c, Gap g) {
+        Component d = device(c, g);
+        var s = d == null ? null : c.system(d.systems().get(0));
+        return new Quantity(s == null ? Double.NaN : s.highestV(), Unit.VOLT);
+    }
+
+    private static RuleLimit distance(Case c, Gap g) {
+        Component source = c.drawing().components().get(g.source());
+        boolean battery = source != null
+                && switch (source.kind()) {
+                    case BATTERY, SUPPLY -> true;
+                    default -> false;
+                };
+        return c.rules().firstDeviceWithinM(battery ? SourceKind.BATTERY : SourceKind.CHARGING_SOURCE, false);
+    }
+
+    private static void clause(Case c, Gap g, Case.Draft d) {
+        switch (g.kind()) {
+            case NO_DEVICE, TOO_FAR -> d.by(distance(c, g));
+            case TOO_LARGE -> {
+                DeviceLimit limit = c.rules()
+                        .maxDeviceA(
+                                1,
+                                ProtectiveFamilies.published().all().iterator().next());
+                d.by(limit.clause(), Case.word(limit.provenance()));
+            }
+            case CANNOT_BREAK -> d.by("IEC 60364-4-43 434.5.1", "memory");
+            case VOLTAGE -> d.by("IEC 60364-5-53 531", "memory");
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package orlop.network;
+
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.Distribution;
+import orlop.drawing.Drawing;
+import orlop.drawing.Earth;
+import orlop.drawing.Particulars;
+import orlop.drawing.Poles;
+import orlop.drawing.Protection;
+import orlop.drawing.Switching;
+
+/** Lengths of cables and resistances of devices, as they are stated. */
+public final class Resistances {
+    private Resistances() {}
+
+    /** One-way length in metres: as typed, else the sum of its cableways; null if neither is known. */
+    public static @Nullable Double lengthM(Drawing drawing, Cable cable) {
+        if (cable.lengthM() != null || cable.cableways().isEmpty()) {
+            return cable.lengthM();
+        }
+        double sum = 0;
+        for (String id : cable.cableways()) {
+            var way = drawing.cableways().get(id);
+            if (way == null) {
+                return null;
+            }
+            sum += way.lengthM();
+        }
+        return sum;
+    }
+
+    /** Whether a cable has an impedance, whatever its area. */
+    static boolean hasImpedance(Drawing drawing, Cable cable) {
+        Cable.Measured m = cable.measured();
+        Double resistance = m.loopResistanceOhm() != null ? m.loopResistanceOhm() : m.conductorResistanceOhm();
+        Double reactance = m.loopReactanceOhm() != null ? m.loopReactanceOhm() : m.conductorReactanceOhm();
+        if (resistance != null) {
+            return resistance > 0 || (reactance != null && reactance != 0);
+        }
+        Double length = lengthM(drawing, cable);
+        Double back = cable.returns().returnLengthM();
+        return (length != null && length > 0) || (back != null && back > 0);
+    }
+
+    /** Resistance of a device in ohms, both poles where it stands in both; null if it is not stated. */
+    public static @Nullable Double ofDevice(Component c) {
+        Particulars p = c.particulars();
+        if (p instanceof Protection.Fuse f) {
+            return poles(f.resistanceOhm(), f.poles());
+        }
+        if (p instanceof Protection.CircuitBreaker b) {
+            return poles(b.resistanceOhm(), b.poles());
+        }
+        if (p instanceof Switching.Isolator s) {
+            return poles(s.resistanceOhm(), s.poles());
+        }
+        if (p instanceof Switching.Contactor s) {
+            return poles(s.resistanceOhm(), s.poles());
+        }
+        if (p instanceof Earth.Shunt s) {
+            return shunt(s);
+        }
+        if (p instanceof Distribution.Impedance z) {
+            return z.resistanceOhm();
+        }
+        return p instanceof Distribution.Terminal ? Double.valueOf(0) : null;
+    }
+
+    private static @Nullable Double poles(@Nullable Double ohm, Poles poles) {
+        if (ohm == null) {
+            return null;
+        }
+        return poles == Poles.BOTH || poles == Poles.L_N ? 2 * ohm : ohm;
+    }
+
+    private static @Nullable Double shunt(Earth.Shunt s) {
+        if (s.resistanceOhm() != null) {
+            return s.resistanceOhm();
+        }
+        return s.dropMilliV() != null && s.ratingA() != null ? (Double) (s.dropMilliV() / 1_000 / s.ratingA()) : null;
+    }
+
+    static double reactanceOf(Component c) {
+        return c.particulars() instanceof Distribution.Impedance z ? z.reactanceOhm() : 0;
+    }
+}

@@ -1,0 +1,153 @@
+package orlop.study;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Words;
+
+/** Gathers each figure's worst over all conditions: greatest current and drop, lowest voltage, widest fault range. */
+final class Governing {
+    private final List<Results> all;
+
+    private Governing(List<Results> all) {
+        this.all = all;
+    }
+
+    static Results of(List<Results> all) {
+        Governing g = new Governing(all);
+        Set<Remark> remarks = new LinkedHashSet<>();
+        boolean converged = true;
+        double residual = 0;
+        for (Results r : all) {
+            remarks.addAll(r.remarks());
+            converged &= r.converged();
+            residual = Math.max(residual, r.residualA());
+        }
+        return new Results(
+                Results.GOVERNING,
+                Words.english().text("study.condition.governing"),
+                converged,
+                residual,
+                g.merge(Results::points, Governing::point),
+                g.merge(Results::cables, Governing::cable),
+                g.merge(Results::components, Governing::component),
+                new ArrayList<>(remarks));
+    }
+
+    private <T> Map<String, T> merge(Function<Results, Map<String, T>> part, BiFunction<T, T, T> worst) {
+        Map<String, T> merged = new LinkedHashMap<>();
+        for (Results r : all) {
+            part.apply(r).forEach((id, value) -> merged.merge(id, value, worst));
+        }
+        return merged;
+    }
+
+    private static @Nullable Double least(@Nullable Double a, @Nullable Double b) {
+        return a == null ? b : b == null ? a : (Double) Math.min(a, b);
+    }
+
+    private static @Nullable Double most(@Nullable Double a, @Nullable Double b) {
+        return a == null ? b : b == null ? a : (Double) Math.max(a, b);
+    }
+
+    private static @Nullable Double greatest(@Nullable Double a, @Nullable Double b) {
+        return a == null ? b : b == null || Math.abs(a) >= Math.abs(b) ? a : b;
+    }
+
+    private static FaultRange fault(FaultRange a, FaultRange b) {
+        return new FaultRange(most(a.maxA(), b.maxA()), least(a.minA(), b.minA()));
+    }
+
+    private static PointResult point(PointResult a, PointResult b) {
+        return new PointResult(
+                a.id(),
+                a.system(),
+                a.terminals().size() >= b.terminals().size() ? a.terminals() : b.terminals(),
+                least(a.voltageV(), b.voltageV()),
+                a.angleDeg(),
+                fault(a.fault(), b.fault()),
+                most(a.lengthFromSourceM(), b.lengthFromSourceM()));
+    }
+
+    /** Current, temperature and what follows from them come from the condition with the greatest current. */
+    private static CableResult cable(CableResult a, CableResult b) {
+        CableResult busy = abs(a.currentA()) >= abs(b.currentA()) ? a : b;
+        return new CableResult(
+                a.id(),
+                a.from(),
+                a.to(),
+                a.system(),
+                a.live() || b.live(),
+                a.lengthM(),
+                a.areaMm2(),
+                a.auto(),
+                a.conductors(),
+                a.parallel(),
+                a.leastAreaMm2(),
+                a.governedBy(),
+                a.governingCondition(),
+                busy.currentA(),
+                most(a.designCurrentA(), b.designCurrentA()),
+                a.ampacityA(),
+                a.ampacityFromMemory(),
+                most(a.conductorC(), b.conductorC()),
+                greatest(a.dropV(), b.dropV()),
+                greatest(a.dropPercent(), b.dropPercent()),
+                most(a.dropFromSourcePercent(), b.dropFromSourcePercent()),
+                most(a.lengthFromSourceM(), b.lengthFromSourceM()),
+                most(a.lossW(), b.lossW()),
+                fault(a.faultFrom(), b.faultFrom()),
+                fault(a.faultTo(), b.faultTo()),
+                a.protectedBy());
+    }
+
+    private static double abs(@Nullable Double value) {
+        return value == null ? -1 : Math.abs(value);
+    }
+
+    private static ComponentResult component(ComponentResult a, ComponentResult b) {
+        double da = orLeast(a.dropFromSourcePercent());
+        double db = orLeast(b.dropFromSourcePercent());
+        boolean first = da > db || (da == db && a.live());
+        return new ComponentResult(
+                a.id(),
+                a.kind(),
+                a.live() || b.live(),
+                terminals(a.terminals(), b.terminals()),
+                most(a.dropFromSourcePercent(), b.dropFromSourcePercent()),
+                a.dropLimitPercent(),
+                first ? a.feedingPath() : b.feedingPath());
+    }
+
+    private static double orLeast(@Nullable Double value) {
+        return value == null ? Double.NEGATIVE_INFINITY : value;
+    }
+
+    private static List<TerminalResult> terminals(List<TerminalResult> a, List<TerminalResult> b) {
+        if (a.size() != b.size()) {
+            return a.size() > b.size() ? a : b;
+        }
+        List<TerminalResult> merged = new ArrayList<>(a.size());
+        ToDoubleFunction<TerminalResult> load = t -> abs(t.currentA());
+        for (int i = 0; i < a.size(); i++) {
+            TerminalResult p = a.get(i);
+            TerminalResult q = b.get(i);
+            TerminalResult busy = load.applyAsDouble(p) >= load.applyAsDouble(q) ? p : q;
+            merged.add(new TerminalResult(
+                    p.id(),
+                    p.system(),
+                    least(p.voltageV(), q.voltageV()),
+                    p.angleDeg(),
+                    busy.currentA(),
+                    greatest(p.powerW(), q.powerW())));
+        }
+        return merged;
+    }
+}

@@ -1,0 +1,201 @@
+package orlop.study;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Component;
+import orlop.drawing.Drawing;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.OperatingCondition;
+import orlop.drawing.Words;
+import orlop.network.Network;
+import orlop.study.fault.Faults;
+import orlop.study.flow.Flow;
+import orlop.study.model.CableModel;
+import orlop.study.model.Notes;
+import orlop.study.model.Operation;
+import orlop.study.model.Plan;
+import orlop.study.model.Rating;
+import orlop.study.protection.Coverage;
+import orlop.study.protection.Surroundings;
+import orlop.study.sizing.Behind;
+import orlop.study.sizing.LoadDrop;
+import orlop.study.sizing.Runs;
+import orlop.study.sizing.Sizing;
+
+/** One study at work: networks, then areas and flows, then faults, then coverage, then the records. */
+final class Studying {
+    private final Drawing drawing;
+    private final StudyOptions options;
+    private final BooleanSupplier stale;
+    private final Plan plan;
+    private final List<OperatingCondition> conditions = new ArrayList<>();
+    private final List<Operation> operations = new ArrayList<>();
+    private final List<Faults> faults = new ArrayList<>();
+
+    Studying(Drawing drawing, StudyOptions options, BooleanSupplier stale) {
+        this.drawing = drawing;
+        this.options = options;
+        this.stale = stale;
+        plan = new Plan(drawing);
+    }
+
+    Study run() {
+        drawing.conditions().values().forEach(conditions::add);
+        if (conditions.isEmpty()) {
+            conditions.add(
+                    OperatingCondition.asDrawn("as-drawn", Words.english().text("study.condition.as-drawn")));
+        }
+        for (OperatingCondition c : conditions) {
+            giveUpIfStale();
+            operations.add(new Operation(plan, Network.of(drawing, c), c));
+        }
+        Network reach = Network.reach(drawing);
+        Behind behind = new Behind(plan, reach);
+        Sizing sizing = new Sizing(plan, operations, behind, new Runs(plan, reach, behind), stale);
+        sizing.run();
+        double[] areas = new double[plan.cables().size()];
+        for (int i = 0; i < areas.length; i++) {
+            areas[i] = sizing.areaMm2(i);
+        }
+        for (Operation o : operations) {
+            giveUpIfStale();
+            faults.add(Faults.of(plan, o, areas, options.faultOhm(), stale));
+        }
+        Coverage coverage = new Coverage(plan, reach, new Around(sizing));
+        noteDoubts(sizing);
+        return records(sizing, coverage, behind);
+    }
+
+    private void giveUpIfStale() {
+        if (stale.getAsBoolean()) {
+            throw new CancellationException("superseded");
+        }
+    }
+
+    private Study records(Sizing sizing, Coverage coverage, Behind behind) {
+        Map<String, Results> byCondition = new LinkedHashMap<>();
+        List<String> ids = conditions.stream().map(OperatingCondition::id).toList();
+        for (int i = 0; i < conditions.size(); i++) {
+            giveUpIfStale();
+            Operation o = operations.get(i);
+            Gatherer g = new Gatherer(plan, o, faults.get(i), sizing, coverage, LoadDrop.all(plan, o, behind), ids);
+            OperatingCondition c = conditions.get(i);
+            Notes notes = new Notes();
+            boolean fine = troubles(o, c.id(), notes);
+            List<Remark> remarks = new ArrayList<>(plan.notes().all());
+            remarks.addAll(notes.all());
+            byCondition.put(
+                    c.id(),
+                    new Results(
+                            c.id(),
+                            c.title(),
+                            fine,
+                            o.flow().residualA(),
+                            g.points(),
+                            g.cables(),
+                            g.components(),
+                            remarks));
+        }
+        Results governing = Governing.of(new ArrayList<>(byCondition.values()));
+        return new Study(drawing, byCondition, governing, coverage.gaps());
+    }
+
+    /** Remarks on islands without operating point; true if there are none. */
+    private boolean troubles(Operation o, String condition, Notes notes) {
+        for (Flow.Trouble t : o.flow().troubles()) {
+            String place = o.network().points().get(t.node()).id();
+            String item = componentAt(o.network(), t.node());
+            if (t.contradiction()) {
+                notes.add(Remark.Kind.CONTRADICTION, item, condition, "study.contradiction", place);
+            } else {
+                notes.add(Remark.Kind.COLLAPSE, item, condition, "study.collapse", place);
+            }
+        }
+        if (!o.flow().settled()) {
+            notes.add(Remark.Kind.CONTRADICTION, "", condition, "study.converter-loop");
+        }
+        return o.flow().troubles().isEmpty() && o.flow().settled();
+    }
+
+    private static String componentAt(Network network, int point) {
+        for (int pin = 0; pin < network.pinCount(); pin++) {
+            if (network.pointOf(pin) == point) {
+                return network.componentOf(pin).id();
+            }
+        }
+        return "";
+    }
+
+    private void noteDoubts(Sizing sizing) {
+        for (int i = 0; i < plan.cables().size(); i++) {
+            CableModel w = plan.cables().get(i);
+            if (w.system().nature().isDc() && sizing.rating(i) == null) {
+                String key = w.doubted(sizing.areaMm2(i))
+                        ? "study.not-calculated.ampacity-doubted"
+                        : "study.not-calculated.ampacity";
+                plan.notes()
+                        .notCalculated(
+                                w.cable().id(),
+                                key,
+                                w.cable().id(),
+                                plan.rules().title());
+            }
+        }
+        for (ElectricalSystem s : drawing.systems().values()) {
+            if (!s.nature().isDc()) {
+                drawing.components().stream()
+                        .filter(c -> c.systems().contains(s.id()))
+                        .findFirst()
+                        .ifPresent(c -> noteAlternating(c, s));
+            }
+        }
+    }
+
+    private void noteAlternating(Component c, ElectricalSystem s) {
+        plan.notes().notCalculated(c.id(), "study.not-calculated.ac", s.id());
+    }
+
+    /** What coverage asks of the rest. */
+    private final class Around implements Surroundings {
+        private final Sizing sizing;
+
+        Around(Sizing sizing) {
+            this.sizing = sizing;
+        }
+
+        @Override
+        public @Nullable Rating rating(int cable) {
+            return sizing.rating(cable);
+        }
+
+        @Override
+        public double designA(int cable) {
+            return sizing.designA(cable);
+        }
+
+        @Override
+        public double faultMaxA(int pin) {
+            double most = Double.NaN;
+            for (int i = 0; i < operations.size(); i++) {
+                double here = faults.get(i).maxA(operations.get(i).assembly().node(pin));
+                most = Double.isNaN(most) || here > most ? here : most;
+            }
+            return most;
+        }
+
+        @Override
+        public String conditionOf(String source) {
+            for (OperatingCondition c : conditions) {
+                if (c.sourceOn(source)) {
+                    return c.id();
+                }
+            }
+            return conditions.get(0).id();
+        }
+    }
+}

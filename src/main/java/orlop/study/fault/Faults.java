@@ -1,0 +1,160 @@
+package orlop.study.fault;
+
+import java.util.Arrays;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntToDoubleFunction;
+import orlop.drawing.FaultMethod;
+import orlop.network.Attachment;
+import orlop.network.Connection;
+import orlop.network.Network;
+import orlop.study.flow.Circuit;
+import orlop.study.flow.Islands;
+import orlop.study.flow.Part;
+import orlop.study.model.Assembly;
+import orlop.study.model.CableModel;
+import orlop.study.model.Operation;
+import orlop.study.model.Plan;
+import orlop.study.model.SourceModel;
+
+/**
+ * Highest and lowest prospective fault currents between positive and negative at every point of a network.
+ *
+ * <p>Highest: conductors at 20 °C, all sources of the condition, limited ones with the most they give; with the method
+ * {@code IEC} a battery's peak {@code E / (0.9 R)} of IEC 61660-1 (from memory). Lowest: conductors at their
+ * insulation's rating, limited sources only where nothing else feeds the place; with {@code IEC} the quasi-steady
+ * {@code 0.95 · 0.9 U / (1.7 R)}. With {@code PLAIN} it is emf over resistance in both, and a stated conductor
+ * temperature holds. Loads are left out.
+ */
+public final class Faults {
+    private final double[] maxA;
+    private final double[] minA;
+
+    private Faults(double[] maxA, double[] minA) {
+        this.maxA = maxA;
+        this.minA = minA;
+    }
+
+    /**
+     * @param areaMm2 by cable
+     * @param faultOhm resistance of the fault itself, 0 or more
+     */
+    public static Faults of(Plan plan, Operation operation, double[] areaMm2, double faultOhm, BooleanSupplier stale) {
+        boolean plain = plan.drawing().vessel().faultMethod() == FaultMethod.PLAIN;
+        double[] cold = solve(
+                plan, operation, true, i -> plan.cables().get(i).loopOhm(areaMm2[i], coldC(plan, i, plain)), faultOhm);
+        if (stale.getAsBoolean()) {
+            throw new java.util.concurrent.CancellationException("superseded");
+        }
+        double[] hot = solve(
+                plan, operation, false, i -> plan.cables().get(i).loopOhm(areaMm2[i], hotC(plan, i, plain)), faultOhm);
+        return new Faults(cold, hot);
+    }
+
+    private static double coldC(Plan plan, int cable, boolean plain) {
+        Double stated = plan.cables().get(cable).cable().conductorC();
+        return plain && stated != null ? stated : 20;
+    }
+
+    private static double hotC(Plan plan, int cable, boolean plain) {
+        CableModel w = plan.cables().get(cable);
+        Double stated = w.cable().conductorC();
+        double rated = w.cable().construction().insulationC();
+        return stated == null ? rated : plain ? stated : Math.max(rated, stated);
+    }
+
+    private static double[] solve(
+            Plan plan, Operation operation, boolean highest, IntToDoubleFunction ohm, double faultOhm) {
+        Circuit circuit = circuit(plan, operation, highest, ohm);
+        boolean[] live = operation.assembly().live();
+        Islands islands = new Islands(circuit, live);
+        int[] nodeCount = new int[islands.count()];
+        int[] partCount = new int[islands.count()];
+        boolean[] hasEmf = new boolean[islands.count()];
+        int[] localOf = new int[circuit.nodeCount()];
+        for (int v = 0; v < localOf.length; v++) {
+            localOf[v] = islands.of(v) < 0 ? -1 : nodeCount[islands.of(v)]++;
+        }
+        for (int p = 0; p < circuit.partCount(); p++) {
+            int i = islands.ofPart(p);
+            if (i >= 0) {
+                partCount[i]++;
+                hasEmf[i] |= circuit.part(p) == Part.EMF || circuit.third(p) == Double.POSITIVE_INFINITY;
+            }
+        }
+        double[] amps = new double[circuit.nodeCount()];
+        Arrays.fill(amps, Double.NaN);
+        int[][] nodes = lists(nodeCount, localOf.length, islands::of);
+        int[][] parts = lists(partCount, circuit.partCount(), islands::ofPart);
+        for (int i = 0; i < islands.count(); i++) {
+            boolean limitedOff = !highest && hasEmf[i];
+            double[] found = new FaultIsland(circuit, nodes[i], parts[i], localOf, limitedOff, faultOhm).solve();
+            for (int k = 0; k < found.length; k++) {
+                amps[nodes[i][k]] = found[k];
+            }
+        }
+        return amps;
+    }
+
+    private static int[][] lists(int[] sizes, int count, java.util.function.IntUnaryOperator islandOf) {
+        int[][] lists = new int[sizes.length][];
+        for (int i = 0; i < sizes.length; i++) {
+            lists[i] = new int[sizes[i]];
+        }
+        int[] filled = new int[sizes.length];
+        for (int v = 0; v < count; v++) {
+            int i = islandOf.applyAsInt(v);
+            if (i >= 0) {
+                lists[i][filled[i]++] = v;
+            }
+        }
+        return lists;
+    }
+
+    private static Circuit circuit(Plan plan, Operation operation, boolean highest, IntToDoubleFunction ohm) {
+        Assembly assembly = operation.assembly();
+        Circuit service = assembly.circuit();
+        Network network = assembly.network();
+        Circuit circuit = new Circuit(service.nodeCount());
+        for (int i = 0; i < network.connections().size(); i++) {
+            Connection c = network.connections().get(i);
+            int part = assembly.partOfConnection(i);
+            if (part >= 0) {
+                double first =
+                        c.cable() == null ? service.first(part) : 1 / ohm.applyAsDouble(plan.indexOf(c.theCable()));
+                circuit.add(service.part(part), service.a(part), service.b(part), first, service.second(part), 0);
+            }
+        }
+        for (int i = 0; i < network.attachments().size(); i++) {
+            Attachment t = network.attachments().get(i);
+            int part = t.role() == Attachment.Role.CONVERTER
+                    ? assembly.outputOfAttachment(i)
+                    : assembly.partOfAttachment(i);
+            SourceModel m =
+                    t.role() == Attachment.Role.CONVERTER ? plan.output(t.component()) : plan.source(t.component());
+            if (part >= 0 && m != null) {
+                source(circuit, service.a(part), service.b(part), highest ? m.strongest() : m.weakest());
+            }
+        }
+        return circuit;
+    }
+
+    private static void source(Circuit circuit, int a, int b, SourceModel.Thevenin t) {
+        if (t.isCurrent()) {
+            circuit.add(Part.CURRENT, a, b, t.limitA(), 0, 0);
+        } else if (t.isLimited()) {
+            circuit.add(Part.LIMITED, a, b, t.emfV(), t.ohm(), t.limitA());
+        } else {
+            circuit.add(Part.EMF, a, b, t.emfV(), t.ohm(), 0);
+        }
+    }
+
+    /** Highest fault current at a node; NaN where nothing feeds it, infinite where nothing limits it. */
+    public double maxA(int node) {
+        return node < 0 ? Double.NaN : maxA[node];
+    }
+
+    /** Lowest fault current at a node; NaN where nothing feeds it, infinite where nothing limits it. */
+    public double minA(int node) {
+        return node < 0 ? Double.NaN : minA[node];
+    }
+}

@@ -1,0 +1,84 @@
+package orlop.study.flow;
+
+/** The law of each part: its current and the slope of it, in a given state. */
+final class Laws {
+    /** The states of parts that switch. */
+    enum State {
+        /** Follows its slope or, with no resistance, holds its voltage. */
+        ON,
+        /** Gives its limit. */
+        LIMIT,
+        /** Passes nothing. */
+        OFF
+    }
+
+    private Laws() {}
+
+    /** Whether in this state the part ties its nodes to a fixed voltage. */
+    static boolean ties(Circuit c, int part, State state) {
+        Part p = c.part(part);
+        return (p == Part.EMF || (p.switches() && state == State.ON)) && c.second(part) == 0;
+    }
+
+    /** Whether in this state the part gives its nodes a definite potential against each other. */
+    static boolean conducts(Circuit c, int part, State state) {
+        return switch (c.part(part)) {
+            case RESISTOR, LOAD_CONDUCTANCE -> c.first(part) > 0;
+            case EMF -> true;
+            case LIMITED, DIODE -> state == State.ON;
+            default -> false;
+        };
+    }
+
+    /** Current from a to b; not asked of a part that ties. */
+    static double current(Circuit c, int part, State state, double v) {
+        double first = c.first(part);
+        return switch (c.part(part)) {
+            case RESISTOR, LOAD_CONDUCTANCE -> first * v;
+            case EMF -> (v - first) / c.second(part);
+            case CURRENT -> -first;
+            case LIMITED ->
+                state == State.ON ? (v - first) / c.second(part) : state == State.LIMIT ? -c.third(part) : 0;
+            case POWER_SOURCE -> -powerSource(first, c.third(part), v);
+            case DIODE -> state == State.ON ? (v - first) / c.second(part) : 0;
+            case LOAD_CURRENT -> first;
+            case LOAD_POWER -> first / v;
+        };
+    }
+
+    private static double powerSource(double watts, double limitA, double v) {
+        return v * limitA <= watts ? limitA : watts / v;
+    }
+
+    /** Slope of the current over the voltage. */
+    static double slope(Circuit c, int part, State state, double v) {
+        double first = c.first(part);
+        return switch (c.part(part)) {
+            case RESISTOR, LOAD_CONDUCTANCE -> first;
+            case EMF -> 1 / c.second(part);
+            case LIMITED, DIODE -> state == State.ON ? 1 / c.second(part) : 0;
+            case POWER_SOURCE -> v * c.third(part) <= first ? 0 : first / (v * v);
+            case LOAD_POWER -> -first / (v * v);
+            case CURRENT, LOAD_CURRENT -> 0;
+        };
+    }
+
+    /** The state that a part ought to have, from its voltage and, where it ties, its current from a to b. */
+    static State wanted(Circuit c, int part, State state, double v, double current) {
+        double tolerance = 1e-9 * Math.max(1, Math.abs(c.first(part)));
+        if (c.part(part) == Part.DIODE) {
+            boolean on = state == State.ON ? !(current < -1e-9) : v > c.first(part) + tolerance;
+            return on ? State.ON : State.OFF;
+        }
+        double given = -current;
+        double limit = c.third(part);
+        if (state == State.ON) {
+            return given < -1e-9 ? State.OFF : given > limit * (1 + 1e-9) + 1e-12 ? State.LIMIT : State.ON;
+        }
+        double slope = c.second(part);
+        if (state == State.LIMIT) {
+            return c.first(part) - v < slope * limit - tolerance ? State.ON : State.LIMIT;
+        }
+        return v < c.first(part) - tolerance ? State.ON : State.OFF;
+    }
+}

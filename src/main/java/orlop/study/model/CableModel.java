@@ -1,0 +1,158 @@
+package orlop.study.model;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Conductors;
+import orlop.drawing.ElectricalSystem;
+import orlop.standards.ConductorClass;
+import orlop.standards.Finish;
+
+/** What the physics needs to know of a cable. Its area may still be open: it is an argument. */
+public final class CableModel {
+    /** Density of copper, kg per metre and mm². */
+    private static final double COPPER_KG = 8.96e-3;
+
+    private static final orlop.standards.Conductors COPPER = orlop.standards.Conductors.published();
+
+    private final Cable cable;
+    private final ElectricalSystem system;
+    private final double lengthM;
+    private final double ambientC;
+    private final Conductors conductors;
+    private final AmpacityTable.Curve ampacity;
+    private double memoArea = -1;
+    private double memoOhm;
+
+    CableModel(Cable cable, ElectricalSystem system, double lengthM, double ambientC, AmpacityTable ampacities) {
+        this.cable = cable;
+        this.system = system;
+        this.lengthM = lengthM;
+        this.ambientC = ambientC;
+        conductors = conductors(cable, system);
+        ampacity = ampacities.curve(cable, ambientC, loaded());
+    }
+
+    private static Conductors conductors(Cable cable, ElectricalSystem system) {
+        if (cable.conductors() != null) {
+            return cable.conductors();
+        }
+        return switch (system.nature()) {
+            case DC, PV -> Conductors.TWO_WIRE;
+            case AC1 -> Conductors.L_N_PE;
+            case AC3 -> Conductors.L3_PE;
+            case AC3N -> Conductors.L3_N_PE;
+        };
+    }
+
+    private int loaded() {
+        return switch (conductors) {
+            case SINGLE, PE -> 1;
+            case TWO_WIRE, L_N, L_N_PE -> 2;
+            case L3, L3_PE, L3_N, L3_N_PE -> 3;
+        };
+    }
+
+    public Cable cable() {
+        return cable;
+    }
+
+    public ElectricalSystem system() {
+        return system;
+    }
+
+    /** One-way length; 0 where none is known. */
+    public double lengthM() {
+        return lengthM;
+    }
+
+    public Conductors conductors() {
+        return conductors;
+    }
+
+    public double ambientC() {
+        return ambientC;
+    }
+
+    /** Whether a measured or stated resistance overrules length and area. */
+    public boolean stated() {
+        return cable.measured().loopResistanceOhm() != null;
+    }
+
+    /** Resistance of the whole loop, all runs, in ohms: as stated, else from area and conductor temperature. */
+    public double loopOhm(double areaMm2, double conductorC) {
+        Double stated = cable.measured().loopResistanceOhm();
+        if (stated != null) {
+            return stated;
+        }
+        if (areaMm2 != memoArea) {
+            memoOhm = loopOhm20(areaMm2);
+            memoArea = areaMm2;
+        }
+        return memoOhm * (1 + orlop.standards.Conductors.ALPHA_20_PER_K * (conductorC - 20));
+    }
+
+    private double loopOhm20(double areaMm2) {
+        double there = ohm20(areaMm2, lengthM);
+        if (conductors == Conductors.SINGLE || conductors == Conductors.PE) {
+            return there;
+        }
+        Double backArea = cable.returns().returnAreaMm2();
+        Double backLength = cable.returns().returnLengthM();
+        return there + ohm20(backArea == null ? areaMm2 : backArea, backLength == null ? lengthM : backLength);
+    }
+
+    private double ohm20(double areaMm2, double metres) {
+        ConductorClass strands =
+                cable.construction().conductorClass() == 2 ? ConductorClass.CLASS_2 : ConductorClass.CLASS_5;
+        Finish finish = cable.construction().finish() == orlop.drawing.Finish.TINNED ? Finish.TINNED : Finish.PLAIN;
+        return COPPER.r20OhmPerKm(areaMm2, strands, finish).value() * metres / 1_000 / cable.parallel();
+    }
+
+    /** What it may carry with this area; empty where the tables have no figure that may govern. */
+    public Optional<Rating> rating(double areaMm2) {
+        return ampacity.rating(areaMm2, cable.parallel());
+    }
+
+    /** Whether the rule set has a figure that is doubted, and so may not govern. */
+    public boolean doubted(double areaMm2) {
+        return ampacity.at(areaMm2).carries().filter(c -> !c.mayGovern()).isPresent();
+    }
+
+    /**
+     * Conductor temperature: as stated, else θ = θa + (θmax − θa)(I/Iz)², at most the insulation's rating, which is
+     * also taken where no ampacity is known.
+     */
+    public double conductorC(@Nullable Rating rating, double currentA) {
+        Double stated = cable.conductorC();
+        if (stated != null) {
+            return stated;
+        }
+        double most = Math.max(ambientC, cable.construction().insulationC());
+        if (rating == null || !(rating.amps() > 0)) {
+            return most;
+        }
+        double load = Math.min(1, Math.abs(currentA) / rating.amps());
+        return ambientC + (most - ambientC) * load * load;
+    }
+
+    /** Mass of the copper of all conductors and runs. */
+    public double copperKg(double areaMm2) {
+        return areaMm2 * lengthM * conductors.count() * cable.parallel() * COPPER_KG;
+    }
+
+    /** Whether a device may stand further from the source, because the cable is in a sheath or conduit all its way. */
+    public boolean sheathed() {
+        return switch (cable.construction().laying()) {
+            case SHEATHED, CONDUIT -> true;
+            case FREE_AIR, BUNCHED -> false;
+        };
+    }
+
+    /** The construction that the least mechanical area depends on. */
+    public orlop.standards.Construction strength() {
+        return cable.construction().laying() == orlop.drawing.Laying.SHEATHED || conductors.hasPe()
+                ? orlop.standards.Construction.MULTICORE
+                : orlop.standards.Construction.SINGLE_CORE;
+    }
+}

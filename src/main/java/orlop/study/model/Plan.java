@@ -1,0 +1,175 @@
+package orlop.study.model;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.Consumer;
+import orlop.drawing.Drawing;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Nature;
+import orlop.drawing.Quantity;
+import orlop.drawing.Unit;
+import orlop.network.Resistances;
+import orlop.standards.RuleSet;
+import orlop.standards.RuleSets;
+
+/** All that holds of a drawing in every condition. Built once a study; not safe for several threads. */
+public final class Plan {
+    private static final String DEFAULT_RULES = "iec60364";
+
+    private final Drawing drawing;
+    private final RuleSet rules;
+    private final Notes notes = new Notes();
+    private final List<CableModel> cables = new ArrayList<>();
+    private final Map<String, Integer> cableIndex = new HashMap<>();
+    private final Map<String, LoadModel> loads = new HashMap<>();
+    private final Map<String, SourceModel> sources = new HashMap<>();
+    private final Map<String, SourceModel> outputs = new HashMap<>();
+
+    public Plan(Drawing drawing) {
+        this.drawing = drawing;
+        Optional<RuleSet> chosen = RuleSets.published().find(drawing.vessel().ruleSet());
+        rules = chosen.orElseGet(() -> RuleSets.published().get(DEFAULT_RULES));
+        if (chosen.isEmpty()) {
+            notes.assumed("", "study.assumed.rule-set", rules.title());
+        }
+        AmpacityTable ampacities = new AmpacityTable(rules);
+        for (Cable w : drawing.cables().values()) {
+            cableIndex.put(w.id(), cables.size());
+            cables.add(cable(w, ampacities));
+        }
+        Sources making = new Sources(drawing.vessel().faultMethod(), notes);
+        Chains chains = new Chains(drawing);
+        for (Component c : drawing.components().values()) {
+            component(c, making, chains);
+        }
+    }
+
+    private CableModel cable(Cable w, AmpacityTable ampacities) {
+        Double length = Resistances.lengthM(drawing, w);
+        if (length == null && w.measured().loopResistanceOhm() == null) {
+            notes.assumed(w.id(), "study.assumed.no-length", w.id());
+        }
+        Double own = w.construction().ambientC();
+        double general = w.construction().engineSpace()
+                ? drawing.vessel().engineSpaceC()
+                : drawing.vessel().ambientC();
+        return new CableModel(w, systemOf(w), length == null ? 0 : length, own == null ? general : own, ampacities);
+    }
+
+    private ElectricalSystem systemOf(Cable w) {
+        Component c = drawing.components().get(w.from().component());
+        return c == null ? system("") : system(c.systemOf(w.from().terminal()));
+    }
+
+    /** The system of this id; one of no voltage if the drawing has none. */
+    public ElectricalSystem system(String id) {
+        ElectricalSystem s = id.isEmpty() ? null : drawing.systems().get(id);
+        return s == null ? ElectricalSystem.of(id.isEmpty() ? "?" : id, Nature.DC, 0) : s;
+    }
+
+    private void component(Component c, Sources making, Chains chains) {
+        ElectricalSystem first = system(c.systems().get(0));
+        if (c.particulars() instanceof Consumer load && first.nature().isDc()) {
+            loads.put(c.id(), LoadModel.of(c, load, first, notes));
+        } else if (c.particulars() instanceof orlop.drawing.Source
+                && first.nature().isDc()) {
+            SourceModel m = making.of(c, first, chains.lengthAt(c));
+            if (m == null) {
+                notes.notCalculated(
+                        c.id(), "study.not-calculated.source", c.id(), c.kind().term());
+            } else {
+                sources.put(c.id(), m);
+            }
+        } else if (c.particulars() instanceof orlop.drawing.Conversion) {
+            output(c, making);
+        }
+    }
+
+    private void output(Component c, Sources making) {
+        boolean charger = c.kind() == orlop.drawing.Kind.INVERTER_CHARGER;
+        ElectricalSystem out = system(c.systemOf(charger ? "1" : "2"));
+        if (out.nature().isDc()) {
+            SourceModel m = making.output(c, out);
+            if (m != null) {
+                outputs.put(c.id(), m);
+            } else {
+                notes.notCalculated(
+                        c.id(),
+                        "study.not-calculated.converter",
+                        c.id(),
+                        c.kind().term());
+            }
+        }
+    }
+
+    public Drawing drawing() {
+        return drawing;
+    }
+
+    /** The vessel's rule set; IEC 60364, with a remark, while none is chosen. */
+    public RuleSet rules() {
+        return rules;
+    }
+
+    public Notes notes() {
+        return notes;
+    }
+
+    /** All cables in the order of the drawing. */
+    public List<CableModel> cables() {
+        return cables;
+    }
+
+    /** Number of a cable in {@link #cables()}. */
+    public int indexOf(Cable w) {
+        Integer i = cableIndex.get(w.id());
+        if (i == null) {
+            throw new IllegalArgumentException("no such cable: " + w.id());
+        }
+        return i;
+    }
+
+    /** Null where the component is no direct-current load. */
+    public @Nullable LoadModel load(Component c) {
+        return loads.get(c.id());
+    }
+
+    /** Null where the component is no direct-current source that is calculated. */
+    public @Nullable SourceModel source(Component c) {
+        return sources.get(c.id());
+    }
+
+    /** The direct-current output of a converter; null where it has none. */
+    public @Nullable SourceModel output(Component c) {
+        return outputs.get(c.id());
+    }
+
+    /** The greatest drop that a load may have, in percent of the nominal voltage; null in a system of no voltage. */
+    public @Nullable Double dropLimitPercent(ElectricalSystem system, boolean vital) {
+        Double own = vital ? system.vitalDropPercent() : system.otherDropPercent();
+        if (own != null) {
+            return own;
+        }
+        if (!(system.nominalV() > 0)) {
+            return null;
+        }
+        return rules.dropPercent(system.nature().isDc(), system.nominalV(), vital)
+                .value();
+    }
+
+    /** Efficiency of a converter, above 0 to 1. */
+    public double efficiency(Component c) {
+        return Converters.efficiency(c);
+    }
+
+    /** A length as a person reads it. */
+    public static Quantity metres(double lengthM) {
+        return new Quantity(lengthM, Unit.METRE);
+    }
+}

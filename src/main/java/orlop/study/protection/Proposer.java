@@ -1,0 +1,75 @@
+package orlop.study.protection;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Kind;
+import orlop.drawing.Nature;
+import orlop.drawing.Place;
+import orlop.standards.Proposal;
+import orlop.standards.Proposals;
+import orlop.standards.ProtectiveFamilies;
+import orlop.study.Gap;
+import orlop.study.model.CableModel;
+import orlop.study.model.DeviceModel;
+import orlop.study.model.Plan;
+import orlop.study.model.Rating;
+
+/** Chooses the device that would do at a place: the least standard rating that carries the design current. */
+final class Proposer {
+    private static final ProtectiveFamilies FAMILIES = ProtectiveFamilies.published();
+
+    private final Plan plan;
+    private final Surroundings around;
+
+    Proposer(Plan plan, Surroundings around) {
+        this.plan = plan;
+        this.around = around;
+    }
+
+    /** A device at the end of a cable, where it lies at {@code pin}; null if none would do. */
+    Gap.@Nullable Proposal forCable(int cable, int pin, @Nullable Rating rating) {
+        CableModel w = plan.cables().get(cable);
+        double design = around.designA(cable);
+        double most = rating != null ? rating.amps() : 2 * Math.max(1, design);
+        double fault = around.faultMaxA(pin);
+        return among(w.system(), design, most, Double.isFinite(fault) ? fault : 0);
+    }
+
+    Gap.@Nullable Proposal among(ElectricalSystem system, double designA, double ampacityA, double faultA) {
+        double highestV = system.highestV() > 0 ? system.highestV() : system.nominalV();
+        if (!(highestV > 0) || !(ampacityA > 0)) {
+            return null;
+        }
+        double least = Math.max(0.1, designA);
+        double most = 1.5 * ampacityA; // no rule set permits more; each family is held to its own limit below
+        Proposals all = system.nature() == Nature.PV
+                ? FAMILIES.pvProposals(highestV, least, most, faultA)
+                : FAMILIES.proposals(highestV, system.nature().isDc(), least, most, faultA);
+        for (Proposal p : all.inOrder()) {
+            Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(p.family()));
+            if (limit != null && p.ratingA() <= limit * (1 + 1e-9)) {
+                return new Gap.Proposal(p.family().id(), p.ratingA(), breakingKa(p, system, faultA));
+            }
+        }
+        return null;
+    }
+
+    private static double breakingKa(Proposal p, ElectricalSystem system, double faultA) {
+        double own = p.family()
+                .breakingA(system.nature().isDc())
+                .map(s -> s.value() / 1_000)
+                .orElse(0.0);
+        return Math.max(own, Math.ceil(faultA / 1_000));
+    }
+
+    /** The device that would stand at the head of a cable, to see what it would guard behind it. */
+    DeviceModel virtual(Cable cable, double designA, Rating rating) {
+        double amps = Math.min(rating.amps(), Math.max(designA, 0.1));
+        Component nobody =
+                Component.of("proposed-" + cable.id(), Kind.FUSE, Place.at("1", 0, 0), java.util.List.of("none"));
+        return new DeviceModel(nobody, amps, Optional.empty(), null, null);
+    }
+}

@@ -1,0 +1,85 @@
+package orlop.study.sizing;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import orlop.network.Attachment;
+import orlop.network.Connection;
+import orlop.network.Feeding;
+import orlop.network.Network;
+import orlop.study.model.LoadModel;
+import orlop.study.model.Plan;
+import orlop.study.model.SourceModel;
+
+/** What lies behind a cable when every switch is closed: the rated current of the only load or charging source there. */
+public final class Behind {
+    private final double[] soleA;
+    private final int[] far;
+
+    public Behind(Plan plan, Network reach) {
+        Feeding feeding = reach.feeding();
+        int pins = reach.pinCount();
+        int[] count = new int[pins];
+        double[] amps = new double[pins];
+        for (Attachment t : reach.attachments()) {
+            boolean converter = t.role() == Attachment.Role.CONVERTER;
+            hang(t.pin(), converter ? inputA(plan, reach, t) : ratedA(plan, t), count, amps);
+            if (converter) {
+                SourceModel out = plan.output(t.component());
+                hang(t.outputPin(), out == null ? null : (Double) out.limitA(), count, amps);
+            }
+        }
+        int[] order = feeding.order();
+        for (int k = order.length - 1; k >= 0; k--) {
+            int up = feeding.before(order[k]);
+            if (up >= 0) {
+                count[up] += count[order[k]];
+                amps[up] += amps[order[k]];
+            }
+        }
+        soleA = new double[plan.cables().size()];
+        far = new int[soleA.length];
+        java.util.Arrays.fill(far, -1);
+        List<Connection> connections = reach.connections();
+        for (int pin : order) {
+            int via = feeding.via(pin);
+            if (via >= 0 && connections.get(via).cable() != null) {
+                int cable = plan.indexOf(connections.get(via).theCable());
+                soleA[cable] = count[pin] == 1 && Double.isFinite(amps[pin]) ? amps[pin] : 0;
+                far[cable] = pin;
+            }
+        }
+    }
+
+    private static void hang(int pin, @Nullable Double ratedA, int[] count, double[] amps) {
+        count[pin] += ratedA == null ? 2 : 1; // a battery is never "the only load"
+        amps[pin] += ratedA == null ? 0 : ratedA;
+    }
+
+    private static @Nullable Double ratedA(Plan plan, Attachment t) {
+        if (t.role() == Attachment.Role.VOLTAGE_SOURCE) {
+            return null;
+        }
+        LoadModel load = plan.load(t.component());
+        SourceModel source = plan.source(t.component());
+        return load != null ? (Double) load.ratedA() : source != null ? (Double) source.limitA() : null;
+    }
+
+    private static @Nullable Double inputA(Plan plan, Network reach, Attachment t) {
+        SourceModel out = plan.output(t.component());
+        double volts = plan.system(reach.systemOf(t.pin())).nominalV();
+        if (out == null || !(volts > 0) || !Double.isFinite(out.third())) {
+            return null;
+        }
+        return out.third() * out.first() / plan.efficiency(t.component()) / volts;
+    }
+
+    /** Rated current of the only load or charging source behind a cable; 0 where there is none or more than one. */
+    public double soleA(int cable) {
+        return soleA[cable];
+    }
+
+    /** The pin at the end of a cable that is further from the source; −1 where it closes a ring or nothing feeds it. */
+    public int farPin(int cable) {
+        return far[cable];
+    }
+}

@@ -1,0 +1,99 @@
+package orlop.study.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.ElectricalSystem;
+import orlop.network.Attachment;
+import orlop.network.Connection;
+import orlop.network.Feeding;
+import orlop.network.Network;
+import orlop.study.model.LoadModel;
+import orlop.study.model.Operation;
+import orlop.study.model.Plan;
+
+/**
+ * The drop from the source to a load in one condition, the load at its full running current on its own circuit.
+ *
+ * @param attachment number of the load in the network
+ * @param dropV from the source's terminal to the load
+ * @param limitV what is permitted; null where there is no limit
+ * @param limitPercent of the nominal voltage; null where there is no limit
+ * @param nominalV of the load's system
+ * @param cables numbers of the cables on its path, the source first
+ */
+public record LoadDrop(
+        int attachment,
+        double dropV,
+        @Nullable Double limitV,
+        @Nullable Double limitPercent,
+        double nominalV,
+        List<Integer> cables) {
+    public LoadDrop {
+        cables = List.copyOf(cables);
+    }
+
+    /** How far it lies over its limit, in volts; 0 or less if it is within. */
+    public double excessV() {
+        return limitV == null ? Double.NEGATIVE_INFINITY : dropV - limitV;
+    }
+
+    public double percent() {
+        return nominalV > 0 ? 100 * dropV / nominalV : 0;
+    }
+
+    /** The drops to all loads that run and are fed. */
+    public static List<LoadDrop> all(Plan plan, Operation operation, Behind behind) {
+        Network network = operation.network();
+        List<LoadDrop> drops = new ArrayList<>();
+        for (int i = 0; i < network.attachments().size(); i++) {
+            Attachment t = network.attachments().get(i);
+            LoadModel load = plan.load(t.component());
+            int part = operation.assembly().partOfAttachment(i);
+            if (t.role() == Attachment.Role.LOAD
+                    && load != null
+                    && part >= 0
+                    && network.feeding().feeds(t.pin())) {
+                LoadDrop drop = of(plan, operation, behind, i, load);
+                if (drop != null) {
+                    drops.add(drop);
+                }
+            }
+        }
+        return drops;
+    }
+
+    private static @Nullable LoadDrop of(Plan plan, Operation operation, Behind behind, int i, LoadModel load) {
+        Network network = operation.network();
+        Attachment t = network.attachments().get(i);
+        Feeding feeding = network.feeding();
+        double back = t.returnPin() < 0 ? 0 : operation.voltage(t.returnPin());
+        double drop = operation.voltage(rootPin(network, t.pin())) - (operation.voltage(t.pin()) - back);
+        if (Double.isNaN(drop)) {
+            return null;
+        }
+        List<Integer> cables = new ArrayList<>();
+        for (int edge : feeding.pathTo(t.pin())) {
+            Connection c = network.connections().get(edge);
+            if (c.cable() != null) {
+                cables.add(plan.indexOf(c.cable()));
+            }
+        }
+        double share = operation.assembly().condition().load(t.component().id()).simultaneity();
+        double flowing = operation.flow().current(operation.assembly().partOfAttachment(i));
+        double missing = share > 0 ? flowing * (1 / share - 1) : load.ratedA();
+        for (int cable : cables) {
+            drop += behind.soleA(cable) > 0 ? missing * operation.ohm(cable) : 0;
+        }
+        ElectricalSystem system = plan.system(network.systemOf(t.pin()));
+        Double limit = plan.dropLimitPercent(system, load.vital());
+        Double limitV = limit == null ? null : (Double) (limit / 100 * system.nominalV());
+        return new LoadDrop(i, drop, limitV, limit, system.nominalV(), cables);
+    }
+
+    /** The pin at which the feeding path of a pin starts. */
+    public static int rootPin(Network network, int pin) {
+        Attachment root = network.attachments().get(network.feeding().root(pin));
+        return root.role() == Attachment.Role.CONVERTER ? root.outputPin() : root.pin();
+    }
+}
