@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 final class FarSpots {
     private static final double STEP_MM = 2.5;
     private static final int RINGS = 60;
+    private static final double CLEAR_MM = 0.4;
 
     private final Labeller labeller;
     private final Rect area;
@@ -63,6 +64,8 @@ final class FarSpots {
     private static Label.Leader leader(Rect r, Rect target) {
         double x1 = Math.max(r.minX(), Math.min(r.maxX(), target.centreX()));
         double y1 = Math.max(r.minY(), Math.min(r.maxY(), target.centreY()));
+        x1 += x1 == r.minX() ? -CLEAR_MM : x1 == r.maxX() ? CLEAR_MM : 0;
+        y1 += y1 == r.minY() ? -CLEAR_MM : y1 == r.maxY() ? CLEAR_MM : 0;
         double x2 = Math.max(target.minX(), Math.min(target.maxX(), x1));
         double y2 = Math.max(target.minY(), Math.min(target.maxY(), y1));
         return new Label.Leader(x1, y1, x2, y2);

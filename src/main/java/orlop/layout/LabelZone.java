@@ -1,7 +1,5 @@
 package orlop.layout;
 
-import java.util.Optional;
-
 /**
  * Where the texts of a component will most likely stand: lines are kept away from it. Its size hangs on nothing that is
  * calculated, so that no result can move a line.
@@ -13,17 +11,23 @@ final class LabelZone {
     private LabelZone() {}
 
     static Rect of(Placed p) {
-        boolean below = p.ports().stream().noneMatch(q -> q.heading() == Heading.DOWN);
-        boolean right = p.ports().stream().noneMatch(q -> q.heading() == Heading.RIGHT);
         Rect ink = p.ink();
-        Optional<Port> only = p.ports().size() == 1 ? Optional.of(p.ports().get(0)) : Optional.empty();
-        if (below && only.isPresent() && only.get().heading() == Heading.UP) {
-            return new Rect(
-                    ink.centreX() - WIDTH_MM / 2, ink.maxY(), ink.centreX() + WIDTH_MM / 2, ink.maxY() + HEIGHT_MM);
+        double left = ink.centreX() - WIDTH_MM / 2;
+        boolean down = leaves(p, Heading.DOWN);
+        if (!down && p.ports().size() == 1 && leaves(p, Heading.UP)) {
+            return Rect.of(left, ink.maxY(), WIDTH_MM, HEIGHT_MM);
         }
-        double y = ink.centreY();
-        return right
-                ? new Rect(ink.maxX(), y - HEIGHT_MM / 2, ink.maxX() + WIDTH_MM, y + HEIGHT_MM / 2)
-                : new Rect(ink.minX() - WIDTH_MM, y - HEIGHT_MM / 2, ink.minX(), y + HEIGHT_MM / 2);
+        double top = ink.centreY() - HEIGHT_MM / 2;
+        if (!leaves(p, Heading.RIGHT)) {
+            return Rect.of(ink.maxX(), top, WIDTH_MM, HEIGHT_MM);
+        }
+        if (!leaves(p, Heading.LEFT)) {
+            return Rect.of(ink.minX() - WIDTH_MM, top, WIDTH_MM, HEIGHT_MM);
+        }
+        return Rect.of(left, down ? ink.minY() - HEIGHT_MM : ink.maxY(), WIDTH_MM, HEIGHT_MM);
+    }
+
+    private static boolean leaves(Placed p, Heading h) {
+        return p.ports().stream().anyMatch(q -> q.heading() == h);
     }
 }

@@ -41,6 +41,11 @@ public final class Labeller {
         solids.put(OWNED + solidCount++, r);
     }
 
+    /** A text that stands where it stands: nothing may lie on it, and no leader runs over it. */
+    public void text(Rect r) {
+        texts.put(OWNED + solidCount++, r);
+    }
+
     /** A line of this owner that no text may lie on. */
     public void line(String owner, List<Point> points, double widthMm) {
         for (int i = 1; i < points.size(); i++) {
@@ -49,7 +54,7 @@ public final class Labeller {
         }
     }
 
-    /** Whether this would lie on nothing but lines of this owner and texts. */
+    /** Whether this would lie on nothing but lines of this owner. */
     public boolean free(Rect r, String owner) {
         return area.contains(r) && solids.overlapping(r).stream().allMatch(e -> e.id().startsWith(owner + OWNED));
     }
@@ -116,6 +121,9 @@ public final class Labeller {
     private boolean push(Label l, Spot s) {
         List<Label> others = new ArrayList<>();
         for (RectIndex.Entry e : texts.overlapping(s.rect().grown(GAP_MM))) {
+            if (e.id().startsWith(OWNED)) {
+                return false;
+            }
             if (!e.id().equals(l.id())) {
                 others.add(label(e.id()));
             }

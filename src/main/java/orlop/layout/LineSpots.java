@@ -3,6 +3,7 @@ package orlop.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Point;
 
 /** Places for the texts of a line: beside its legs, the longest leg first. */
@@ -10,6 +11,7 @@ public final class LineSpots {
     private static final double ASIDE_MM = 1.5;
     private static final double STEP_MM = 2.5;
     private static final int STEPS = 14;
+    private static final double BESIDE_NAME = 2.5;
 
     private LineSpots() {}
 
@@ -41,8 +43,24 @@ public final class LineSpots {
         return legs;
     }
 
-    /** Where a block of this size may stand beside a line. */
-    public static List<Spot> of(List<Point> points, double width, double height) {
+    /**
+     * Where a block of this size may stand beside a line.
+     *
+     * @param name what the name that is set in the line covers: the block stands clear of it, above or below if it can;
+     *     null without a name
+     */
+    public static List<Spot> of(List<Point> points, double width, double height, @Nullable Rect name) {
+        List<Spot> spots = all(points, width, height, name == null ? 0 : name.width());
+        if (name == null) {
+            return spots;
+        }
+        Rect beside = name.grown(4, 0);
+        return spots.stream()
+                .map(s -> s.rect().overlaps(beside) ? new Spot(s.rect(), s.side(), s.cost() + BESIDE_NAME) : s)
+                .toList();
+    }
+
+    private static List<Spot> all(List<Point> points, double width, double height, double nameWidth) {
         List<Spot> spots = new ArrayList<>();
         List<Leg> legs = legs(points);
         double longest = Math.max(1, legs.get(0).length());
@@ -51,13 +69,13 @@ public final class LineSpots {
             if (leg.lying()) {
                 lying(spots, leg, width, height, base);
             } else {
-                standing(spots, leg, width, height, base);
+                standing(spots, leg, width, height, base, Math.max(ASIDE_MM, nameWidth / 2 + 1.2));
             }
         }
         return spots;
     }
 
-    private static void standing(List<Spot> spots, Leg leg, double width, double height, double base) {
+    private static void standing(List<Spot> spots, Leg leg, double width, double height, double base, double aside) {
         double reach = leg.length() / 2 + height / 2 - 1.5;
         for (int k = 0; k <= 2 * STEPS; k++) {
             double off = offset(k);
@@ -68,8 +86,8 @@ public final class LineSpots {
             double cost = base + 0.25 * Math.abs(off) + over;
             double y = leg.middleY() + off - height / 2;
             double x = leg.middleX();
-            spots.add(new Spot(Rect.of(x + ASIDE_MM, y, width, height), Side.RIGHT, cost));
-            spots.add(new Spot(Rect.of(x - ASIDE_MM - width, y, width, height), Side.LEFT, cost + 4));
+            spots.add(new Spot(Rect.of(x + aside, y, width, height), Side.RIGHT, cost));
+            spots.add(new Spot(Rect.of(x - aside - width, y, width, height), Side.LEFT, cost + 4));
         }
     }
 

@@ -71,8 +71,8 @@ public final class Router {
     }
 
     private boolean byHand(Connection c) {
-        Port start = nearest(ports(c.from()), c.bends().get(0));
-        Port end = nearest(ports(c.to()), c.bends().get(c.bends().size() - 1));
+        Port start = nearest(ports(c.from(), c.to()), c.bends().get(0));
+        Port end = nearest(ports(c.to(), c.from()), c.bends().get(c.bends().size() - 1));
         accept(c, start, end, Corners.through(start, c.bends(), end));
         return true;
     }
@@ -92,8 +92,8 @@ public final class Router {
     }
 
     private boolean straight(Connection c) {
-        for (Port a : ports(c.from())) {
-            for (Port b : ports(c.to())) {
+        for (Port a : ports(c.from(), c.to())) {
+            for (Port b : ports(c.to(), c.from())) {
                 if (faceEachOther(a, b) && cost(c, a, b, false) < LegCost.BEND + length(a, b)) {
                     accept(c, a, b, List.of(new Point(a.x(), a.y()), new Point(b.x(), b.y())));
                     return true;
@@ -122,8 +122,8 @@ public final class Router {
     }
 
     private void search(Connection c) {
-        List<Port> starts = ports(c.from());
-        List<Port> goals = ports(c.to());
+        List<Port> starts = ports(c.from(), c.to());
+        List<Port> goals = ports(c.to(), c.from());
         Rect box = WaySearch.boxAround(starts).union(WaySearch.boxAround(goals));
         Rect window = clipped(box.grown(REACH_MM), box);
         Optional<WaySearch.Found> found = WaySearch.find(legs(c, starts, goals, false), starts, goals, window);
@@ -185,11 +185,13 @@ public final class Router {
         return nets;
     }
 
-    private List<Port> ports(TerminalRef end) {
+    /** Where a line can end, the spots of a bar straight across from the other end's ports included. */
+    private List<Port> ports(TerminalRef end, TerminalRef other) {
         Placed p = component(end);
         Rect bar = p.bar();
         if (bar != null) {
-            return taps.free(p, bar, end);
+            Placed q = component(other);
+            return taps.free(p, bar, end, q.bar() == null ? ports(other, end) : List.of());
         }
         Optional<Port> own = p.port(end.terminal());
         if (own.isPresent() && !p.anySpot()) {

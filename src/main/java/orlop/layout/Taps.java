@@ -22,9 +22,13 @@ final class Taps {
                 .anyMatch(q -> q.x() == p.x() && q.y() == p.y() && q.heading() == p.heading());
     }
 
-    /** The spots of a bar at which another line can end: with room around them, or, on a full bar, with less. */
-    List<Port> free(Placed p, Rect bar, TerminalRef end) {
-        List<Port> all = all(bar, end);
+    /**
+     * The spots of a bar at which another line can end: with room around them, or, on a full bar, with less.
+     *
+     * @param others ports of the other end: a spot straight across from one counts too, if it is off the grid
+     */
+    List<Port> free(Placed p, Rect bar, TerminalRef end, List<Port> others) {
+        List<Port> all = all(bar, end, others);
         List<Port> ports = apart(p, all, WIDE_MM);
         if (ports.isEmpty()) {
             ports = apart(p, all, PITCH_MM);
@@ -33,15 +37,15 @@ final class Taps {
     }
 
     private List<Port> apart(Placed p, List<Port> all, double leastMm) {
-        List<Port> others = taken.getOrDefault(p.id(), List.of());
+        List<Port> here = taken.getOrDefault(p.id(), List.of());
         return all.stream()
-                .filter(q -> others.stream()
+                .filter(q -> here.stream()
                         .noneMatch(o -> o.heading() == q.heading()
                                 && Math.abs(o.x() - q.x()) + Math.abs(o.y() - q.y()) < leastMm - 1e-6))
                 .toList();
     }
 
-    private static List<Port> all(Rect bar, TerminalRef end) {
+    private static List<Port> all(Rect bar, TerminalRef end, List<Port> others) {
         boolean lying = bar.width() >= bar.height();
         double min = lying ? bar.minX() : bar.minY();
         double max = lying ? bar.maxX() : bar.maxY();
@@ -49,6 +53,13 @@ final class Taps {
         List<Port> ports = new ArrayList<>();
         for (long k = (long) Math.ceil((min + inset) / PITCH_MM); k * PITCH_MM <= max - inset; k++) {
             add(ports, bar, end, k * PITCH_MM, lying);
+        }
+        for (Port o : others) {
+            double at = lying ? o.x() : o.y();
+            boolean across = o.heading().horizontal() != lying;
+            if (across && at >= min && at <= max && at % PITCH_MM != 0) {
+                add(ports, bar, end, at, lying);
+            }
         }
         if (ports.isEmpty()) {
             add(ports, bar, end, (min + max) / 2, lying);

@@ -111,7 +111,7 @@ final class CableText {
         Double fault = farFault(result);
         return Format.dotted(List.of(
                 a.current() && current != null ? Format.q(Math.abs(current), Unit.AMPERE) : "",
-                a.drop() && drop != null ? Format.q(Math.abs(drop), Unit.PERCENT) : "",
+                a.drop() && drop != null ? Format.percent(Math.abs(drop)) : "",
                 a.fault() && fault != null ? view.words().text(Message.of("scene.fault", Format.fault(fault))) : ""));
     }
 

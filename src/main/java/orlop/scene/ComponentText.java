@@ -13,6 +13,7 @@ import orlop.drawing.Message;
 import orlop.drawing.RefitStatus;
 import orlop.drawing.Stage;
 import orlop.drawing.Unit;
+import orlop.layout.TextMeasure;
 import orlop.layout.TextMeasure.Weight;
 import orlop.scene.TextBlock.Line;
 import orlop.scene.TextBlock.Run;
@@ -23,6 +24,7 @@ import orlop.study.TerminalResult;
 /** The texts of a component: tag, name, main particulars, and what a source gives or a bar has. */
 final class ComponentText {
     private static final double WIDE_MM = 36;
+    private static final double INSIDE_MM = 14;
     private static final int MOST_LINES = 3;
 
     private final SheetView view;
@@ -48,7 +50,7 @@ final class ComponentText {
         List<Line> lines = new ArrayList<>();
         lines.add(Line.of(component.id(), Weight.BOLD, Ink.INK));
         add(lines, component.name(), Ink.INK);
-        add(lines, mate(), Ink.QUIET);
+        add(lines, inside().isEmpty() ? mate() : "", Ink.QUIET);
         add(lines, particulars(), Ink.QUIET);
         add(lines, result(), dead() ? Ink.DEAD : ink);
         add(lines, status(), Ink.QUIET);
@@ -93,21 +95,34 @@ final class ComponentText {
 
     /** For a sheet link: where its other end is. */
     private String mate() {
+        return mate("scene.mate");
+    }
+
+    private String mate(String key) {
         if (!(component.particulars() instanceof Distribution.SheetLink link)) {
             return "";
         }
         Component mate = view.drawing().components().get(link.mate());
-        return mate == null
-                ? view.words().text("scene.no-mate")
-                : view.words().text(Message.of("scene.mate", mate.place().sheet(), field(mate)));
-    }
-
-    private String field(Component mate) {
-        return view.drawing()
+        if (mate == null) {
+            return view.words().text("scene.no-mate");
+        }
+        String sheet = mate.place().sheet();
+        String field = view.drawing()
                 .sheets()
-                .find(mate.place().sheet())
+                .find(sheet)
                 .map(s -> Zones.of(s.size()).at(mate.place().at()))
                 .orElse("");
+        return view.words().text(Message.of(key, sheet, field));
+    }
+
+    /** What stands within the symbol: of an upright sheet link, the other end's sheet and field; "" if nothing fits. */
+    String inside() {
+        if (component.place().rotationDegree() % 180 != 0) {
+            return "";
+        }
+        String text = mate("scene.mate.short");
+        double width = TextMeasure.bundled().widthMm(text, TextBlock.SIZE_MM, Weight.BOLD);
+        return width <= INSIDE_MM ? text : "";
     }
 
     private boolean dead() {

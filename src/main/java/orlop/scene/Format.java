@@ -16,6 +16,15 @@ final class Format {
         return new Quantity(value, unit).text();
     }
 
+    /** A drop: below 1 % with one decimal, above it with two digits. */
+    static String percent(double value) {
+        if (Math.abs(value) >= 0.95) {
+            return q(value, Unit.PERCENT);
+        }
+        double tenths = Math.floor(Math.abs(value) * 10 + 0.5) / 10;
+        return q(Math.copySign(tenths, tenths == 0 ? 1 : value), Unit.PERCENT);
+    }
+
     /** Below 100 A in amperes, above it in kiloamperes. */
     static String fault(double ampere) {
         return ampere < 99.95 ? q(ampere, Unit.AMPERE) : q(ampere / 1000, Unit.KILOAMPERE);

@@ -33,7 +33,8 @@ final class ParticularsText implements Particulars.Cases<List<String>> {
     /** The figures with blanks between; "" if nothing worth writing is known. */
     static String of(Drawing drawing, Component c, Words words) {
         List<String> parts = c.particulars().match(new ParticularsText(drawing, c, words));
-        return String.join(" ", parts.stream().filter(p -> !p.isEmpty()).toList());
+        String between = c.particulars() instanceof Consumer ? Format.DOT : " ";
+        return String.join(between, parts.stream().filter(p -> !p.isEmpty()).toList());
     }
 
     @Override
@@ -155,13 +156,13 @@ final class ParticularsText implements Particulars.Cases<List<String>> {
         } else if (c instanceof Consumer.Heater h) {
             parts.add(power(h.powerW()));
         } else if (c instanceof Consumer.Lighting l) {
-            parts.add(l.points() + " ×");
+            parts.add(points(l.points()));
             parts.add(power(l.powerW()));
         } else if (c instanceof Consumer.Electronics e) {
             parts.add(power(e.powerW()));
         } else if (c instanceof Consumer.SocketOutlet s) {
-            parts.add(s.points() + " ×");
             parts.add(unit(s.ratingA(), Unit.AMPERE));
+            parts.add(points(s.points()));
         } else if (c instanceof Consumer.ShortTimeMachine m) {
             parts.add(power(m.powerW()));
         }
@@ -177,6 +178,10 @@ final class ParticularsText implements Particulars.Cases<List<String>> {
             return List.of(unit(s.ratingA(), Unit.AMPERE));
         }
         return e instanceof Earth.HullBond b ? List.of(unit(b.areaMm2(), Unit.SQUARE_MILLIMETRE)) : List.of();
+    }
+
+    private String points(int n) {
+        return n == 1 ? "" : words.text(Message.of("scene.part.points", n));
     }
 
     private String nominal() {

@@ -83,7 +83,7 @@ final class SheetComposer {
         }
         for (Note n : view.drawing().notes().values()) {
             if (n.sheet().equals(view.request().sheet())) {
-                labeller.solid(NoteItems.rect(n));
+                labeller.text(NoteItems.rect(n));
             }
         }
     }
@@ -95,7 +95,7 @@ final class SheetComposer {
                 LineNames.find(w.connection().id(), w.points(), SystemName.width(name), SystemName.height(), labeller)
                         .ifPresent(g -> {
                             names.put(w.connection().id(), g);
-                            labeller.solid(g.rect());
+                            labeller.text(g.rect());
                         });
             }
         }
@@ -129,23 +129,24 @@ final class SheetComposer {
         TextBlock block = new CableText(view, cable.get(), view.system(way)).block();
         double w = block.width();
         double h = block.height();
+        LineNames.Gap gap = names.get(way.connection().id());
         Point dragged = cable.get().labelAt();
         List<Spot> spots = dragged == null
-                ? LineSpots.of(way.points(), w, h)
+                ? LineSpots.of(way.points(), w, h, gap == null ? null : gap.rect())
                 : List.of(new Spot(Rect.of(dragged.xMm(), dragged.yMm(), w, h), Side.RIGHT, 0));
         String id = cableLabel(way.connection().id());
         blocks.put(id, block);
-        labels.add(new Label(id, w, h, middle(way.points()), spots, dragged != null));
+        labels.add(new Label(id, w, h, longest(way.points()), spots, dragged != null));
     }
 
-    /** The middle of the longest leg, as a rectangle of no size. */
-    private static Rect middle(List<Point> points) {
+    /** The longest leg without its ends, as a rectangle without width or height. */
+    private static Rect longest(List<Point> points) {
         Rect best = Rect.around(points.get(0), points.get(1));
         for (int i = 2; i < points.size(); i++) {
             Rect r = Rect.around(points.get(i - 1), points.get(i));
             best = r.width() + r.height() > best.width() + best.height() ? r : best;
         }
-        return Rect.of(best.centreX(), best.centreY(), 0, 0);
+        return best.grown(-1.5);
     }
 
     private void finding(List<Label> labels, FoundPlace f) {

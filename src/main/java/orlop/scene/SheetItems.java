@@ -168,6 +168,11 @@ final class SheetItems {
             }
         }
         ComponentText text = new ComponentText(view, c);
+        if (!text.inside().isEmpty()) {
+            Ink ink = view.ink(c.systems().get(0));
+            marks.add(SystemName.text(
+                    text.inside(), p.ink().centreX() - 0.8, p.ink().centreY(), ink));
+        }
         items.add(Role.COMPONENT, p.id(), text.words(), p.ink(), marks, text.data());
     }
 
