@@ -1,0 +1,6 @@
+package planted.attic;
+
+/** A planted violation. */
+public final class OutsideEveryRoom {
+    private OutsideEveryRoom() {}
+}

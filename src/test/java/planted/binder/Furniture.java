@@ -1,0 +1,6 @@
+package planted.binder;
+
+/** Something for the planted violations to point at. */
+public final class Furniture {
+    private Furniture() {}
+}

@@ -1,0 +1,8 @@
+package planted.binder;
+
+import javax.swing.JTable;
+
+/** A planted violation. */
+public final class KnowsSwing {
+    static final Class<?> WRONG = JTable.class;
+}

@@ -1,0 +1,8 @@
+package planted.cli;
+
+import com.formdev.flatlaf.FlatLightLaf;
+
+/** A planted violation. */
+public final class KnowsFlatLaf {
+    static final Class<?> WRONG = FlatLightLaf.class;
+}

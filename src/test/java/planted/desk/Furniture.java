@@ -1,0 +1,6 @@
+package planted.desk;
+
+/** Something for the planted violations to point at. */
+public final class Furniture {
+    private Furniture() {}
+}

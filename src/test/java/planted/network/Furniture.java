@@ -1,0 +1,6 @@
+package planted.network;
+
+/** Something for the planted violations to point at. */
+public final class Furniture {
+    private Furniture() {}
+}

@@ -1,0 +1,8 @@
+package planted.standards;
+
+import java.awt.Shape;
+
+/** A planted violation. */
+public final class KnowsAwt {
+    static final Class<?> WRONG = Shape.class;
+}

@@ -1,0 +1,8 @@
+package planted.store;
+
+import planted.study.Furniture;
+
+/** A planted violation. */
+public final class KnowsStudy {
+    static final Class<?> WRONG = Furniture.class;
+}
