@@ -83,6 +83,18 @@ public final class DrawingFile {
         }
     }
 
+    /**
+     * Makes ready what the first reading needs, some tenths of a second on a cold start. The desk may call it from a
+     * thread of its own while the window is being built; without it the first reading does the same.
+     */
+    public static void warmUp() {
+        try {
+            load(write(Drawing.empty("")), "");
+        } catch (FileProblem p) {
+            throw new AssertionError("an empty drawing is sound", p);
+        }
+    }
+
     /** The drawing as a file holds it: the same drawing gives the same bytes. */
     public static byte[] write(Drawing drawing) {
         return DrawingWriter.text(drawing).getBytes(StandardCharsets.UTF_8);

@@ -20,9 +20,7 @@ sealed interface Leaf {
     boolean required();
 
     /** Whether the object has one of the keys. */
-    default boolean standsIn(ObjectNode object) {
-        return keys().stream().anyMatch(object::has);
-    }
+    boolean standsIn(ObjectNode object);
 
     /** Its value, null for "not known". Only for an object in which it stands. */
     @Nullable
@@ -94,6 +92,11 @@ sealed interface Leaf {
         @Override
         public boolean required() {
             return true;
+        }
+
+        @Override
+        public boolean standsIn(ObjectNode object) {
+            return object.has(ONE) || object.has(SEVERAL);
         }
 
         @Override

@@ -49,12 +49,24 @@ record Plan(Constructor<?> constructor, List<Part> parts) {
                 if (inner == null) {
                     throw new AssertionError("a template has every inner record: " + f.accessor());
                 }
-                arguments[i] = f.plan().build(values, inner, extras);
+                arguments[i] = f.plan().given(values) ? f.plan().build(values, inner, extras) : inner;
             } else {
                 arguments[i] = extras;
             }
         }
         return create(arguments);
+    }
+
+    /** Whether any leaf is among the values; if none is, the template's record serves as it is. */
+    private boolean given(IdentityHashMap<Leaf, @Nullable Object> values) {
+        for (Part part : parts) {
+            boolean here = part instanceof AtKey k && values.containsKey(k.leaf());
+            boolean inside = part instanceof Flat f && f.plan().given(values);
+            if (here || inside) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Object create(@Nullable Object[] arguments) {

@@ -83,15 +83,20 @@ final class Shape {
     }
 
     private Object given(IdentityHashMap<Leaf, @Nullable Object> values, String name) {
+        Object value = values.get(leaf(name));
+        if (value == null) {
+            throw new AssertionError("a template asks for what is not required: " + name);
+        }
+        return value;
+    }
+
+    private Leaf leaf(String name) {
         for (Leaf leaf : leaves) {
             if (leaf.name().equals(name)) {
-                Object value = values.get(leaf);
-                if (value != null) {
-                    return value;
-                }
+                return leaf;
             }
         }
-        throw new AssertionError("a template asks for what is not required: " + name);
+        throw new AssertionError("a template asks for what is not there: " + name);
     }
 
     /** Writes the record on one line. */
@@ -108,14 +113,13 @@ final class Shape {
         out.close();
     }
 
+    /** Required leaves stand in the record itself, not in a record inside it. */
     private Object given(Object record, String name) {
-        Object[] found = new Object[1];
-        plan.visit(record, record, (leaf, value, same) -> {
-            if (leaf.name().equals(name) && value != null) {
-                found[0] = value;
-            }
-        });
-        return found[0];
+        Object value = Plan.get(leaf(name).accessor(), record);
+        if (value == null) {
+            throw new AssertionError("a required value is never null: " + name);
+        }
+        return value;
     }
 
     private void extras(JsonOut out, Object record) {

@@ -7,11 +7,11 @@ import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Acceptance;
 import orlop.drawing.Cable;
@@ -106,17 +106,22 @@ final class Shapes {
             g -> new Acceptance(g.text("id"), g.text("rule"), g.text("item"), g.text("reason"), "", "", Extras.NONE));
     static final Shape DAY_PLAN =
             shape(DayPlan.class, Set.of("id"), g -> new DayPlan(g.text("id"), "", List.of(), Extras.NONE));
-    private static final Map<Kind, Shape> COMPONENTS = components();
+    /** Filled as kinds are met: a drawing has few of them, and each costs a start something. */
+    private static final Map<Kind, Shape> COMPONENTS = new ConcurrentHashMap<>();
+
+    private static final Place ANYWHERE = Place.at("1", 0, 0);
 
     private Shapes() {}
 
     /** The shape of the components of a kind. */
     static Shape component(Kind kind) {
-        Shape shape = COMPONENTS.get(kind);
-        if (shape == null) {
-            throw new AssertionError("a kind without a shape: " + kind);
-        }
-        return shape;
+        return COMPONENTS.computeIfAbsent(kind, Shapes::made);
+    }
+
+    private static Shape made(Kind kind) {
+        Plan plan = plan(Component.class, Set.of("id"), kind.defaults().getClass());
+        return new Shape(
+                plan, g -> Component.of(g.text("id"), kind, ANYWHERE, texts(g.get(Leaf.Systems.SEVERAL))), kind);
     }
 
     /** The words of an enumeration, in its order. */
@@ -126,21 +131,6 @@ final class Shapes {
             constants.put(((Named) constant).word(), constant);
         }
         return new Codec.Word(Collections.unmodifiableMap(constants));
-    }
-
-    private static Map<Kind, Shape> components() {
-        Map<Kind, Shape> shapes = new EnumMap<>(Kind.class);
-        Place anywhere = Place.at("1", 0, 0);
-        for (Kind kind : Kind.values()) {
-            Plan plan = plan(Component.class, Set.of("id"), kind.defaults().getClass());
-            shapes.put(
-                    kind,
-                    new Shape(
-                            plan,
-                            g -> Component.of(g.text("id"), kind, anywhere, List.copyOf(texts(g.get("systems")))),
-                            kind));
-        }
-        return shapes;
     }
 
     static List<String> texts(Object list) {

@@ -15,9 +15,7 @@ final class Spelling {
      * one in a shorter word, none in a word of two, where everything is like everything; case counts for nothing.
      */
     static Optional<String> meant(String word, Collection<String> known) {
-        return known.stream()
-                .filter(k -> k.equalsIgnoreCase(word) || distance(word, k) <= allowed(k))
-                .min(Comparator.comparingInt(k -> distance(word, k)));
+        return known.stream().filter(k -> alike(word, k)).min(Comparator.comparingInt(k -> distance(word, k)));
     }
 
     /** The few known words that are most like this one, the likest first, and of equally like ones those that start alike. */
@@ -27,6 +25,12 @@ final class Spelling {
                         .thenComparing(k -> !word.regionMatches(true, 0, k, 0, 1)))
                 .limit(count)
                 .toList();
+    }
+
+    private static boolean alike(String word, String known) {
+        int allowed = allowed(known);
+        boolean lengthsFit = Math.abs(word.length() - known.length()) <= allowed; // spares most of the work
+        return lengthsFit && (word.equalsIgnoreCase(known) || distance(word, known) <= allowed);
     }
 
     private static int allowed(String known) {

@@ -158,7 +158,7 @@ final class Specimens {
                         Nature.DC,
                         24,
                         30.4,
-                        0,
+                        16.7,
                         orlop.drawing.Earthing.NEGATIVE_BONDED,
                         5.0,
                         10.0,
