@@ -6,9 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import orlop.desk.CardField.Choice;
-import orlop.desk.CardField.Section;
-import orlop.desk.CardField.Type;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Distribution;
@@ -21,7 +18,10 @@ import orlop.drawing.Message;
 import orlop.drawing.Named;
 import orlop.drawing.Note;
 import orlop.drawing.OperatingCondition;
+import orlop.drawing.Protection;
 import orlop.drawing.SwitchPositions;
+import orlop.standards.ProtectiveFamilies;
+import orlop.standards.ProtectiveFamily;
 
 /** The lines of the card of a component, cable, link or note, made from its record. */
 public final class CardFields {
@@ -51,28 +51,29 @@ public final class CardFields {
         } else if (w != null) {
             f.cable(w);
         } else if (l != null) {
-            f.part(Section.MAIN, "", l, "lengthM");
-            f.part(Section.MAIN, "", l, "ratingA");
+            f.part(CardField.Section.MAIN, "", l, "lengthM");
+            f.part(CardField.Section.MAIN, "", l, "ratingA");
         } else if (n != null) {
-            f.part(Section.MAIN, "", n, "text");
-            f.part(Section.MAIN, "", n, "heightMm");
+            f.part(CardField.Section.MAIN, "", n, "text");
+            f.part(CardField.Section.MAIN, "", n, "heightMm");
         }
         return f.fields;
     }
 
     private void component(Component c, @Nullable OperatingCondition condition) {
-        part(Section.MAIN, "", c, "name");
+        part(CardField.Section.MAIN, "", c, "name");
         int systems = c.kind().spansSystems()
                 ? Math.max(2, c.systems().size())
                 : c.systems().size();
         for (int i = 0; i < systems; i++) {
             String now = c.systems().get(Math.min(i, c.systems().size() - 1));
             String name = systems == 1 ? "system" : i == 0 ? "systemIn" : "systemOut";
-            add(new CardField(Section.MAIN, "systems." + i, name, Type.CHOICE, false, now, ids(systemIds())));
+            add(new CardField(
+                    CardField.Section.MAIN, "systems." + i, name, CardField.Type.CHOICE, false, now, ids(systemIds())));
         }
         Record p = (Record) c.particulars();
         for (RecordParts.Part part : RecordParts.of(p.getClass())) {
-            part(Section.PARTICULARS, "particulars.", p, part.name());
+            part(CardField.Section.PARTICULARS, "particulars.", p, part.name());
         }
         if (condition != null) {
             condition(c, condition);
@@ -80,11 +81,18 @@ public final class CardFields {
         List<String> places = new ArrayList<>(List.of(""));
         drawing.locations().forEach(e -> places.add(e.getKey()));
         if (places.size() > 1) {
-            add(new CardField(Section.MORE, "location", "location", Type.CHOICE, false, c.location(), ids(places)));
+            add(new CardField(
+                    CardField.Section.MORE,
+                    "location",
+                    "location",
+                    CardField.Type.CHOICE,
+                    false,
+                    c.location(),
+                    ids(places)));
         }
-        part(Section.MORE, "", c, "refit");
-        part(Section.MORE, "", c, "stage");
-        part(Section.MORE, "", c, "locked");
+        part(CardField.Section.MORE, "", c, "refit");
+        part(CardField.Section.MORE, "", c, "stage");
+        part(CardField.Section.MORE, "", c, "locked");
     }
 
     private List<String> systemIds() {
@@ -96,51 +104,65 @@ public final class CardFields {
     private void condition(Component c, OperatingCondition condition) {
         if (c.kind().group() == Group.LOADS) {
             LoadState s = condition.load(c.id());
-            part(Section.CONDITION, "condition.", s, "running");
-            part(Section.CONDITION, "condition.", s, "simultaneity");
-            part(Section.CONDITION, "condition.", s, "average");
+            part(CardField.Section.CONDITION, "condition.", s, "running");
+            part(CardField.Section.CONDITION, "condition.", s, "simultaneity");
+            part(CardField.Section.CONDITION, "condition.", s, "average");
         } else if (c.kind().group() == Group.SOURCES) {
             boolean on = condition.sourceOn(c.id());
-            add(new CardField(Section.CONDITION, "condition.source", "sourceOn", Type.FLAG, false, on, List.of()));
+            add(new CardField(
+                    CardField.Section.CONDITION,
+                    "condition.source",
+                    "sourceOn",
+                    CardField.Type.FLAG,
+                    false,
+                    on,
+                    List.of()));
         }
         List<String> positions = SwitchPositions.of(c.particulars());
         if (!positions.isEmpty()) {
-            List<Choice> choices = positions.stream()
-                    .map(p -> new Choice(p, Message.of("editor.choice.position." + p)))
+            List<CardField.Choice> choices = positions.stream()
+                    .map(p -> new CardField.Choice(p, Message.of("editor.choice.position." + p)))
                     .toList();
             String now = SwitchPositions.in(condition, c);
             add(new CardField(
-                    Section.CONDITION, "condition.position", "positionHere", Type.CHOICE, false, now, choices));
+                    CardField.Section.CONDITION,
+                    "condition.position",
+                    "positionHere",
+                    CardField.Type.CHOICE,
+                    false,
+                    now,
+                    choices));
         }
     }
 
     private void cable(Cable w) {
-        CABLE_MAIN.forEach(name -> part(Section.MAIN, "", w, name));
+        CABLE_MAIN.forEach(name -> part(CardField.Section.MAIN, "", w, name));
         for (RecordParts.Part p : RecordParts.of(Cable.Construction.class)) {
-            Section section = CABLE_FIRST.contains(p.name()) ? Section.PARTICULARS : Section.MORE;
+            CardField.Section section =
+                    CABLE_FIRST.contains(p.name()) ? CardField.Section.PARTICULARS : CardField.Section.MORE;
             part(section, "construction.", w.construction(), p.name());
         }
-        part(Section.MORE, "", w, "name");
-        part(Section.MORE, "", w, "parallel");
+        part(CardField.Section.MORE, "", w, "name");
+        part(CardField.Section.MORE, "", w, "parallel");
         for (RecordParts.Part p : RecordParts.of(Cable.Return.class)) {
-            part(Section.MORE, "returns.", w.returns(), p.name());
+            part(CardField.Section.MORE, "returns.", w.returns(), p.name());
         }
         for (RecordParts.Part p : RecordParts.of(Cable.Measured.class)) {
-            part(Section.MORE, "measured.", w.measured(), p.name());
+            part(CardField.Section.MORE, "measured.", w.measured(), p.name());
         }
-        part(Section.MORE, "", w, "conductorC");
-        part(Section.MORE, "", w, "refit");
-        part(Section.MORE, "", w, "stage");
+        part(CardField.Section.MORE, "", w, "conductorC");
+        part(CardField.Section.MORE, "", w, "refit");
+        part(CardField.Section.MORE, "", w, "stage");
     }
 
-    private void part(Section section, String prefix, Record record, String name) {
+    private void part(CardField.Section section, String prefix, Record record, String name) {
         RecordParts.Part part = RecordParts.of(record.getClass()).stream()
                 .filter(p -> p.name().equals(name))
                 .findFirst()
                 .orElseThrow();
         Object value = RecordParts.get(record, name);
-        List<Choice> choices = choices(part);
-        Type type = choices.isEmpty() ? type(part) : Type.CHOICE;
+        List<CardField.Choice> choices = choices(part, record);
+        CardField.Type type = choices.isEmpty() ? type(part) : CardField.Type.CHOICE;
         add(new CardField(section, prefix + name, name, type, part.optional(), value, choices));
     }
 
@@ -148,34 +170,51 @@ public final class CardFields {
         fields.add(f);
     }
 
-    private static Type type(RecordParts.Part p) {
+    private static CardField.Type type(RecordParts.Part p) {
         if (p.type() == double.class || p.type() == Double.class) {
-            return Type.NUMBER;
+            return CardField.Type.NUMBER;
         }
         if (p.type() == int.class || p.type() == Integer.class) {
-            return Type.WHOLE;
+            return CardField.Type.WHOLE;
         }
-        return p.type() == boolean.class ? Type.FLAG : Type.TEXT;
+        return p.type() == boolean.class ? CardField.Type.FLAG : CardField.Type.TEXT;
     }
 
-    private List<Choice> choices(RecordParts.Part p) {
+    private List<CardField.Choice> choices(RecordParts.Part p, Record record) {
         if (p.type().isEnum()) {
-            List<Choice> all = new ArrayList<>();
+            List<CardField.Choice> all = new ArrayList<>();
             if (p.optional()) {
-                all.add(new Choice("", Message.of("editor.choice.by-system")));
+                all.add(new CardField.Choice("", Message.of("editor.choice.by-system")));
             }
             Arrays.stream(p.type().getEnumConstants())
-                    .map(v -> new Choice(v, Message.of("editor.choice." + word(p.type()) + "." + ((Named) v).word())))
+                    .map(v -> new CardField.Choice(
+                            v, Message.of("editor.choice." + word(p.type()) + "." + ((Named) v).word())))
                     .forEach(all::add);
             return all;
         }
         if (p.name().equals("mate")) {
             return mates();
         }
-        return List.of();
+        return p.name().equals("family") ? families(record) : List.of();
     }
 
-    private List<Choice> mates() {
+    /** The standard types that a device of this sort may be of; one that a file brought along and nobody knows, too. */
+    private static List<CardField.Choice> families(Record device) {
+        boolean fuse = device instanceof Protection.Fuse;
+        List<CardField.Choice> all = new ArrayList<>(List.of(new CardField.Choice("", Message.of("editor.unknown"))));
+        for (ProtectiveFamily f : ProtectiveFamilies.published().all()) {
+            if (fuse == (f.kind() == ProtectiveFamily.Kind.FUSE)) {
+                all.add(new CardField.Choice(f.id(), Message.of("editor.choice.id", f.standard())));
+            }
+        }
+        String now = String.valueOf(RecordParts.get(device, "family"));
+        if (all.stream().noneMatch(c -> c.value().equals(now))) {
+            all.add(new CardField.Choice(now, Message.of("editor.choice.id", now)));
+        }
+        return all;
+    }
+
+    private List<CardField.Choice> mates() {
         List<String> ids = new ArrayList<>(List.of(""));
         drawing.components().stream()
                 .filter(c -> c.kind() == Kind.SHEET_LINK && c.particulars() instanceof Distribution.SheetLink)
@@ -188,9 +227,9 @@ public final class CardFields {
         return type.getSimpleName().replaceAll("([a-z])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
     }
 
-    private static List<Choice> ids(List<String> ids) {
+    private static List<CardField.Choice> ids(List<String> ids) {
         return ids.stream()
-                .map(id -> new Choice(
+                .map(id -> new CardField.Choice(
                         id, id.isEmpty() ? Message.of("editor.choice.none") : Message.of("editor.choice.id", id)))
                 .toList();
     }

@@ -19,6 +19,8 @@ import orlop.drawing.Tags;
 import orlop.findings.Cure;
 import orlop.scene.Route;
 import orlop.scene.Scene;
+import orlop.standards.ProtectiveFamilies;
+import orlop.standards.ProtectiveFamily;
 
 /** Turns what a finding would have done into one edit, or into the field that a person has to fill in. */
 public final class CureEdits {
@@ -102,9 +104,12 @@ public final class CureEdits {
         return places.nearEnd(route, atFrom);
     }
 
-    /** A fuse or a breaker, by its family's id: circuit breakers are {@code mcb-…}, {@code mccb-…}, {@code cb-…}. */
+    /** A fuse or a breaker, as its family is; a family that nobody knows is taken for a fuse. */
     private static Particulars device(String family, double ratingA, double breakingKa) {
-        boolean breaker = family.startsWith("mcb") || family.startsWith("mccb") || family.startsWith("cb");
+        boolean breaker = ProtectiveFamilies.published()
+                .find(family)
+                .filter(f -> f.kind() == ProtectiveFamily.Kind.BREAKER)
+                .isPresent();
         return breaker
                 ? new Protection.CircuitBreaker(
                         family, ratingA, null, breakingKa, null, null, Poles.POSITIVE, Position.CLOSED)

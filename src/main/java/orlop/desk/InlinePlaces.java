@@ -115,7 +115,11 @@ final class InlinePlaces {
         Terminal one = terminal("1");
         Terminal two = terminal("2");
         Heading own = heading(new Point(one.xMm(), one.yMm()), new Point(two.xMm(), two.yMm()));
-        return Math.floorMod(way.ordinal() - own.ordinal(), 4) * 90;
+        int quarters = 0;
+        while (own.turned(quarters) != way) {
+            quarters++;
+        }
+        return quarters * 90;
     }
 
     private static Point turned(Terminal t, int degree) {

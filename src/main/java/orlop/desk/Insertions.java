@@ -1,5 +1,7 @@
 package orlop.desk;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import orlop.drawing.Cable;
@@ -8,6 +10,7 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Edits;
 import orlop.drawing.Kind;
+import orlop.drawing.Message;
 import orlop.drawing.Place;
 import orlop.drawing.Point;
 import orlop.drawing.Tags;
@@ -51,7 +54,25 @@ public final class Insertions {
             String system = d.components().require(from.component()).systemOf(from.terminal());
             Component device = Component.of(Tags.next(d, kind), kind, place, List.of(system));
             double share = Math.max(LEAST_SHARE, Math.min(1 - LEAST_SHARE, spot.share()));
-            return new Inserted(Edits.insert(w.id(), device, share), device.id());
+            Edit insert = Edits.insert(w.id(), device, share);
+            Edit lengths = roundLengths(w, Tags.nextCable(d), share);
+            return new Inserted(Edits.all(insert.label(), List.of(insert, lengths)), device.id());
+        });
+    }
+
+    /** Nobody measures where the mouse was to the millimetre: the first part is given in tenths of a metre. */
+    private static Edit roundLengths(Cable whole, String second, double share) {
+        return Edit.of(Message.of("drawing.edit.change", whole.id()), d -> {
+            Double length = whole.lengthM();
+            Cable a = d.cables().get(whole.id());
+            Cable b = d.cables().get(second);
+            if (length == null || a == null || b == null) {
+                return d;
+            }
+            BigDecimal all = BigDecimal.valueOf(length);
+            BigDecimal first = BigDecimal.valueOf(length * share).setScale(1, RoundingMode.HALF_UP);
+            BigDecimal rest = all.subtract(first).max(BigDecimal.ZERO);
+            return d.with(a.withLengthM(all.subtract(rest).doubleValue())).with(b.withLengthM(rest.doubleValue()));
         });
     }
 }

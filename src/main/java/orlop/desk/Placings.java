@@ -39,8 +39,8 @@ public final class Placings {
         Particulars p = kind.defaults();
         if (kind.spansSystems()) {
             ElectricalSystem in = first(all, input(p), all.get(0));
-            ElectricalSystem out = first(all, s -> output(p).test(s) && s != in, in);
-            return in == out ? List.of(in.id()) : List.of(in.id(), out.id());
+            ElectricalSystem out = first(all, s -> output(p).test(s) && !s.id().equals(in.id()), in);
+            return in.id().equals(out.id()) ? List.of(in.id()) : List.of(in.id(), out.id());
         }
         return List.of(first(all, only(p), all.get(0)).id());
     }

@@ -21,6 +21,7 @@ import orlop.desk.SessionState;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Message;
+import orlop.findings.Severity;
 
 /** The card of one component, cable, link or note: its particulars to edit, and its results. */
 final class Card {
@@ -214,9 +215,10 @@ final class Card {
         JLabel label = Flat.label(name, Look::quiet, false);
         label.setPreferredSize(new Dimension(Look.px(116), label.getPreferredSize().height));
         label.setToolTipText(name);
-        JLabel value = r.severity() == null
+        Severity severity = r.severity();
+        JLabel value = severity == null
                 ? Flat.label(r.value(), () -> stale ? Look.quiet() : Look.text(), false)
-                : Flat.bold(r.value(), () -> stale ? Look.quiet() : Look.severity(r.severity()));
+                : Flat.bold(r.value(), () -> stale ? Look.quiet() : Look.severity(severity));
         value.setName("result." + r.label());
         value.setToolTipText(r.value());
         label.setLabelFor(value);

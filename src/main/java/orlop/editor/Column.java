@@ -28,7 +28,7 @@ final class Column implements LayoutManager {
 
     /** Marks a component as one that isn't stretched. */
     static <C extends JComponent> C own(C c) {
-        c.putClientProperty(OWN_WIDTH, Boolean.TRUE);
+        c.putClientProperty(OWN_WIDTH, OWN_WIDTH);
         return c;
     }
 

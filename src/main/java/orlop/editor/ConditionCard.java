@@ -72,7 +72,7 @@ final class ConditionCard extends JToggleButton {
         g.drawString(cut(getText(), m, right - x), x, y);
         if (two) {
             g.setFont(Look.small());
-            g.setColor(stale ? Look.line() : Look.quiet());
+            g.setColor(stale ? Look.ink(orlop.scene.Ink.DEAD) : Look.quiet());
             g.drawString(
                     cut(String.join("   ", figures), g.getFontMetrics(), getWidth() - x - Look.px(8)), x, Look.px(36));
         }

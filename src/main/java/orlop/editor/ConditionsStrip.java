@@ -1,6 +1,7 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.FlowLayout;
 import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import orlop.desk.Balance;
 import orlop.desk.Review;
+import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
@@ -26,7 +28,7 @@ import orlop.study.Results;
 final class ConditionsStrip implements SessionListener {
     private final Session session;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
-    private final JPanel row = Flat.clear(null);
+    private final JPanel row = Flat.clear(new FlowLayout());
     private final Map<String, ConditionCard> cards = new LinkedHashMap<>();
 
     ConditionsStrip(Session session) {
@@ -46,10 +48,10 @@ final class ConditionsStrip implements SessionListener {
 
     @Override
     public void changed(SessionState before, SessionState after) {
-        if (before.drawing().conditions() != after.drawing().conditions()) {
+        if (!Same.object(before.drawing().conditions(), after.drawing().conditions())) {
             rebuild(after);
-        } else if (before.review() != after.review()
-                || before.drawing() != after.drawing()
+        } else if (!Same.object(before.review(), after.review())
+                || !Same.object(before.drawing(), after.drawing())
                 || !before.condition().equals(after.condition())) {
             fill(after);
         }

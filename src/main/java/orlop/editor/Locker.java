@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.FlowLayout;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -29,7 +30,7 @@ import orlop.drawing.Kind;
  */
 final class Locker {
     private final SheetCanvas canvas;
-    private final JPanel rail = Flat.panel(null, Look::strip);
+    private final JPanel rail = Flat.panel(new FlowLayout(), Look::strip);
     private final Map<Group, GroupButton> buttons = new EnumMap<>(Group.class);
     private @Nullable JPopupMenu drawer;
     private @Nullable Group open;
@@ -160,7 +161,8 @@ final class Locker {
 
         @Override
         public Dimension getPreferredSize() {
-            return new Dimension(Math.max(Look.px(64), getFontMetrics(Look.small()).stringWidth(name) + Look.px(8)), Look.px(50));
+            return new Dimension(
+                    Math.max(Look.px(64), getFontMetrics(Look.small()).stringWidth(name) + Look.px(8)), Look.px(50));
         }
 
         @Override

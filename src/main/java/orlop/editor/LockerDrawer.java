@@ -35,7 +35,7 @@ final class LockerDrawer {
         head.add(name, BorderLayout.CENTER);
         head.add(Flat.quiet(Texts.of("editor.locker.how")), BorderLayout.EAST);
         head.setBorder(Flat.rim(6, 14, 6, 14));
-        JPanel rows = Flat.clear(null);
+        JPanel rows = Flat.clear(new FlowLayout());
         rows.setLayout(new BoxLayout(rows, BoxLayout.Y_AXIS));
         for (LockerKeys.Row r : LockerKeys.rows(group)) {
             rows.add(row(r));

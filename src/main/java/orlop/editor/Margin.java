@@ -15,6 +15,7 @@ import javax.swing.JScrollPane;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
@@ -112,8 +113,8 @@ final class Margin implements SessionListener {
 
     @Override
     public void changed(SessionState before, SessionState after) {
-        boolean sameItems = before.drawing() == after.drawing()
-                && before.review() == after.review()
+        boolean sameItems = Same.object(before.drawing(), after.drawing())
+                && Same.object(before.review(), after.review())
                 && before.condition().equals(after.condition());
         boolean sameSelection = before.selection().equals(after.selection());
         if (!sameItems || !sameSelection) {

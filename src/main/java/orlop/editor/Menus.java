@@ -12,6 +12,7 @@ import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Group;
 import orlop.drawing.Kind;
 
@@ -62,7 +63,7 @@ final class Menus {
         return mac && Toolkit.getDefaultToolkit() != null ? "meta" : "ctrl";
     }
 
-    private JMenu menu(String word, CommandId... ids) {
+    private JMenu menu(String word, @Nullable CommandId... ids) {
         JMenu menu = new JMenu(Texts.of("editor.menu." + word));
         menu.setName("menu." + word);
         menu.setMnemonic(menu.getText().charAt(0));
@@ -75,8 +76,8 @@ final class Menus {
         return bar.getMenu(bar.getMenuCount() - 1);
     }
 
-    private void fill(JMenu menu, CommandId... ids) {
-        for (CommandId id : ids) {
+    private void fill(JMenu menu, @Nullable CommandId... ids) {
+        for (@Nullable CommandId id : ids) {
             if (id == null) {
                 menu.addSeparator();
             } else {
@@ -85,8 +86,8 @@ final class Menus {
         }
     }
 
-    private void checks(CommandId... ids) {
-        for (CommandId id : ids) {
+    private void checks(@Nullable CommandId... ids) {
+        for (@Nullable CommandId id : ids) {
             if (id == null) {
                 last().addSeparator();
             } else {

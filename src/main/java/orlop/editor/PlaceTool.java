@@ -78,6 +78,7 @@ final class PlaceTool implements Tool {
         }
         if (!spot.shift()) {
             canvas.use(canvas.hand());
+            canvas.hint("");
         }
         canvas.hover(null);
     }

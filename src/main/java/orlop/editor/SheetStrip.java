@@ -12,6 +12,7 @@ import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
+import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
@@ -58,8 +59,8 @@ final class SheetStrip implements SessionListener {
 
     @Override
     public void changed(SessionState before, SessionState after) {
-        boolean same = before.drawing().sheets() == after.drawing().sheets()
-                && before.drawing().vessel() == after.drawing().vessel()
+        boolean same = Same.object(before.drawing().sheets(), after.drawing().sheets())
+                && Same.object(before.drawing().vessel(), after.drawing().vessel())
                 && before.sheet().equals(after.sheet());
         if (!same) {
             fill(after);

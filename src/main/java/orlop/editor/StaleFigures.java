@@ -13,7 +13,7 @@ final class StaleFigures {
 
     static Scene of(Scene s) {
         List<SceneItem> items = s.items().stream()
-                .map(i -> i.role() == Role.LABEL || i.role() == Role.FINDING || i.role() == Role.PROPOSED ? grey(i) : i)
+                .map(i -> i.role() == Role.LABEL ? grey(i) : i)
                 .toList();
         return new Scene(
                 s.sheet(),

@@ -111,7 +111,7 @@ final class VesselCommands {
                     throw new Edit.Refusal(Message.of("drawing.refuse.tag-taken", name));
                 }
                 double v = read(volts, Measure.VOLT);
-                return d.with(ElectricalSystem.of(name, Nature.values()[nature.getSelectedIndex()], v));
+                return d.with(ElectricalSystem.of(name, List.of(Nature.values()).get(nature.getSelectedIndex()), v));
             });
         }
     }

@@ -1,6 +1,7 @@
 package orlop.editor;
 
 import java.util.List;
+import orlop.desk.RecordParts;
 import orlop.drawing.Cable;
 import orlop.drawing.Chemistry;
 import orlop.drawing.Component;
@@ -9,6 +10,7 @@ import orlop.drawing.Consumer;
 import orlop.drawing.Distribution;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Extras;
 import orlop.drawing.KnownReturn;
 import orlop.drawing.LoadState;
 import orlop.drawing.Nature;
@@ -24,8 +26,6 @@ import orlop.drawing.SheetSize;
 import orlop.drawing.Source;
 import orlop.drawing.Switching;
 import orlop.drawing.TerminalRef;
-import orlop.drawing.Extras;
-import orlop.desk.RecordParts;
 
 /** The 24 V side of an invented vessel, drawn by hand: twenty-odd components, one circuit without its fuse. */
 final class TestBoat {
@@ -46,16 +46,15 @@ final class TestBoat {
     }
 
     private void ground() {
-        d = d.withVessel(RecordParts.with(
-                RecordParts.with(d.vessel(), "documentPrefix", "SKW-E"), "ruleSet", "iec60364"));
+        d = d.withVessel(
+                RecordParts.with(RecordParts.with(d.vessel(), "documentPrefix", "SKW-E"), "ruleSet", "iec60364"));
         d = d.with(ElectricalSystem.of("24", Nature.DC, 24));
-        d = d.with(new Sheet(
-                "1", "001", "Main distribution, 24 V", SheetSize.A3, "B", "for check", "", "", Extras.NONE));
+        d = d.with(
+                new Sheet("1", "001", "Main distribution, 24 V", SheetSize.A3, "B", "for check", "", "", Extras.NONE));
     }
 
     private void supply() {
-        put("GB1", "house bank", 60, 150, new Source.Battery(
-                Chemistry.AGM, 1, 1, 230.0, null, null, null, null, 80));
+        put("GB1", "house bank", 60, 150, new Source.Battery(Chemistry.AGM, 1, 1, 230.0, null, null, null, null, 80));
         put("GA1", "engine alternator", 100, 45, new Source.Alternator(75.0, 25.0, 28.0, KnownReturn.ISOLATED));
         put("FC1", "", 60, 110, fuse("class-t", 200));
         put("QB1", "battery isolator", 60, 80, new Switching.Isolator(300.0, null, Poles.POSITIVE, Position.CLOSED));
@@ -69,19 +68,68 @@ final class TestBoat {
     }
 
     private void circuits() {
-        circuit("FC3", fuse("iso8820-c", 25), "W6", "W7", 120, "EA1", "saloon and cabins",
-                new Consumer.Lighting(140.0, 1, 12, false, Phase.ALL, false), 14, 6);
-        put("MA1", "anchor windlass", 150, 190, new Consumer.ShortTimeMachine(
-                1500.0, null, 0.8, null, 5, Phase.ALL, false));
+        circuit(
+                "FC3",
+                fuse("iso8820-c", 25),
+                "W6",
+                "W7",
+                120,
+                "EA1",
+                "saloon and cabins",
+                new Consumer.Lighting(140.0, 1, 12, false, Phase.ALL, false),
+                14,
+                6);
+        put(
+                "MA1",
+                "anchor windlass",
+                150,
+                190,
+                new Consumer.ShortTimeMachine(1500.0, null, 0.8, null, 5, Phase.ALL, false));
         run(UNGUARDED, "24MAIN.d", "MA1.1", 11, 35);
-        circuit("FC4", fuse("iso8820-c", 15), "W9", "W10", 180, "MA2", "bilge pump",
-                new Consumer.Motor(180.0, 0.75, 1, null, null, null, Phase.ALL, true), 16, 6);
-        circuit("FC5", fuse("iso8820-c", 10), "W11", "W12", 210, "P1", "navigation",
-                new Consumer.Electronics(120.0, 1, Phase.ALL, true), 9, 4);
-        circuit("FC6", fuse("iso8820-c", 20), "W13", "W14", 240, "MA3", "fresh water pump",
-                new Consumer.Motor(150.0, 0.7, 1, null, null, null, Phase.ALL, false), 7, 4);
-        circuit("FC7", fuse("iso8820-c", 15), "W15", "W16", 270, "EB1", "cabin heater fan",
-                new Consumer.Heater(90.0, Phase.ALL, false), 8, 2.5);
+        circuit(
+                "FC4",
+                fuse("iso8820-c", 15),
+                "W9",
+                "W10",
+                180,
+                "MA2",
+                "bilge pump",
+                new Consumer.Motor(180.0, 0.75, 1, null, null, null, Phase.ALL, true),
+                16,
+                6);
+        circuit(
+                "FC5",
+                fuse("iso8820-c", 10),
+                "W11",
+                "W12",
+                210,
+                "P1",
+                "navigation",
+                new Consumer.Electronics(120.0, 1, Phase.ALL, true),
+                9,
+                4);
+        circuit(
+                "FC6",
+                fuse("iso8820-c", 20),
+                "W13",
+                "W14",
+                240,
+                "MA3",
+                "fresh water pump",
+                new Consumer.Motor(150.0, 0.7, 1, null, null, null, Phase.ALL, false),
+                7,
+                4);
+        circuit(
+                "FC7",
+                fuse("iso8820-c", 15),
+                "W15",
+                "W16",
+                270,
+                "EB1",
+                "cabin heater fan",
+                new Consumer.Heater(90.0, Phase.ALL, false),
+                8,
+                2.5);
     }
 
     private void circuit(
