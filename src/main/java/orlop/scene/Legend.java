@@ -47,7 +47,7 @@ final class Legend {
         boolean wide = rect.width() > WIDE_MM;
         List<Row> rows = wide ? rows() : fewRows();
         int inColumn = wide ? ROWS : rows.size();
-        double pitch = (top - 0.8 - rect.minY() - 2) / inColumn;
+        double pitch = (top - (wide ? 2 : 0.8) - rect.minY() - 2) / inColumn;
         double column = (rect.width() - INSET_MM) / 2;
         List<Mark> marks = new ArrayList<>();
         List<String> spoken = new ArrayList<>();

@@ -11,7 +11,7 @@ import orlop.drawing.SheetSize;
  */
 final class Zones {
     private static final double FIELD_MM = 50;
-    private static final double LEAST_MM = 5; // a narrower rest belongs to its neighbour
+    private static final double LEAST_MM = 12; // a narrower rest belongs to its neighbour
     private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
     private final List<Double> xs;
