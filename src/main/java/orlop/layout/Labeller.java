@@ -20,6 +20,7 @@ public final class Labeller {
 
     private static final String OWNED = "\n"; // in no id
     private static final int SWEEPS = 4;
+    private static final int PUSHES = 12;
     private static final double CONFLICT = 200;
     private static final double CONFLICT_PER_MM2 = 10;
 
@@ -108,9 +109,13 @@ public final class Labeller {
             choose(l, better);
             return true;
         }
+        int tried = 0;
         for (Spot s : l.spots()) {
-            if (fixedConflicts(s.rect()) == 0 && push(l, s)) {
-                return true;
+            if (tried < PUSHES && fixedConflicts(s.rect()) == 0) {
+                tried++;
+                if (push(l, s)) {
+                    return true;
+                }
             }
         }
         choose(l, better);

@@ -126,11 +126,10 @@ final class LegCost {
             return;
         }
         boolean atItsEnd = Math.abs(own - low) < EPS || Math.abs(own - high) < EPS;
-        if (sharesNet(t)) {
-            return;
-        }
         if (atItsEnd) {
-            block(PITCH); // it would look joined
+            if (!sharesNet(t)) {
+                block(PITCH); // it would look joined
+            }
         } else if (Math.abs(at - start) > EPS) {
             cost += CROSSING;
         }
