@@ -145,7 +145,7 @@ final class Points {
 
     private void tap(List<List<String>> taps, TerminalRef t) {
         int pin = pins.of(t);
-        if (pin >= 0 && pins.terminalOf(pin) == null) {
+        if (pin >= 0 && pins.isBar(pin)) {
             List<String> at = taps.get(pin);
             if (at.isEmpty()) {
                 at = new ArrayList<>();

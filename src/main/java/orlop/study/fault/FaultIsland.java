@@ -34,6 +34,7 @@ final class FaultIsland {
     private final boolean limitedOff;
     private final double faultOhm;
     private final double[] fault;
+    private final int[] switching; // positions of the parts that change state
     private Potentials potentials;
     private final int[] variable;
     private double reference;
@@ -58,6 +59,9 @@ final class FaultIsland {
         Arrays.fill(fault, Double.NaN);
         potentials = new Potentials(nodes.length + 1);
         variable = new int[nodes.length + 1];
+        switching = java.util.stream.IntStream.range(0, parts.length)
+                .filter(this::switches)
+                .toArray();
     }
 
     int[] nodes() {
@@ -125,6 +129,9 @@ final class FaultIsland {
         double[][] columns = columns(m, unknowns);
         for (int k : members) {
             fault[k] = current(k, open, inverse);
+            if (switching.length == 0) {
+                continue;
+            }
             String wanted = wanted(states, k, open, columns);
             Set<String> been = seen.computeIfAbsent(k, x -> new HashSet<>());
             been.add(states);
@@ -153,11 +160,9 @@ final class FaultIsland {
     /** For each terminal of a part that switches: what one ampere there does everywhere. */
     private double[][] columns(Elimination m, int unknowns) {
         double[][] columns = new double[unknowns][];
-        for (int i = 0; i < parts.length; i++) {
-            if (switches(i)) {
-                column(variable[localA[i]], m, columns);
-                column(variable[localB[i]], m, columns);
-            }
+        for (int i : switching) {
+            column(variable[localA[i]], m, columns);
+            column(variable[localB[i]], m, columns);
         }
         return columns;
     }
@@ -174,11 +179,9 @@ final class FaultIsland {
     private String wanted(String states, int k, double[] open, double[][] columns) {
         char[] want = states.toCharArray();
         boolean any = false;
-        for (int i = 0; i < parts.length; i++) {
-            if (switches(i)) {
-                want[i] = want(i, states.charAt(i), k, open, columns);
-                any |= want[i] != states.charAt(i);
-            }
+        for (int i : switching) {
+            want[i] = want(i, states.charAt(i), k, open, columns);
+            any |= want[i] != states.charAt(i);
         }
         return any ? new String(want) : states;
     }

@@ -27,6 +27,7 @@ public final class Plan {
     private final Notes notes = new Notes();
     private final List<CableModel> cables = new ArrayList<>();
     private final Map<String, Integer> cableIndex = new HashMap<>();
+    private final Map<String, ElectricalSystem> systems = new HashMap<>();
     private final Map<String, LoadModel> loads = new HashMap<>();
     private final Map<String, SourceModel> sources = new HashMap<>();
     private final Map<String, SourceModel> outputs = new HashMap<>();
@@ -69,6 +70,10 @@ public final class Plan {
 
     /** The system of this id; one of no voltage if the drawing has none. */
     public ElectricalSystem system(String id) {
+        return systems.computeIfAbsent(id, this::find);
+    }
+
+    private ElectricalSystem find(String id) {
         ElectricalSystem s = id.isEmpty() ? null : drawing.systems().get(id);
         return s == null ? ElectricalSystem.of(id.isEmpty() ? "?" : id, Nature.DC, 0) : s;
     }

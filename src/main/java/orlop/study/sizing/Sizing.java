@@ -3,6 +3,7 @@ package orlop.study.sizing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import orlop.standards.Conductors;
@@ -117,19 +118,38 @@ public final class Sizing {
         return grew;
     }
 
+    /** One step for each load over its limit, then everything is solved anew: so no area overshoots. */
     private boolean growForDrop() {
         boolean grew = false;
         for (Operation operation : operations) {
             List<LoadDrop> over = new ArrayList<>(LoadDrop.all(plan, operation, behind));
             over.removeIf(d -> !(d.excessV() > 1e-9));
             over.sort(Comparator.comparingDouble(d -> -d.excessV() / Math.max(1e-9, d.nominalV())));
-            DropGrowth growth = new DropGrowth(plan, operation, area, this::isAuto);
+            DropGrowth growth = new DropGrowth(plan, operation, area, operation::currentOfCable, this::isAuto);
             for (LoadDrop d : over) {
-                for (int cable : growth.cure(d)) {
-                    setArea(cable, growth.area(cable));
-                    grew = true;
-                }
+                grew |= take(growth, growth.cure(d.cables(), d.excessV(), 1));
             }
+            grew |= growWhereCollapsed(operation);
+        }
+        return grew;
+    }
+
+    private boolean take(DropGrowth growth, Set<Integer> cables) {
+        for (int cable : cables) {
+            setArea(cable, growth.area(cable));
+        }
+        return !cables.isEmpty();
+    }
+
+    private boolean growWhereCollapsed(Operation operation) {
+        if (operation.flow().troubles().isEmpty()) {
+            return false;
+        }
+        NominalCurrents nominal = new NominalCurrents(plan, operation);
+        DropGrowth growth = new DropGrowth(plan, operation, area, nominal::amps, this::isAuto);
+        boolean grew = false;
+        for (NominalCurrents.Starved load : nominal.starved()) {
+            grew |= take(growth, growth.cure(load.cables(), load.excessV(), Integer.MAX_VALUE));
         }
         return grew;
     }
