@@ -5,7 +5,6 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryStream;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -14,10 +13,10 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermission;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
-import java.util.concurrent.ThreadLocalRandom;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +29,7 @@ final class AtomicFile {
 
     private static final Duration STALE = Duration.ofHours(1);
     private static final int MAX_LINKS = 40;
+    private static final AtomicInteger SAVES = new AtomicInteger();
 
     /** The steps that can fail; a test makes them fail. */
     interface Steps {
@@ -68,8 +68,8 @@ final class AtomicFile {
             if (Files.exists(target) && !Files.isWritable(target)) {
                 throw FileProblem.whole(name, "store.read-only");
             }
-            sweep(folder);
             replace(folder, target, bytes, steps);
+            sweep(folder, target);
         } catch (AccessDeniedException e) {
             throw FileProblem.whole(name, "store.read-only-folder");
         } catch (IOException e) {
@@ -125,19 +125,26 @@ final class AtomicFile {
         return folder == null ? target : folder;
     }
 
-    private static Path temp(Path folder, Path target) throws IOException {
-        String random = Long.toHexString(ThreadLocalRandom.current().nextLong() | Long.MIN_VALUE);
-        Path temp = folder.resolve("." + target.getFileName() + TEMP_MARK + random + TEMP_END);
-        if (Files.exists(temp, LinkOption.NOFOLLOW_LINKS)) {
-            throw new FileAlreadyExistsException(temp.toString());
+    /** A name that no other save has: this process and its how-many-eth; one left by a crash is passed over. */
+    private static Path temp(Path folder, Path target) {
+        long process = ProcessHandle.current().pid() & 0xffff_ffffL;
+        while (true) {
+            String serial = String.format(Locale.ROOT, "%08x%08x", process, SAVES.incrementAndGet());
+            Path temp = folder.resolve("." + target.getFileName() + TEMP_MARK + serial + TEMP_END);
+            if (!Files.exists(temp, LinkOption.NOFOLLOW_LINKS)) {
+                return temp;
+            }
         }
-        return temp;
     }
 
-    /** Removes temporary files that a crash has left: ours by their name, and older than any save takes. */
-    private static void sweep(Path folder) {
-        FileTime limit = FileTime.from(Instant.now().minus(STALE));
+    /**
+     * Removes temporary files that a crash has left: ours by their name, and older than any save takes. Their age is
+     * counted from the file just written: the disk's own clock, which on a network may differ from this machine's.
+     */
+    private static void sweep(Path folder, Path justWritten) {
         try (DirectoryStream<Path> temps = Files.newDirectoryStream(folder, AtomicFile::isTemp)) {
+            FileTime limit = FileTime.from(
+                    Files.getLastModifiedTime(justWritten).toInstant().minus(STALE));
             for (Path temp : temps) {
                 if (Files.getLastModifiedTime(temp, LinkOption.NOFOLLOW_LINKS).compareTo(limit) < 0) {
                     Files.deleteIfExists(temp);

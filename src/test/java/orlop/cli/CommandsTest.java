@@ -55,7 +55,7 @@ class CommandsTest {
         assertThat(root.path("converged").asBoolean()).isTrue();
         assertThat(root.path("residualA").asDouble()).isBetween(0.0, 1e-6);
         assertThat(root.path("cables")).hasSize(14);
-        assertThat(root.path("components")).hasSize(30);
+        assertThat(root.path("components")).hasSize(26);
     }
 
     @Test

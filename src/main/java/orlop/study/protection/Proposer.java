@@ -21,6 +21,12 @@ import orlop.study.model.Rating;
 final class Proposer {
     private static final ProtectiveFamilies FAMILIES = ProtectiveFamilies.published();
 
+    /** Share of its rating that a fuse carries without end: common practice, no source. */
+    private static final double CONTINUOUS_SHARE = 0.8;
+
+    /** A family further down the list is taken only if its rating follows the current this much more closely. */
+    private static final double CLEARLY_LESS = 2;
+
     private final Plan plan;
     private final Surroundings around;
 
@@ -43,18 +49,28 @@ final class Proposer {
         if (!(highestV > 0) || !(ampacityA > 0)) {
             return null;
         }
-        double least = Math.max(0.1, designA);
+        Gap.Proposal roomy = least(system, designA / CONTINUOUS_SHARE, ampacityA, faultA);
+        return roomy != null ? roomy : least(system, designA, ampacityA, faultA);
+    }
+
+    private Gap.@Nullable Proposal least(ElectricalSystem system, double wantedA, double ampacityA, double faultA) {
+        double highestV = system.highestV() > 0 ? system.highestV() : system.nominalV();
+        double least = Math.max(0.1, wantedA);
         double most = 1.5 * ampacityA; // no rule set permits more; each family is held to its own limit below
         Proposals all = system.nature() == Nature.PV
                 ? FAMILIES.pvProposals(highestV, least, most, faultA)
                 : FAMILIES.proposals(highestV, system.nature().isDc(), least, most, faultA);
+        Proposal best = null;
         for (Proposal p : all.inOrder()) {
             Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(p.family()));
-            if (limit != null && p.ratingA() <= limit * (1 + 1e-9)) {
-                return new Gap.Proposal(p.family().id(), p.ratingA(), breakingKa(p, system, faultA));
+            boolean guards = limit != null && p.ratingA() <= limit * (1 + 1e-9);
+            if (guards && (best == null || p.ratingA() * CLEARLY_LESS < best.ratingA())) {
+                best = p;
             }
         }
-        return null;
+        return best == null
+                ? null
+                : new Gap.Proposal(best.family().id(), best.ratingA(), breakingKa(best, system, faultA));
     }
 
     private static double breakingKa(Proposal p, ElectricalSystem system, double faultA) {
