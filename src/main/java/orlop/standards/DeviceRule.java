@@ -1,6 +1,7 @@
 package orlop.standards;
 
-import java.util.OptionalDouble;
+import java.util.Comparator;
+import java.util.Optional;
 
 /** How a device's rated current is held against the ampacity of the conductor behind it. */
 public enum DeviceRule {
@@ -43,35 +44,36 @@ public enum DeviceRule {
     }
 
     /**
-     * The greatest rated current (or setting) of a family, A, in front of a conductor; 0 or more.
+     * The greatest rated current (or setting) of a family, A, in front of a conductor, with the weakest source among the
+     * family's figures that it rests on.
      *
      * @return none if the family doesn't protect against overload, or if the rule needs its I2 and none is known
      */
-    OptionalDouble maxDeviceA(double ampacityA, ProtectiveFamily family) {
+    Optional<Sourced> maxDeviceA(double ampacityA, ProtectiveFamily family) {
         Checks.positive(ampacityA, "ampacityA");
         if (!family.overloadProtection()) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
+        Sourced itself = new Sourced(ampacityA, Provenance.SEEN, "the ampacity itself");
         return switch (this) {
-            case WITHIN_AMPACITY -> OptionalDouble.of(ampacityA);
-            case NEXT_SIZE_WITHIN_150 -> OptionalDouble.of(nextSize(ampacityA, family));
+            case WITHIN_AMPACITY -> Optional.of(itself);
+            case NEXT_SIZE_WITHIN_150 ->
+                Optional.of(family.leastRatingA(ampacityA)
+                        .filter(next -> next.value() <= NEXT_SIZE_LIMIT * ampacityA)
+                        .orElse(itself));
             case WITHIN_AMPACITY_AND_145 -> within145(ampacityA, family);
         };
     }
 
-    private static double nextSize(double ampacityA, ProtectiveFamily family) {
-        double next = family.leastRatingA(ampacityA).orElse(ampacityA);
-        return next <= NEXT_SIZE_LIMIT * ampacityA ? next : ampacityA;
-    }
-
     /** I2 as a multiple of In changes with In (gG below 16 A): the best of the ranges counts. */
-    private static OptionalDouble within145(double ampacityA, ProtectiveFamily family) {
+    private static Optional<Sourced> within145(double ampacityA, ProtectiveFamily family) {
         return family.points(Characteristic.Kind.OPERATE).stream()
-                .mapToDouble(p -> {
+                .map(p -> {
                     double limit = Math.min(
                             ampacityA, OVERLOAD_LIMIT * ampacityA / p.multiple().orElseThrow());
-                    return limit < p.inMinA() ? 0 : Math.min(limit, p.inMaxA());
+                    double inRange = limit < p.inMinA() ? 0 : Math.min(limit, p.inMaxA());
+                    return new Sourced(inRange, p.provenance(), p.source());
                 })
-                .max();
+                .max(Comparator.comparingDouble(Sourced::value));
     }
 }

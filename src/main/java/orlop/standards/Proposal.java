@@ -6,10 +6,10 @@ import java.util.Set;
  * A device that would do at a place.
  *
  * @param family its family
- * @param ratingA least standard rating that would do, A
+ * @param rating least standard rating that would do, A, with its source
  * @param mustBeMarked what the single device must declare, because its family alone doesn't warrant it; empty if nothing
  */
-public record Proposal(ProtectiveFamily family, double ratingA, Set<Mark> mustBeMarked) {
+public record Proposal(ProtectiveFamily family, Sourced rating, Set<Mark> mustBeMarked) {
     /** A figure that a device declares by its marking or data sheet. */
     public enum Mark {
         /** The system's highest voltage, of that kind of current. */
@@ -20,7 +20,12 @@ public record Proposal(ProtectiveFamily family, double ratingA, Set<Mark> mustBe
 
     /** Keeps a copy. */
     public Proposal {
-        Checks.positive(ratingA, "ratingA");
+        Checks.positive(rating.value(), "rating");
         mustBeMarked = Set.copyOf(mustBeMarked);
+    }
+
+    /** The rating itself, A. */
+    public double ratingA() {
+        return rating.value();
     }
 }

@@ -59,7 +59,7 @@ final class Proposer {
             marks.add(Proposal.Mark.BREAKING_CAPACITY);
         }
         family.leastRatingA(minRatingA)
-                .filter(r -> r <= maxRatingA)
+                .filter(r -> r.value() <= maxRatingA)
                 .ifPresent(r -> found.add(new Proposal(family, r, marks)));
         return Proposals.Obstacle.RATING;
     }

@@ -15,10 +15,9 @@ public final class ProtectiveFamilies {
     private final Map<String, ProtectiveFamily> byId = new LinkedHashMap<>();
 
     private ProtectiveFamilies() {
-        Map<String, List<Double>> ratings = new LinkedHashMap<>();
+        Map<String, List<Sourced>> ratings = new LinkedHashMap<>();
         for (CsvRow row : CsvTable.load("protection-ratings.csv").rows()) {
-            ratings.computeIfAbsent(row.word("family"), k -> new ArrayList<>())
-                    .add(row.sourced("rating_a").value());
+            ratings.computeIfAbsent(row.word("family"), k -> new ArrayList<>()).add(row.sourced("rating_a"));
         }
         Map<String, Map<ProtectiveFamily.Limit, Sourced>> limits = new LinkedHashMap<>();
         for (CsvRow row : CsvTable.load("protection-limits.csv").rows()) {
@@ -30,23 +29,29 @@ public final class ProtectiveFamilies {
             points.computeIfAbsent(row.word("family"), k -> new ArrayList<>()).add(point(row));
         }
         for (CsvRow row : CsvTable.load("families.csv").rows()) {
-            String id = row.word("family");
-            byId.put(
-                    id,
-                    new ProtectiveFamily(
-                            id,
-                            ProtectiveFamily.Kind.parse(row.word("kind")),
-                            row.word("standard"),
-                            row.yes("overload"),
-                            ratings.getOrDefault(id, List.of()),
-                            limits.getOrDefault(id, Map.of()),
-                            points.getOrDefault(id, List.of()),
-                            row.provenance(),
-                            row.source()));
+            byId.put(row.word("family"), family(row, ratings, limits, points));
         }
         refuseUnknown(ratings.keySet());
         refuseUnknown(limits.keySet());
         refuseUnknown(points.keySet());
+    }
+
+    private static ProtectiveFamily family(
+            CsvRow row,
+            Map<String, List<Sourced>> ratings,
+            Map<String, Map<ProtectiveFamily.Limit, Sourced>> limits,
+            Map<String, List<Characteristic>> points) {
+        String id = row.word("family");
+        return new ProtectiveFamily(
+                id,
+                ProtectiveFamily.Kind.parse(row.word("kind")),
+                row.word("standard"),
+                row.yes("overload"),
+                ratings.getOrDefault(id, List.of()),
+                limits.getOrDefault(id, Map.of()),
+                points.getOrDefault(id, List.of()),
+                row.provenance(),
+                row.source());
     }
 
     private void refuseUnknown(Collection<String> ids) {

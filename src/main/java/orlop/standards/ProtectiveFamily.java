@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param kind fuse, breaker or residual-current device
  * @param standard the standard and type
  * @param overloadProtection whether it protects a conductor against overload at all
- * @param ratingsA the standard rated currents, ascending, A
+ * @param ratings the standard rated currents, ascending, A
  * @param limits voltages, breaking capacities and loading; an absent one is not for that kind of current, or is declared
  *     by the device
  * @param points the time-current points
@@ -25,7 +25,7 @@ public record ProtectiveFamily(
         Kind kind,
         String standard,
         boolean overloadProtection,
-        List<Double> ratingsA,
+        List<Sourced> ratings,
         Map<Limit, Sourced> limits,
         List<Characteristic> points,
         Provenance provenance,
@@ -62,10 +62,10 @@ public record ProtectiveFamily(
     public ProtectiveFamily {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(provenance, "provenance");
-        ratingsA = List.copyOf(ratingsA);
+        ratings = List.copyOf(ratings);
         limits = Map.copyOf(limits);
         points = List.copyOf(points);
-        if (ratingsA.isEmpty()) {
+        if (ratings.isEmpty()) {
             throw new IllegalArgumentException("family " + id + " has no ratings");
         }
     }
@@ -99,9 +99,14 @@ public record ProtectiveFamily(
         return Optional.ofNullable(limits.get(limit));
     }
 
+    /** The standard rated currents, ascending, A. */
+    public List<Double> ratingsA() {
+        return ratings.stream().map(Sourced::value).toList();
+    }
+
     /** The least standard rating not below a current, A. */
-    public Optional<Double> leastRatingA(double atLeastA) {
-        return ratingsA.stream().filter(r -> r >= atLeastA).findFirst();
+    public Optional<Sourced> leastRatingA(double atLeastA) {
+        return ratings.stream().filter(r -> r.value() >= atLeastA).findFirst();
     }
 
     /** The points of one kind, in the table's order. */

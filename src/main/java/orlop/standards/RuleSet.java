@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** A set of rules that a vessel is checked against. Immutable. */
@@ -114,13 +113,13 @@ public final class RuleSet {
      * @param ampacityA of the smallest conductor it protects, with all factors, above 0
      */
     public DeviceLimit maxDeviceA(double ampacityA, ProtectiveFamily family) {
-        OptionalDouble max = deviceRule.maxDeviceA(ampacityA, family);
+        Optional<Sourced> max = deviceRule.maxDeviceA(ampacityA, family);
         return new DeviceLimit(
-                max.isPresent() ? Optional.of(max.getAsDouble()) : Optional.empty(),
+                max.map(Sourced::value),
                 deviceRule,
                 deviceClause,
-                deviceProvenance,
-                deviceSource);
+                max.map(m -> deviceProvenance.weaker(m.provenance())).orElse(deviceProvenance),
+                max.map(m -> deviceSource + "; " + m.source()).orElse(deviceSource));
     }
 
     private RuleLimit present(@Nullable RuleLimit limit, String what) {

@@ -90,15 +90,23 @@ class RuleSetTest {
         }
     }
 
-    /** ABYC E-11 11.10: not above the ampacity; the next standard size is allowed up to 150 %. */
+    /** ABYC E-11 11.10 (seen): not above the ampacity; the next standard size (from memory) is allowed up to 150 %. */
     @ParameterizedTest
-    @CsvSource({"iso8820-f,21,25", "iso8820-f,20,20", "gg,64,80", "class-t,31,35", "iso8820-sf51,520,520", "rcd,30,-1"})
-    void abyc_allows_the_next_size_up_to_150_percent(String family, double ampacityA, double expectedA) {
+    @CsvSource({
+        "iso8820-f,21,25,MEMORY",
+        "iso8820-f,20,20,MEMORY",
+        "gg,64,80,MEMORY",
+        "class-t,31,35,MEMORY",
+        "iso8820-sf51,520,520,SEEN",
+        "rcd,30,-1,SEEN"
+    })
+    void abyc_allows_the_next_size_up_to_150_percent(
+            String family, double ampacityA, double expectedA, Provenance provenance) {
         DeviceLimit limit = rules.get("abyc").maxDeviceA(ampacityA, families.get(family));
 
         assertThat(limit.maxDeviceA().orElse(-1.0)).isEqualTo(expectedA);
         assertThat(limit.clause()).isEqualTo("ABYC E-11 11.10");
-        assertThat(limit.provenance()).isEqualTo(Provenance.SEEN);
+        assertThat(limit.provenance()).isEqualTo(provenance);
     }
 
     @Test
