@@ -38,6 +38,8 @@ public final class Sizing {
     private final double[] dropArea;
     private final int[] dropCondition;
     private final boolean[] unfit;
+    private final double[] leastForAmpacity;
+    private final double[] leastForDevice;
 
     public Sizing(Plan plan, List<Operation> operations, Behind behind, Runs runs, BooleanSupplier stale) {
         this.plan = plan;
@@ -53,6 +55,8 @@ public final class Sizing {
         dropArea = new double[count];
         dropCondition = new int[count];
         unfit = new boolean[count];
+        leastForAmpacity = new double[count];
+        leastForDevice = new double[count];
         for (int i = 0; i < count; i++) {
             Double installed = plan.cables().get(i).cable().areaMm2();
             setArea(i, installed != null ? installed : ceiling(mechanical(i)));
@@ -70,6 +74,10 @@ public final class Sizing {
             growForCurrent();
         }
         new LeastDropAreas(this).find();
+        for (int i = 0; i < count; i++) {
+            leastForAmpacity[i] = forAmpacity(i);
+            leastForDevice[i] = forDevice(i);
+        }
     }
 
     private void solveAll() {
@@ -262,7 +270,7 @@ public final class Sizing {
 
     /** Least standard area that would do in every condition; infinite if none would. */
     public double leastAreaMm2(int cable) {
-        double forCurrent = Math.max(forAmpacity(cable), forDevice(cable));
+        double forCurrent = Math.max(leastForAmpacity[cable], leastForDevice[cable]);
         double least = Math.max(Math.max(forCurrent, mechanical(cable)), dropArea[cable]);
         return isAuto(cable) && !unfit[cable] ? Math.max(least, area[cable]) : least;
     }
@@ -273,10 +281,10 @@ public final class Sizing {
         if (least == Double.POSITIVE_INFINITY) {
             return GovernedBy.NOTHING_FITS;
         }
-        if (forAmpacity(cable) >= least && least > mechanical(cable)) {
+        if (leastForAmpacity[cable] >= least && least > mechanical(cable)) {
             return GovernedBy.AMPACITY;
         }
-        if (forDevice(cable) >= least && least > mechanical(cable)) {
+        if (leastForDevice[cable] >= least && least > mechanical(cable)) {
             return GovernedBy.DEVICE;
         }
         return least > mechanical(cable) ? GovernedBy.DROP : GovernedBy.MECHANICAL;
