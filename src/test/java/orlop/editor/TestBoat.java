@@ -70,7 +70,7 @@ final class TestBoat {
     private void circuits() {
         circuit(
                 "FC3",
-                fuse("iso8820-c", 25),
+                fuse("gg", 25),
                 "W6",
                 "W7",
                 120,
@@ -88,7 +88,7 @@ final class TestBoat {
         run(UNGUARDED, "24MAIN.d", "MA1.1", 11, 35);
         circuit(
                 "FC4",
-                fuse("iso8820-c", 15),
+                fuse("gg", 15),
                 "W9",
                 "W10",
                 180,
@@ -99,7 +99,7 @@ final class TestBoat {
                 6);
         circuit(
                 "FC5",
-                fuse("iso8820-c", 10),
+                fuse("gg", 10),
                 "W11",
                 "W12",
                 210,
@@ -110,7 +110,7 @@ final class TestBoat {
                 4);
         circuit(
                 "FC6",
-                fuse("iso8820-c", 20),
+                fuse("gg", 20),
                 "W13",
                 "W14",
                 240,
@@ -121,7 +121,7 @@ final class TestBoat {
                 4);
         circuit(
                 "FC7",
-                fuse("iso8820-c", 15),
+                fuse("gg", 15),
                 "W15",
                 "W16",
                 270,
