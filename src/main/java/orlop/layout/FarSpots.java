@@ -52,7 +52,7 @@ final class FarSpots {
         }
         Label.Leader leader = leader(r, t);
         Side side = r.centreX() >= t.centreX() ? Side.RIGHT : Side.LEFT;
-        return labeller.overText(l, leader) ? Optional.empty() : Optional.of(new Label.Put(r, side, leader));
+        return labeller.overOthers(l, leader) ? Optional.empty() : Optional.of(new Label.Put(r, side, leader));
     }
 
     private static double length(Label.Put put) {

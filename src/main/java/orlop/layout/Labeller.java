@@ -20,6 +20,7 @@ public final class Labeller {
 
     private static final String OWNED = "\n"; // in no id
     private static final int SWEEPS = 4;
+    private static final int PUSHES = 12;
     private static final double CONFLICT = 200;
     private static final double CONFLICT_PER_MM2 = 10;
 
@@ -108,9 +109,13 @@ public final class Labeller {
             choose(l, better);
             return true;
         }
+        int tried = 0;
         for (Spot s : l.spots()) {
-            if (fixedConflicts(s.rect()) == 0 && push(l, s)) {
-                return true;
+            if (tried < PUSHES && fixedConflicts(s.rect()) == 0) {
+                tried++;
+                if (push(l, s)) {
+                    return true;
+                }
             }
         }
         choose(l, better);
@@ -210,11 +215,17 @@ public final class Labeller {
         return n;
     }
 
-    /** Whether a leader would run over a text other than its own. */
-    boolean overText(Label l, Label.Leader leader) {
+    /** Whether a leader would run over a text other than its own, or through a symbol or bar that it does not lead to. */
+    boolean overOthers(Label l, Label.Leader leader) {
         Rect box = Rect.around(new Point(leader.x1(), leader.y1()), new Point(leader.x2(), leader.y2()));
         for (RectIndex.Entry e : texts.overlapping(box.grown(GAP_MM))) {
             if (!e.id().equals(l.id()) && crosses(leader, e.rect().grown(0.2))) {
+                return true;
+            }
+        }
+        for (RectIndex.Entry e : solids.overlapping(box)) {
+            boolean itsEnd = e.rect().grown(GAP_MM).contains(leader.x2(), leader.y2());
+            if (e.id().startsWith(OWNED) && !itsEnd && crosses(leader, e.rect())) {
                 return true;
             }
         }

@@ -67,9 +67,24 @@ final class LegCost {
                 && piece.maxX() > near.minX()
                 && piece.minY() < near.maxY()
                 && piece.maxY() > near.minY();
-        if (touches && exits.getOrDefault(t.owner, List.of()).stream().noneMatch(e -> e.contains(piece))) {
+        if (touches && !inExit(t, near, piece)) {
             block(length);
         }
+    }
+
+    /** Whether the part of the piece that is near the body lies in a corridor in which it may be there. */
+    private boolean inExit(Thing t, Rect near, Rect piece) {
+        Rect part = new Rect(
+                Math.max(piece.minX(), near.minX()),
+                Math.max(piece.minY(), near.minY()),
+                Math.min(piece.maxX(), near.maxX()),
+                Math.min(piece.maxY(), near.maxY()));
+        for (Rect e : exits.getOrDefault(t.owner, List.of())) {
+            if (e.contains(part)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void zone(Thing t, Rect piece, boolean horizontal) {
@@ -111,11 +126,10 @@ final class LegCost {
             return;
         }
         boolean atItsEnd = Math.abs(own - low) < EPS || Math.abs(own - high) < EPS;
-        if (sharesNet(t)) {
-            return;
-        }
         if (atItsEnd) {
-            block(PITCH); // it would look joined
+            if (!sharesNet(t)) {
+                block(PITCH); // it would look joined
+            }
         } else if (Math.abs(at - start) > EPS) {
             cost += CROSSING;
         }

@@ -3,6 +3,7 @@ package orlop.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Distribution;
@@ -67,6 +68,10 @@ public final class Placing {
         String state = SymbolChoice.state(c, condition);
         Symbol s = library.find(c.kind().word(), SymbolChoice.variant(drawing, c), state)
                 .orElseThrow(() -> new IllegalStateException("no symbol for " + c.kind()));
+        List<String> names = c.particulars().terminals();
+        if (names.size() > 2 && !s.terminals().keySet().equals(Set.copyOf(names))) {
+            return ManyEnds.place(c, names);
+        }
         Rect ink = ink(s.bounds(), c.place());
         boolean any = c.kind().terminals().names().isEmpty();
         return new Placed(c, s.name(), ink, ports(c, s, ink), any, null);
@@ -86,7 +91,7 @@ public final class Placing {
     }
 
     /** A symbol's point on the sheet: mirrored, turned clockwise, moved. */
-    private static double[] onSheet(double x, double y, Place place) {
+    static double[] onSheet(double x, double y, Place place) {
         double mx = place.mirrored() ? -x : x;
         double ox = place.at().xMm();
         double oy = place.at().yMm();

@@ -124,6 +124,11 @@ public final class Router {
     private void search(Connection c) {
         List<Port> starts = ports(c.from(), c.to());
         List<Port> goals = ports(c.to(), c.from());
+        Optional<WaySearch.Found> simple = Shapes.simple(legs(c, starts, goals, false), starts, goals);
+        if (simple.isPresent()) {
+            accept(c, simple.get().start(), simple.get().end(), simple.get().points());
+            return;
+        }
         Rect box = WaySearch.boxAround(starts).union(WaySearch.boxAround(goals));
         Rect window = clipped(box.grown(REACH_MM), box);
         Optional<WaySearch.Found> found = WaySearch.find(legs(c, starts, goals, false), starts, goals, window);

@@ -39,6 +39,8 @@ final class WaySearch {
     private final int[] before;
     private final double[] right;
     private final double[] down;
+    private final int[] goalOf;
+    private final byte[] corners; // 0 not asked yet, 1 free, 2 blocked
     private final PriorityQueue<Open> open = new PriorityQueue<>();
     private long serial;
 
@@ -55,6 +57,8 @@ final class WaySearch {
         before = new int[nodes * 4];
         right = filled(nodes, Double.NaN);
         down = filled(nodes, Double.NaN);
+        corners = new byte[nodes];
+        goalOf = goalStates(nodes * 4);
     }
 
     /** The cheapest way within the area, if there is one. */
@@ -113,7 +117,11 @@ final class WaySearch {
     }
 
     private boolean cornerBlocked(int state) {
-        return legs.cornerBlocked(xs[column(state)], ys[row(state)]);
+        int node = state >> 2;
+        if (corners[node] == 0) {
+            corners[node] = (byte) (legs.cornerBlocked(xs[column(state)], ys[row(state)]) ? 2 : 1);
+        }
+        return corners[node] == 2;
     }
 
     private void step(int state, Heading h, double extra) {
@@ -148,18 +156,31 @@ final class WaySearch {
         double y = ys[row(state)];
         double dx = Math.max(0, Math.max(goalBox.minX() - x, x - goalBox.maxX()));
         double dy = Math.max(0, Math.max(goalBox.minY() - y, y - goalBox.maxY()));
-        open.add(new Open(state, best[state] + dx + dy, serial++));
+        open.add(new Open(state, best[state] + dx + dy + bends(state, dx, dy), serial++));
+    }
+
+    /** What the bends cost at least that are still to come. */
+    private double bends(int state, double dx, double dy) {
+        Heading h = HEADINGS[state & 3];
+        double aside = h.horizontal() ? dy : dx;
+        double ahead = h.horizontal() ? dx : dy;
+        double middle = h.horizontal() ? goalBox.centreX() - xs[column(state)] : goalBox.centreY() - ys[row(state)];
+        boolean away = ahead > 0 && middle * (h.horizontal() ? h.dx() : h.dy()) < 0;
+        return away ? 2 * LegCost.BEND : aside > 0 ? LegCost.BEND : 0;
     }
 
     private @Nullable Port goalAt(int state) {
-        double x = xs[column(state)];
-        double y = ys[row(state)];
-        for (Port g : goals) {
-            if (g.x() == x && g.y() == y && g.heading().opposite() == HEADINGS[state & 3]) {
-                return g;
-            }
+        return goalOf[state] == 0 ? null : goals.get(goalOf[state] - 1);
+    }
+
+    /** By state, the number of the goal that is reached in it, from 1; 0 for none. */
+    private int[] goalStates(int states) {
+        int[] of = new int[states];
+        for (int n = goals.size(); n > 0; n--) {
+            Port g = goals.get(n - 1);
+            of[state(index(xs, g.x()), index(ys, g.y()), g.heading().opposite())] = n;
         }
-        return null;
+        return of;
     }
 
     private Found found(int end, List<Port> starts) {

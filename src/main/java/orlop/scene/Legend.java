@@ -17,7 +17,7 @@ import orlop.scene.TextBlock.Line;
 /** What the lines and markers mean, and the cautions, at the foot of the sheet. */
 final class Legend {
     private static final double INSET_MM = 4;
-    private static final double ROW_MM = 5.6;
+    private static final double WIDE_MM = 150;
     private static final double SAMPLE_MM = 12;
     private static final double GAP_MM = 3;
     private static final int ROWS = 4;
@@ -36,26 +36,30 @@ final class Legend {
         List<Mark> at(double x, double y);
     }
 
-    private record Row(String key, Sample sample) {}
+    private record Row(String key, Sample sample, double sampleMm) {
+        Row(String key, Sample sample) {
+            this(key, sample, SAMPLE_MM);
+        }
+    }
 
     void draw(ItemMaker items) {
         double top = caution(items);
-        List<Row> rows = rows();
+        boolean wide = rect.width() > WIDE_MM;
+        List<Row> rows = wide ? rows() : fewRows();
+        int inColumn = wide ? ROWS : rows.size();
+        double pitch = (top - (wide ? 2 : 0.8) - rect.minY() - 2) / inColumn;
+        double column = (rect.width() - INSET_MM) / 2;
         List<Mark> marks = new ArrayList<>();
         List<String> spoken = new ArrayList<>();
-        double column = (rect.width() - INSET_MM) / (rect.width() > 150 ? 2 : 1);
-        int most = rect.width() > 150 ? 2 * ROWS : rows.size();
-        double pitch = rect.width() > 150 ? ROW_MM : (top - rect.minY() - 2) / rows.size();
-        for (int i = 0; i < Math.min(most, rows.size()); i++) {
-            boolean second = rect.width() > 150 && i >= ROWS;
-            double x = rect.minX() + INSET_MM + (second ? column : 0);
-            double y = rect.minY() + 2 + pitch * ((second ? i - ROWS : i) + 0.5);
-            String text = words.text(rows.get(i).key);
-            marks.addAll(rows.get(i).sample.at(x, y));
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            double x = rect.minX() + INSET_MM + (i / inColumn > 0 ? column : 0);
+            double y = rect.minY() + 2 + pitch * (i % inColumn + 0.5);
+            String text = words.text(row.key);
+            marks.addAll(row.sample.at(x, y));
             TextBlock block = TextBlock.of(List.of(Line.of(text, Weight.REGULAR, Ink.INK)));
-            marks.addAll(block.marks(
-                    Rect.of(x + SAMPLE_MM + GAP_MM, y - block.height() / 2, block.width(), block.height()),
-                    Side.RIGHT));
+            double left = x + row.sampleMm + GAP_MM;
+            marks.addAll(block.marks(Rect.of(left, y - block.height() / 2, block.width(), block.height()), Side.RIGHT));
             spoken.add(text);
         }
         items.add(Role.LEGEND, "", String.join("; ", spoken), marks, Map.of());
@@ -93,6 +97,27 @@ final class Legend {
             rows.set(2, new Row("scene.legend.memory", (x, y) -> text(x, y, CableText.MEMORY)));
         }
         return rows;
+    }
+
+    /** On a small sheet: the lines, and the three markers in one row. */
+    private List<Row> fewRows() {
+        List<Row> few = new ArrayList<>(rows().subList(0, ROWS));
+        if (!memory()) {
+            few.remove(2); // dead lines are grey, and their labels say so
+        }
+        few.add(new Row(
+                "scene.legend.kinds",
+                (x, y) -> {
+                    List<Mark> marks = new ArrayList<>();
+                    double at = x;
+                    for (Severity s : Severity.values()) {
+                        marks.addAll(Marker.marks(s, at + Marker.WIDTH_MM / 2, y, "", false));
+                        at += Marker.WIDTH_MM;
+                    }
+                    return marks;
+                },
+                3 * Marker.WIDTH_MM));
+        return few;
     }
 
     /** Whether any area on the sheet carries the mark of a value from memory. */

@@ -153,13 +153,17 @@ final class SheetItems {
     private void symbol(Placed p) {
         Component c = p.component();
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.SymbolAt(
-                p.symbol(),
-                c.place().at().xMm(),
-                c.place().at().yMm(),
-                c.place().rotationDegree(),
-                c.place().mirrored(),
-                Ink.INK));
+        if (p.symbol().isEmpty()) {
+            box(marks, p);
+        } else {
+            marks.add(new Mark.SymbolAt(
+                    p.symbol(),
+                    c.place().at().xMm(),
+                    c.place().at().yMm(),
+                    c.place().rotationDegree(),
+                    c.place().mirrored(),
+                    Ink.INK));
+        }
         for (Way w : view.ways().values()) {
             for (Port q : List.of(w.start(), w.end())) {
                 if (q.terminal().component().equals(p.id())) {
@@ -174,6 +178,16 @@ final class SheetItems {
                     text.inside(), p.ink().centreX() - 0.8, p.ink().centreY(), ink));
         }
         items.add(Role.COMPONENT, p.id(), text.words(), p.ink(), marks, text.data());
+    }
+
+    /** A component that no symbol fits: a box with its terminals numbered. */
+    private static void box(List<Mark> marks, Placed p) {
+        marks.add(new Mark.Box(p.ink(), null, Ink.INK, THIN_MM, Mark.Dash.SOLID));
+        for (Port q : p.ports()) {
+            double x = q.x() - 2.2 * q.heading().dx();
+            double y = q.y() - 2.2 * q.heading().dy();
+            marks.add(SystemName.text(q.terminal().terminal(), x, y, Ink.INK));
+        }
     }
 
     /** A terminal that the symbol doesn't place stands clear of it: a thin line leads there. */

@@ -11,6 +11,7 @@ import orlop.drawing.SheetSize;
  */
 final class Zones {
     private static final double FIELD_MM = 50;
+    private static final double LEAST_MM = 12; // a narrower rest belongs to its neighbour
     private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
     private final List<Double> xs;
@@ -31,7 +32,7 @@ final class Zones {
         List<Double> edges = new ArrayList<>(List.of(min));
         double first = middle - Math.floor((middle - min) / FIELD_MM) * FIELD_MM;
         for (double e = first; e < max; e += FIELD_MM) {
-            if (e > min) {
+            if (e - min > LEAST_MM && max - e > LEAST_MM) {
                 edges.add(e);
             }
         }
