@@ -23,7 +23,7 @@ public final class DrawingFile {
     public static final String SUFFIX = ".orlop";
 
     /** The largest file that is read or written, in bytes: some 300,000 components and cables. */
-    public static final int MAX_BYTES = 64 << 20;
+    public static final int MAX_BYTES = 32 << 20;
 
     private static final int MEGA = 1 << 20;
 
@@ -133,7 +133,8 @@ public final class DrawingFile {
                     name, at[0], at[1], "", Message.of("store.not-utf8"), Message.of("store.not-utf8" + Trouble.CURE));
         }
         int start = out.length() > 0 && out.get(0) == '\uFEFF' ? 1 : 0;
-        return Arrays.copyOfRange(out.array(), start, out.limit());
+        boolean whole = start == 0 && out.limit() == bytes.length;
+        return whole ? out.array() : Arrays.copyOfRange(out.array(), start, out.limit());
     }
 
     /** Line and column behind the last of these characters. */

@@ -34,8 +34,8 @@ final class JsonTree {
 
     static final int MAX_STRING = 100_000;
     static final int MAX_NUMBER = 200;
-    /** A drawing of 100,000 cables has about 3 million. */
-    static final int MAX_TOKENS = 8_000_000;
+    /** A drawing of 100,000 components and 100,000 cables has about 3 million. */
+    static final int MAX_TOKENS = 4_000_000;
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
             // no symbol table: a text of many colliding keys would make it throw

@@ -31,6 +31,9 @@ final class Shape {
         }
     }
 
+    /** More unknown keys in one object are no later version of the format but no drawing. */
+    static final int MAX_UNKNOWN = 1_000;
+
     private final Plan plan;
     private final List<Leaf> leaves;
     private final Set<String> keys = new LinkedHashSet<>();
@@ -147,6 +150,9 @@ final class Shape {
                             .withKey(key);
                 }
                 unknown.put(key, new JsonOut().tree(e.getValue()).toString());
+                if (unknown.size() > MAX_UNKNOWN) {
+                    throw Trouble.of("store.too-many-unknown", MAX_UNKNOWN).withKey(key);
+                }
             }
         }
         return unknown.isEmpty() ? Extras.NONE : new Extras(unknown);
