@@ -1,5 +1,6 @@
 package orlop.network;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -13,22 +14,36 @@ import orlop.drawing.TerminalRef;
  * piece of metal.
  */
 final class Pins {
+    /** No kind has more than seven terminals that are numbered: a changeover of six ways. */
+    private static final String[] NAMES = {"1", "2", "3", "4", "5", "6", "7", "8"};
+
     private final Component[] components;
     private final int[] firstPin;
     private final int[] componentOfPin;
+    private final boolean[] onePiece; // by component
+    private final String[] systemOfPin;
     private final Map<String, Integer> index;
 
     Pins(Drawing drawing) {
         components = drawing.components().stream().toArray(Component[]::new);
         firstPin = new int[components.length + 1];
+        onePiece = new boolean[components.length];
         index = new HashMap<>(components.length * 2);
         for (int i = 0; i < components.length; i++) {
             index.put(components[i].id(), i);
+            onePiece[i] = isOnePiece(components[i]);
             firstPin[i + 1] = firstPin[i] + pinCount(components[i]);
         }
         componentOfPin = new int[firstPin[components.length]];
         for (int i = 0; i < components.length; i++) {
-            java.util.Arrays.fill(componentOfPin, firstPin[i], firstPin[i + 1], i);
+            Arrays.fill(componentOfPin, firstPin[i], firstPin[i + 1], i);
+        }
+        systemOfPin = new String[componentOfPin.length];
+        for (int pin = 0; pin < systemOfPin.length; pin++) {
+            Component c = components[componentOfPin[pin]];
+            String terminal = terminalOf(pin);
+            boolean one = c.systems().size() == 1;
+            systemOfPin[pin] = one ? c.systems().get(0) : c.systemOf(terminal == null ? "1" : terminal);
         }
     }
 
@@ -51,7 +66,7 @@ final class Pins {
         if (c == null) {
             return -1;
         }
-        if (isOnePiece(components[c])) {
+        if (onePiece[c]) {
             return firstPin[c];
         }
         int n = number(t.terminal());
@@ -64,7 +79,7 @@ final class Pins {
         if (i == null) {
             throw new IllegalArgumentException("no such component: " + c.id());
         }
-        return firstPin[i] + (isOnePiece(c) ? 0 : terminal - 1);
+        return firstPin[i] + (onePiece[i] ? 0 : terminal - 1);
     }
 
     private static int number(String terminal) {
@@ -91,11 +106,15 @@ final class Pins {
     @Nullable
     String terminalOf(int pin) {
         int c = componentOfPin[pin];
-        return isOnePiece(components[c]) ? null : Integer.toString(pin - firstPin[c] + 1);
+        return onePiece[c] ? null : NAMES[Math.min(pin - firstPin[c], NAMES.length - 1)];
     }
 
     String systemOf(int pin) {
-        String terminal = terminalOf(pin);
-        return componentOf(pin).systemOf(terminal == null ? "1" : terminal);
+        return systemOfPin[pin];
+    }
+
+    /** Whether all terminals of the pin's component are one piece of metal. */
+    boolean isBar(int pin) {
+        return onePiece[componentOfPin[pin]];
     }
 }

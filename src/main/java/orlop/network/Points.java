@@ -98,20 +98,20 @@ final class Points {
     }
 
     private void name(int count, int[] namedBy) {
-        List<Set<String>> terminals = new ArrayList<>();
+        List<List<String>> terminals = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            terminals.add(new LinkedHashSet<>());
+            terminals.add(new ArrayList<>(4));
         }
         List<List<String>> taps = taps();
         for (int pin = 0; pin < pins.count(); pin++) {
             if (pointOfPin[pin] >= 0) {
                 String terminal = pins.terminalOf(pin);
                 String id = pins.componentOf(pin).id();
-                Set<String> into = terminals.get(pointOfPin[pin]);
+                List<String> into = terminals.get(pointOfPin[pin]);
                 if (terminal != null) {
                     into.add(id + "." + terminal);
                 } else {
-                    into.addAll(taps.get(pin));
+                    into.addAll(new LinkedHashSet<>(taps.get(pin)));
                 }
             }
         }
@@ -122,7 +122,7 @@ final class Points {
                 id = id + "." + pins.terminalOf(namedBy[i]);
                 taken.add(id);
             }
-            all.add(new NetPoint(id, pins.systemOf(namedBy[i]), List.copyOf(terminals.get(i))));
+            all.add(new NetPoint(id, pins.systemOf(namedBy[i]), terminals.get(i)));
         }
     }
 
@@ -145,7 +145,7 @@ final class Points {
 
     private void tap(List<List<String>> taps, TerminalRef t) {
         int pin = pins.of(t);
-        if (pin >= 0 && pins.terminalOf(pin) == null) {
+        if (pin >= 0 && pins.isBar(pin)) {
             List<String> at = taps.get(pin);
             if (at.isEmpty()) {
                 at = new ArrayList<>();

@@ -189,6 +189,16 @@ final class Studying {
         }
 
         @Override
+        public double faultThroughA(int connection) {
+            double most = Double.NaN;
+            for (Faults f : faults) {
+                double here = f.throughA(connection);
+                most = Double.isNaN(most) || here > most ? here : most;
+            }
+            return most;
+        }
+
+        @Override
         public String conditionOf(String source) {
             for (OperatingCondition c : conditions) {
                 if (c.sourceOn(source)) {

@@ -202,4 +202,44 @@ class CoverageTest {
         // W2 is too thin for F1, but the switch never joins it to the battery
         assertThat(sketch.study().gaps()).isEmpty();
     }
+
+    /** Two banks of 1,000 A on one bar: each fuse sees the other bank or its own, never both; a branch sees both. */
+    @Test
+    void a_fuse_between_two_banks_breaks_the_greater_of_them_not_their_sum() {
+        Sketch s = Sketch.dc(24, "iso13297")
+                .supply("GB1", 25, 0.02)
+                .supply("GB2", 25, 0.025)
+                .fuse("F1", "iso8820-sf30", 100)
+                .fuse("F2", "iso8820-sf30", 100)
+                .fuse("F3", "iso8820-sf30", 40)
+                .bar("B")
+                .power("E1", 100)
+                .link("GB1.1", "F1.1")
+                .link("GB2.1", "F2.1")
+                .link("F1.2", "B.a")
+                .link("F2.2", "B.b")
+                .link("B.c", "F3.1")
+                .cable("W1", "F3.2", "E1.1", 3, 10);
+
+        // 1,250 A and 1,000 A alone, 2,250 A together; SF 30 breaks 2 kA (ISO 8820-5)
+        assertThat(s.study().gaps()).extracting(Gap::kind, Gap::device).containsExactly(
+                org.assertj.core.groups.Tuple.tuple(Gap.Kind.CANNOT_BREAK, "F3"));
+    }
+
+    @Test
+    void a_fuse_with_a_resistance_of_its_own_is_judged_alike() {
+        Sketch s = Sketch.dc(24, "iso13297")
+                .supply("GB1", 25, 0.02)
+                .supply("GB2", 25, 0.025)
+                .add("F1", new orlop.drawing.Protection.Fuse(
+                        "iso8820-sf30", 100.0, null, null, 0.0005, orlop.drawing.Poles.POSITIVE))
+                .fuse("F2", "iso8820-sf30", 100)
+                .bar("B")
+                .link("GB1.1", "F1.1")
+                .link("GB2.1", "F2.1")
+                .link("F1.2", "B.a")
+                .link("F2.2", "B.b");
+
+        assertThat(s.study().gaps()).isEmpty();
+    }
 }

@@ -34,6 +34,12 @@ final class FaultIsland {
     private final boolean limitedOff;
     private final double faultOhm;
     private final double[] fault;
+    private final int[] switching; // positions of the parts that change state
+    private final int[][] partsAt; // by local node: positions of the parts that end there
+    /** By position: current into node a of the part while the fault is at a; NaN where there is none. */
+    final double[] intoA;
+    /** By position: current into node b of the part while the fault is at b; NaN where there is none. */
+    final double[] intoB;
     private Potentials potentials;
     private final int[] variable;
     private double reference;
@@ -58,10 +64,31 @@ final class FaultIsland {
         Arrays.fill(fault, Double.NaN);
         potentials = new Potentials(nodes.length + 1);
         variable = new int[nodes.length + 1];
+        intoA = new double[parts.length];
+        intoB = new double[parts.length];
+        Arrays.fill(intoA, Double.NaN);
+        Arrays.fill(intoB, Double.NaN);
+        partsAt = partsAt();
+        switching = java.util.stream.IntStream.range(0, parts.length)
+                .filter(this::switches)
+                .toArray();
     }
 
-    int[] nodes() {
-        return nodes;
+    private int[][] partsAt() {
+        int[] degree = new int[nodes.length + 1];
+        for (int i = 0; i < parts.length; i++) {
+            degree[localA[i]]++;
+            degree[localB[i]]++;
+        }
+        int[][] at = new int[nodes.length + 1][];
+        for (int v = 0; v < at.length; v++) {
+            at[v] = new int[degree[v]];
+        }
+        for (int i = 0; i < parts.length; i++) {
+            at[localA[i]][--degree[localA[i]]] = i;
+            at[localB[i]][--degree[localB[i]]] = i;
+        }
+        return at;
     }
 
     /** By local node: amperes; NaN where nothing feeds the node, infinite where nothing limits the current. */
@@ -125,6 +152,10 @@ final class FaultIsland {
         double[][] columns = columns(m, unknowns);
         for (int k : members) {
             fault[k] = current(k, open, inverse);
+            shares(states, k, open, m, inverse);
+            if (switching.length == 0) {
+                continue;
+            }
             String wanted = wanted(states, k, open, columns);
             Set<String> been = seen.computeIfAbsent(k, x -> new HashSet<>());
             been.add(states);
@@ -143,6 +174,42 @@ final class FaultIsland {
         return volts > 0 ? volts / ohm : Double.NaN;
     }
 
+    /** What each part at a node brings into a fault there. */
+    private void shares(String states, int k, double[] open, Elimination m, Elimination.Inverse inverse) {
+        if (Double.isNaN(fault[k])) {
+            return;
+        }
+        for (int i : partsAt[k]) {
+            boolean atA = localA[i] == k;
+            int other = atA ? localB[i] : localA[i];
+            char state = states.charAt(i);
+            double amps = 0; // from b to a
+            if (hasConductance(i, state)) {
+                double there = voltage(other, open);
+                if (variable[other] >= 0 && variable[k] >= 0) {
+                    double z = variable[other] == variable[k]
+                            ? inverse.diagonal(variable[k])
+                            : inverse.pair(m.slot(variable[other], variable[k]));
+                    there -= z * fault[k];
+                }
+                double here = fault[k] * faultOhm;
+                double emf = circuit.part(parts[i]) == Part.RESISTOR ? 0 : circuit.first(parts[i]);
+                amps = conductance(i) * (emf - (atA ? here - there : there - here));
+            } else if (ties(i, state)) {
+                amps = Double.POSITIVE_INFINITY;
+            } else if (state == LIMIT) {
+                amps = circuit.third(parts[i]);
+            } else if (state != OFF && circuit.part(parts[i]) == Part.CURRENT) {
+                amps = circuit.first(parts[i]);
+            }
+            if (atA) {
+                intoA[i] = amps;
+            } else {
+                intoB[i] = -amps;
+            }
+        }
+    }
+
     private double voltage(int local, double[] x) {
         double base = variable[local] == -2 ? Double.NaN : variable[local] < 0 ? reference : x[variable[local]];
         return base + potentials.above(local);
@@ -153,11 +220,9 @@ final class FaultIsland {
     /** For each terminal of a part that switches: what one ampere there does everywhere. */
     private double[][] columns(Elimination m, int unknowns) {
         double[][] columns = new double[unknowns][];
-        for (int i = 0; i < parts.length; i++) {
-            if (switches(i)) {
-                column(variable[localA[i]], m, columns);
-                column(variable[localB[i]], m, columns);
-            }
+        for (int i : switching) {
+            column(variable[localA[i]], m, columns);
+            column(variable[localB[i]], m, columns);
         }
         return columns;
     }
@@ -174,11 +239,9 @@ final class FaultIsland {
     private String wanted(String states, int k, double[] open, double[][] columns) {
         char[] want = states.toCharArray();
         boolean any = false;
-        for (int i = 0; i < parts.length; i++) {
-            if (switches(i)) {
-                want[i] = want(i, states.charAt(i), k, open, columns);
-                any |= want[i] != states.charAt(i);
-            }
+        for (int i : switching) {
+            want[i] = want(i, states.charAt(i), k, open, columns);
+            any |= want[i] != states.charAt(i);
         }
         return any ? new String(want) : states;
     }

@@ -10,6 +10,7 @@ import orlop.network.Network;
 import orlop.study.flow.Circuit;
 import orlop.study.flow.Islands;
 import orlop.study.flow.Part;
+import orlop.study.flow.PinCurrents;
 import orlop.study.model.Assembly;
 import orlop.study.model.CableModel;
 import orlop.study.model.Operation;
@@ -28,11 +29,16 @@ import orlop.study.model.SourceModel;
 public final class Faults {
     private final double[] maxA;
     private final double[] minA;
+    private final double[] throughA; // by connection
 
-    private Faults(double[] maxA, double[] minA) {
+    private Faults(double[] maxA, double[] minA, double[] throughA) {
         this.maxA = maxA;
         this.minA = minA;
+        this.throughA = throughA;
     }
+
+    /** What one solution gave: amperes by node, and by part what it brings into a fault at its own ends. */
+    private record Solution(double[] amps, double[] intoA, double[] intoB) {}
 
     /**
      * @param areaMm2 by cable
@@ -40,14 +46,14 @@ public final class Faults {
      */
     public static Faults of(Plan plan, Operation operation, double[] areaMm2, double faultOhm, BooleanSupplier stale) {
         boolean plain = plan.drawing().vessel().faultMethod() == FaultMethod.PLAIN;
-        double[] cold = solve(
+        Solution cold = solve(
                 plan, operation, true, i -> plan.cables().get(i).loopOhm(areaMm2[i], coldC(plan, i, plain)), faultOhm);
         if (stale.getAsBoolean()) {
             throw new java.util.concurrent.CancellationException("superseded");
         }
-        double[] hot = solve(
+        Solution hot = solve(
                 plan, operation, false, i -> plan.cables().get(i).loopOhm(areaMm2[i], hotC(plan, i, plain)), faultOhm);
-        return new Faults(cold, hot);
+        return new Faults(cold.amps(), hot.amps(), through(operation, cold));
     }
 
     private static double coldC(Plan plan, int cable, boolean plain) {
@@ -62,7 +68,7 @@ public final class Faults {
         return stated == null ? rated : plain ? stated : Math.max(rated, stated);
     }
 
-    private static double[] solve(
+    private static Solution solve(
             Plan plan, Operation operation, boolean highest, IntToDoubleFunction ohm, double faultOhm) {
         Circuit circuit = circuit(plan, operation, highest, ohm);
         boolean[] live = operation.assembly().live();
@@ -82,17 +88,26 @@ public final class Faults {
             }
         }
         double[] amps = new double[circuit.nodeCount()];
+        double[] intoA = new double[circuit.partCount()];
+        double[] intoB = new double[circuit.partCount()];
         Arrays.fill(amps, Double.NaN);
+        Arrays.fill(intoA, Double.NaN);
+        Arrays.fill(intoB, Double.NaN);
         int[][] nodes = lists(nodeCount, localOf.length, islands::of);
         int[][] parts = lists(partCount, circuit.partCount(), islands::ofPart);
         for (int i = 0; i < islands.count(); i++) {
             boolean limitedOff = !highest && hasEmf[i];
-            double[] found = new FaultIsland(circuit, nodes[i], parts[i], localOf, limitedOff, faultOhm).solve();
+            FaultIsland island = new FaultIsland(circuit, nodes[i], parts[i], localOf, limitedOff, faultOhm);
+            double[] found = island.solve();
             for (int k = 0; k < found.length; k++) {
                 amps[nodes[i][k]] = found[k];
             }
+            for (int k = 0; k < parts[i].length; k++) {
+                intoA[parts[i][k]] = island.intoA[k];
+                intoB[parts[i][k]] = island.intoB[k];
+            }
         }
-        return amps;
+        return new Solution(amps, intoA, intoB);
     }
 
     private static int[][] lists(int[] sizes, int count, java.util.function.IntUnaryOperator islandOf) {
@@ -136,6 +151,55 @@ public final class Faults {
             }
         }
         return circuit;
+    }
+
+    /** Greatest current through each connection while one of its ends is faulted; NaN where it is not determined. */
+    private static double[] through(Operation operation, Solution s) {
+        Assembly assembly = operation.assembly();
+        Network network = assembly.network();
+        double[] leaving = new double[network.pinCount()];
+        boolean[] contracted = new boolean[network.connections().size()];
+        double[] through = new double[contracted.length];
+        int part = 0; // parts stand in the order in which circuit() adds them
+        for (int e = 0; e < contracted.length; e++) {
+            Connection c = network.connections().get(e);
+            contracted[e] = c.contracted();
+            through[e] = Double.NaN;
+            if (assembly.partOfConnection(e) >= 0) {
+                leaving[c.a()] -= orZero(s.intoA()[part]);
+                leaving[c.b()] -= orZero(s.intoB()[part]);
+                through[e] = Math.max(Math.abs(orZero(s.intoA()[part])), Math.abs(orZero(s.intoB()[part])));
+                part++;
+            }
+        }
+        for (int i = 0; i < network.attachments().size() && part < s.intoA().length; i++) {
+            Attachment t = network.attachments().get(i);
+            boolean converter = t.role() == Attachment.Role.CONVERTER;
+            boolean counts = converter
+                    ? assembly.outputOfAttachment(i) >= 0
+                    : t.isSource() && assembly.partOfAttachment(i) >= 0;
+            if (counts) {
+                leaving[converter ? t.outputPin() : t.pin()] -= orZero(s.intoA()[part++]);
+            }
+        }
+        PinCurrents shares = new PinCurrents(network, leaving, contracted);
+        for (int e = 0; e < contracted.length; e++) {
+            int node = assembly.node(network.connections().get(e).a());
+            if (contracted[e] && node >= 0) {
+                double one = Math.abs(shares.of(e));
+                through[e] = Math.max(one, s.amps()[node] - one);
+            }
+        }
+        return through;
+    }
+
+    private static double orZero(double value) {
+        return Double.isNaN(value) ? 0 : value;
+    }
+
+    /** As {@link #maxA}, but only what passes through a connection: through a device the current from one side of it. */
+    public double throughA(int connection) {
+        return throughA[connection];
     }
 
     private static void source(Circuit circuit, int a, int b, SourceModel.Thevenin t) {

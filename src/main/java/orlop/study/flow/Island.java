@@ -39,6 +39,7 @@ final class Island {
     private double[] x = {};
     private double[] fall = {};
     private boolean warm;
+    private boolean cold; // whether the last attempt started from the voltages without load
     final double[] voltage; // by local node, NaN where floating
     final double[] current; // by position in parts
     double residualA;
@@ -80,7 +81,7 @@ final class Island {
             return Outcome.CONTRADICTED;
         }
         for (int round = 0; round < 30 + 6 * switching; round++) {
-            if (!newton()) {
+            if (!newton() && !fromTheTop()) {
                 return Outcome.COLLAPSED;
             }
             currents();
@@ -92,6 +93,15 @@ final class Island {
             }
         }
         return Outcome.COLLAPSED;
+    }
+
+    /** What a failed attempt leaves in x is no place to start from: once more from the voltages without load. */
+    private boolean fromTheTop() {
+        boolean wasCold = cold;
+        warm = false;
+        boolean found = !wasCold && newton();
+        warm &= found;
+        return found;
     }
 
     private boolean loadsHaveVoltage() {
@@ -225,6 +235,7 @@ final class Island {
     }
 
     private boolean newton() {
+        cold = !warm;
         if (!warm) {
             place();
             assemble(false); // without load everything is linear: one step is exact

@@ -11,8 +11,10 @@ import orlop.drawing.Component;
 import orlop.drawing.Consumer;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Group;
 import orlop.drawing.Nature;
 import orlop.drawing.Quantity;
+import orlop.drawing.Switching;
 import orlop.drawing.Unit;
 import orlop.network.Resistances;
 import orlop.standards.RuleSet;
@@ -27,6 +29,7 @@ public final class Plan {
     private final Notes notes = new Notes();
     private final List<CableModel> cables = new ArrayList<>();
     private final Map<String, Integer> cableIndex = new HashMap<>();
+    private final Map<String, ElectricalSystem> systems = new HashMap<>();
     private final Map<String, LoadModel> loads = new HashMap<>();
     private final Map<String, SourceModel> sources = new HashMap<>();
     private final Map<String, SourceModel> outputs = new HashMap<>();
@@ -48,6 +51,7 @@ public final class Plan {
         for (Component c : drawing.components().values()) {
             component(c, making, chains);
         }
+        noteDevices();
     }
 
     private CableModel cable(Cable w, AmpacityTable ampacities) {
@@ -69,6 +73,10 @@ public final class Plan {
 
     /** The system of this id; one of no voltage if the drawing has none. */
     public ElectricalSystem system(String id) {
+        return systems.computeIfAbsent(id, this::find);
+    }
+
+    private ElectricalSystem find(String id) {
         ElectricalSystem s = id.isEmpty() ? null : drawing.systems().get(id);
         return s == null ? ElectricalSystem.of(id.isEmpty() ? "?" : id, Nature.DC, 0) : s;
     }
@@ -85,9 +93,30 @@ public final class Plan {
                         c.id(), "study.not-calculated.source", c.id(), c.kind().term());
             } else {
                 sources.put(c.id(), m);
+                noteUnlimited(c, m);
             }
         } else if (c.particulars() instanceof orlop.drawing.Conversion) {
             output(c, making);
+        }
+    }
+
+    private void noteUnlimited(Component c, SourceModel m) {
+        SourceModel.Thevenin t = m.strongest();
+        if (t.emfV() > 0 && t.ohm() == 0 && !t.isLimited()) {
+            notes.notCalculated(c.id(), "study.not-calculated.fault-unlimited", c.id());
+        }
+    }
+
+    /** Fuses, breakers and switches whose resistance nobody has stated: said once, not for each. */
+    private void noteDevices() {
+        long unknown = drawing.components().stream()
+                .filter(c -> c.kind().group() == Group.PROTECTION || c.kind().group() == Group.SWITCHING)
+                .filter(c -> c.particulars().terminals().size() == 2
+                        && !(c.particulars() instanceof Switching.Diode)
+                        && Resistances.ofDevice(c) == null)
+                .count();
+        if (unknown > 0) {
+            notes.assumed("", "study.assumed.device-ohm", (int) unknown);
         }
     }
 

@@ -9,17 +9,21 @@ import orlop.study.model.DeviceModel;
 /** Whether one device can break the highest fault current at its place, and is made for its system's voltage. */
 final class DeviceCheck {
     private final Coverage coverage;
+    private final int number;
     private final Connection connection;
     private final DeviceModel device;
 
     DeviceCheck(Coverage coverage, int connection, DeviceModel device) {
         this.coverage = coverage;
+        number = connection;
         this.connection = coverage.network().connections().get(connection);
         this.device = device;
     }
 
     void run() {
-        double fault = Math.max(fault(connection.a()), fault(connection.b()));
+        double through = coverage.around().faultThroughA(number);
+        double fault =
+                Double.isFinite(through) ? through : Math.max(fault(connection.a()), fault(connection.b()));
         ElectricalSystem system = coverage.plan().system(coverage.network().systemOf(connection.a()));
         if (device.breakingA() != null && fault > device.breakingA()) {
             add(Gap.Kind.CANNOT_BREAK, system, fault);

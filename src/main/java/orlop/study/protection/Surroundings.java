@@ -15,6 +15,9 @@ public interface Surroundings {
     /** Highest fault current in any condition at a terminal's point, by pin; NaN if nothing feeds it. */
     double faultMaxA(int pin);
 
+    /** Highest fault current in any condition through a connection; NaN if it is not determined. */
+    double faultThroughA(int connection);
+
     /** Id of the first condition in which the source works. */
     String conditionOf(String source);
 }

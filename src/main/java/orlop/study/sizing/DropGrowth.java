@@ -1,8 +1,10 @@
 package orlop.study.sizing;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 import orlop.study.model.CableModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
@@ -12,12 +14,18 @@ final class DropGrowth {
     private final Plan plan;
     private final Operation operation;
     private final double[] area;
+    private final IntToDoubleFunction amps;
     private final IntPredicate mayGrow;
 
-    DropGrowth(Plan plan, Operation operation, double[] area, IntPredicate mayGrow) {
+    /**
+     * @param area by cable, what was calculated with; copied
+     * @param amps by cable, the current to reckon with; NaN or negative values count as they should
+     */
+    DropGrowth(Plan plan, Operation operation, double[] area, IntToDoubleFunction amps, IntPredicate mayGrow) {
         this.plan = plan;
         this.operation = operation;
         this.area = area.clone();
+        this.amps = amps;
         this.mayGrow = mayGrow;
     }
 
@@ -25,15 +33,19 @@ final class DropGrowth {
         return area[cable];
     }
 
-    /** Grows cables until the load is within its limit or none can grow; returns those that grew. */
-    Set<Integer> cure(LoadDrop d) {
+    /**
+     * Grows cables of a path until so many volts are saved, or none can grow; returns those that grew.
+     *
+     * @param steps most steps to the next standard area
+     */
+    Set<Integer> cure(List<Integer> cables, double excessV, int steps) {
         Set<Integer> grown = new LinkedHashSet<>();
-        double excess = d.excessV();
-        for (int cable : d.cables()) { // what an earlier load has brought already
+        double excess = excessV;
+        for (int cable : cables) { // what an earlier load has brought already
             excess -= saved(cable, area[cable]);
         }
-        while (excess > 1e-9) {
-            int best = best(d);
+        for (int n = 0; n < steps && excess > 1e-9; n++) {
+            int best = best(cables);
             if (best < 0) {
                 break;
             }
@@ -45,10 +57,10 @@ final class DropGrowth {
         return grown;
     }
 
-    private int best(LoadDrop d) {
+    private int best(List<Integer> cables) {
         int best = -1;
         double most = 0;
-        for (int cable : d.cables()) {
+        for (int cable : cables) {
             double bigger = Sizing.next(area[cable]);
             CableModel w = plan.cables().get(cable);
             if (!mayGrow.test(cable) || w.stated() || bigger == Double.POSITIVE_INFINITY) {
@@ -66,11 +78,11 @@ final class DropGrowth {
 
     /** Volts saved on the path by this area instead of the one calculated with. */
     private double saved(int cable, double areaMm2) {
-        double amps = Math.abs(operation.currentOfCable(cable));
-        if (Double.isNaN(amps)) {
+        double current = Math.abs(amps.applyAsDouble(cable));
+        if (Double.isNaN(current)) {
             return 0;
         }
         double ohm = plan.cables().get(cable).loopOhm(areaMm2, operation.conductorC(cable));
-        return amps * (operation.ohm(cable) - ohm);
+        return current * (operation.ohm(cable) - ohm);
     }
 }

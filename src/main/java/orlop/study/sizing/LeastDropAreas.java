@@ -23,10 +23,13 @@ final class LeastDropAreas {
             Operation operation = sizing.operations().get(c);
             List<LoadDrop> drops = LoadDrop.all(sizing.plan(), operation, sizing.behind());
             withinLimits(c, operation, drops);
-            DropGrowth growth = new DropGrowth(sizing.plan(), operation, sizing.areas(), i -> true);
+            DropGrowth growth =
+                    new DropGrowth(sizing.plan(), operation, sizing.areas(), operation::currentOfCable, i -> true);
             for (LoadDrop d : drops) {
                 if (d.excessV() > 1e-9) {
-                    for (int cable : growth.cure(d)) {
+                    double scale = d.currentAtLimit();
+                    double excess = scale * d.dropV() - (d.dropV() - d.excessV());
+                    for (int cable : growth.cure(d.cables(), excess / scale, Integer.MAX_VALUE)) {
                         sizing.needsForDrop(cable, growth.area(cable), c);
                     }
                 }

@@ -21,6 +21,7 @@ import orlop.study.model.Plan;
  * @param limitPercent of the nominal voltage; null where there is no limit
  * @param nominalV of the load's system
  * @param cables numbers of the cables on its path, the source first
+ * @param currentAtLimit what its current would be at the permitted drop, as a multiple of what it is now
  */
 public record LoadDrop(
         int attachment,
@@ -28,7 +29,8 @@ public record LoadDrop(
         @Nullable Double limitV,
         @Nullable Double limitPercent,
         double nominalV,
-        List<Integer> cables) {
+        List<Integer> cables,
+        double currentAtLimit) {
     public LoadDrop {
         cables = List.copyOf(cables);
     }
@@ -88,7 +90,21 @@ public record LoadDrop(
         ElectricalSystem system = plan.system(network.systemOf(t.pin()));
         Double limit = plan.dropLimitPercent(system, load.vital());
         Double limitV = limit == null ? null : (Double) (limit / 100 * system.nominalV());
-        return new LoadDrop(i, drop, limitV, limit, system.nominalV(), cables);
+        double sourceV = operation.voltage(rootPin(network, t.pin()));
+        double scale = limitV == null ? 1 : currentAtLimit(load, sourceV - drop, sourceV - limitV);
+        return new LoadDrop(i, drop, limitV, limit, system.nominalV(), cables, scale);
+    }
+
+    /** A constant-power load takes less current at more voltage, a resistance more. */
+    private static double currentAtLimit(LoadModel load, double nowV, double limitV) {
+        if (!(nowV > 0) || !(limitV > 0)) {
+            return 1;
+        }
+        return switch (load.part()) {
+            case LOAD_POWER -> nowV / limitV;
+            case LOAD_CONDUCTANCE -> limitV / nowV;
+            default -> 1;
+        };
     }
 
     /** The pin at which the feeding path of a pin starts. */

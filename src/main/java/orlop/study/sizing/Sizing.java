@@ -3,6 +3,7 @@ package orlop.study.sizing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import orlop.standards.Conductors;
@@ -37,6 +38,8 @@ public final class Sizing {
     private final double[] dropArea;
     private final int[] dropCondition;
     private final boolean[] unfit;
+    private final double[] leastForAmpacity;
+    private final double[] leastForDevice;
 
     public Sizing(Plan plan, List<Operation> operations, Behind behind, Runs runs, BooleanSupplier stale) {
         this.plan = plan;
@@ -52,6 +55,8 @@ public final class Sizing {
         dropArea = new double[count];
         dropCondition = new int[count];
         unfit = new boolean[count];
+        leastForAmpacity = new double[count];
+        leastForDevice = new double[count];
         for (int i = 0; i < count; i++) {
             Double installed = plan.cables().get(i).cable().areaMm2();
             setArea(i, installed != null ? installed : ceiling(mechanical(i)));
@@ -69,6 +74,10 @@ public final class Sizing {
             growForCurrent();
         }
         new LeastDropAreas(this).find();
+        for (int i = 0; i < count; i++) {
+            leastForAmpacity[i] = forAmpacity(i);
+            leastForDevice[i] = forDevice(i);
+        }
     }
 
     private void solveAll() {
@@ -117,19 +126,38 @@ public final class Sizing {
         return grew;
     }
 
+    /** One step for each load over its limit, then everything is solved anew: so no area overshoots. */
     private boolean growForDrop() {
         boolean grew = false;
         for (Operation operation : operations) {
             List<LoadDrop> over = new ArrayList<>(LoadDrop.all(plan, operation, behind));
             over.removeIf(d -> !(d.excessV() > 1e-9));
             over.sort(Comparator.comparingDouble(d -> -d.excessV() / Math.max(1e-9, d.nominalV())));
-            DropGrowth growth = new DropGrowth(plan, operation, area, this::isAuto);
+            DropGrowth growth = new DropGrowth(plan, operation, area, operation::currentOfCable, this::isAuto);
             for (LoadDrop d : over) {
-                for (int cable : growth.cure(d)) {
-                    setArea(cable, growth.area(cable));
-                    grew = true;
-                }
+                grew |= take(growth, growth.cure(d.cables(), d.excessV(), 1));
             }
+            grew |= growWhereCollapsed(operation);
+        }
+        return grew;
+    }
+
+    private boolean take(DropGrowth growth, Set<Integer> cables) {
+        for (int cable : cables) {
+            setArea(cable, growth.area(cable));
+        }
+        return !cables.isEmpty();
+    }
+
+    private boolean growWhereCollapsed(Operation operation) {
+        if (operation.flow().troubles().isEmpty()) {
+            return false;
+        }
+        NominalCurrents nominal = new NominalCurrents(plan, operation);
+        DropGrowth growth = new DropGrowth(plan, operation, area, nominal::amps, this::isAuto);
+        boolean grew = false;
+        for (NominalCurrents.Starved load : nominal.starved()) {
+            grew |= take(growth, growth.cure(load.cables(), load.excessV(), Integer.MAX_VALUE));
         }
         return grew;
     }
@@ -242,7 +270,7 @@ public final class Sizing {
 
     /** Least standard area that would do in every condition; infinite if none would. */
     public double leastAreaMm2(int cable) {
-        double forCurrent = Math.max(forAmpacity(cable), forDevice(cable));
+        double forCurrent = Math.max(leastForAmpacity[cable], leastForDevice[cable]);
         double least = Math.max(Math.max(forCurrent, mechanical(cable)), dropArea[cable]);
         return isAuto(cable) && !unfit[cable] ? Math.max(least, area[cable]) : least;
     }
@@ -253,10 +281,10 @@ public final class Sizing {
         if (least == Double.POSITIVE_INFINITY) {
             return GovernedBy.NOTHING_FITS;
         }
-        if (forAmpacity(cable) >= least && least > mechanical(cable)) {
+        if (leastForAmpacity[cable] >= least && least > mechanical(cable)) {
             return GovernedBy.AMPACITY;
         }
-        if (forDevice(cable) >= least && least > mechanical(cable)) {
+        if (leastForDevice[cable] >= least && least > mechanical(cable)) {
             return GovernedBy.DEVICE;
         }
         return least > mechanical(cable) ? GovernedBy.DROP : GovernedBy.MECHANICAL;
