@@ -35,6 +35,7 @@ enum CommandId {
     ZOOM_IN("menu PLUS"),
     ZOOM_OUT("menu MINUS"),
     FIT("menu 0"),
+    FIT_DRAWN("menu 2"),
     FULL_SIZE("menu 1"),
     SHOW_SIZE(null),
     SHOW_LENGTH(null),

@@ -26,6 +26,9 @@ import orlop.study.Results;
 
 /** The operating conditions along the top: a card for each, and one for the governing figures. */
 final class ConditionsStrip implements SessionListener {
+    /** A current below this is what the sums leave over. */
+    private static final double LEAST_A = 0.005;
+
     private final Session session;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final JPanel row = Flat.clear(new FlowLayout());
@@ -121,8 +124,9 @@ final class ConditionsStrip implements SessionListener {
         String volts = new Quantity(system.nominalV(), Unit.VOLT).text();
         Double battery = b.batteryA();
         if (battery != null) {
-            String sign = battery > 0 ? "+" : "";
-            return volts + " " + sign + new Quantity(battery, Unit.AMPERE).text();
+            double shown = Math.abs(battery) < LEAST_A ? 0 : battery;
+            String sign = shown > 0 ? "+" : "";
+            return volts + " " + sign + new Quantity(shown, Unit.AMPERE).text();
         }
         double load = b.loadW() == null ? 0 : b.loadW();
         Quantity q = Math.abs(load) >= 1000 ? new Quantity(load / 1000, Unit.KILOWATT) : new Quantity(load, Unit.WATT);

@@ -72,17 +72,17 @@ final class Look {
 
     /** Ground of strips, rail and status line. */
     static Color strip() {
-        return dark() ? new Color(0x2B2E33) : Color.WHITE;
+        return dark() ? new Color(0x24272B) : Color.WHITE;
     }
 
     /** Ground of the margin: paper that isn't quite white. */
     static Color margin() {
-        return dark() ? new Color(0x26292E) : new Color(0xFBFBF8);
+        return dark() ? new Color(0x1F2226) : new Color(0xFBFBF8);
     }
 
     /** Ground of a card. */
     static Color card() {
-        return dark() ? new Color(0x30343A) : Color.WHITE;
+        return dark() ? new Color(0x292D32) : Color.WHITE;
     }
 
     /** Behind the sheet. */
@@ -97,7 +97,7 @@ final class Look {
 
     /** Ground of what is chosen. */
     static Color chosen() {
-        return dark() ? new Color(0x3A4048) : new Color(0xE9ECF1);
+        return dark() ? new Color(0x30343A) : new Color(0xE9ECF1);
     }
 
     /** Edge of what is chosen or focused. */

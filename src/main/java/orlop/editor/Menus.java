@@ -45,7 +45,14 @@ final class Menus {
             draw.add(groupMenu(g, place));
         }
         m.fill(draw, null, CommandId.JOIN, CommandId.LINK, null, CommandId.TURN, CommandId.MIRROR, CommandId.SWITCH);
-        m.menu("view", CommandId.ZOOM_IN, CommandId.ZOOM_OUT, CommandId.FIT, CommandId.FULL_SIZE, null);
+        m.menu(
+                "view",
+                CommandId.ZOOM_IN,
+                CommandId.ZOOM_OUT,
+                CommandId.FIT,
+                CommandId.FIT_DRAWN,
+                CommandId.FULL_SIZE,
+                null);
         m.checks(CommandId.SHOW_SIZE, CommandId.SHOW_LENGTH, CommandId.SHOW_CURRENT, CommandId.SHOW_DROP);
         m.checks(CommandId.SHOW_FAULT, null, CommandId.SHOW_LOCKER, CommandId.SHOW_MARGIN, null, CommandId.DARK);
         m.menu("check", CommandId.NEXT_FINDING, CommandId.PREVIOUS_FINDING, CommandId.CURE, CommandId.ACCEPT, null);

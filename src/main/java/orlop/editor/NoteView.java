@@ -98,7 +98,7 @@ final class NoteView extends JPanel {
             text.add(new WrapText(basis, Look::quiet, Look::small));
         }
         if (f.cure() != null) {
-            JButton cure = Flat.outlined(Texts.of(f.cure().label()), () -> Look.severity(f.severity()));
+            JButton cure = cure(Texts.of(f.cure().label()), width, f);
             cure.setName("cure." + f.rule() + "." + f.place().item());
             cure.addActionListener(e -> onCure.accept(f));
             text.add(Flat.gap(1));
@@ -112,8 +112,23 @@ final class NoteView extends JPanel {
         if (!f.provenance().isEmpty() && !f.provenance().equals("seen")) {
             s.append(s.length() == 0 ? "" : " · ").append(f.provenance());
         }
-        f.assumptions().forEach(a -> s.append(s.length() == 0 ? "" : "\n").append(Texts.title(a)));
+        String said = Texts.of(f.message());
+        f.assumptions().stream()
+                .filter(a -> !said.contains(Texts.of(a)))
+                .forEach(a -> s.append(s.length() == 0 ? "" : "\n").append(Texts.title(a)));
         return s.toString();
+    }
+
+    /** A button whose words are never cut: what is too wide takes two lines. */
+    private static JButton cure(String words, int width, Finding f) {
+        JButton b = Flat.outlined(words, () -> Look.severity(f.severity()));
+        if (b.getPreferredSize().width > width) {
+            int inner = width - Look.px(28);
+            b.setText("<html><div width='" + inner + "'>" + Texts.html(words) + "</div></html>");
+            b.setHorizontalAlignment(JButton.LEFT);
+        }
+        b.getAccessibleContext().setAccessibleName(words);
+        return b;
     }
 
     FindingPlaces.Numbered numbered() {

@@ -16,6 +16,7 @@ import orlop.desk.SessionState;
 import orlop.findings.Finding;
 import orlop.layout.Rect;
 import orlop.scene.Scene;
+import orlop.scene.SceneItem;
 
 /**
  * The sheet on the screen. It shows what the session holds; what the mouse does is up to its {@link Tool}.
@@ -149,6 +150,21 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         if (fitting && getWidth() > 0 && getHeight() > 0) {
             scene().ifPresent(s -> show(Viewport.fitting(s.widthMm(), s.heightMm(), getWidth(), getHeight())));
         }
+    }
+
+    /** Shows what is drawn, as big as may be. */
+    void fitDrawn() {
+        scene().flatMap(s -> s.items().stream()
+                        .filter(i -> switch (i.role()) {
+                            case COMPONENT, BAR, CABLE, LINK, LABEL, NOTE -> true;
+                            default -> false;
+                        })
+                        .map(SceneItem::bounds)
+                        .reduce(Rect::union))
+                .ifPresent(r -> {
+                    Viewport v = Viewport.fitting(r.width(), r.height(), getWidth(), getHeight());
+                    view(v.moved(-r.minX() * v.pxPerMm(), -r.minY() * v.pxPerMm()));
+                });
     }
 
     void fullSize() {

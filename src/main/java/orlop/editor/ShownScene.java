@@ -80,8 +80,8 @@ final class ShownScene {
         return builder.build(request(s, s.drawing(), s.sheet()).withMargin(true));
     }
 
-    /** Whether scenes are made fast enough to be made anew with every step of the mouse. */
+    /** Whether scenes are made fast enough (40 a second) to be made anew with every step of the mouse. */
     boolean fast() {
-        return lastMs < 8;
+        return lastMs < 25;
     }
 }

@@ -28,6 +28,7 @@ final class ViewCommands {
         c.add(CommandId.ZOOM_IN, () -> canvas.zoom(1.25));
         c.add(CommandId.ZOOM_OUT, () -> canvas.zoom(1 / 1.25));
         c.add(CommandId.FIT, canvas::fit);
+        c.add(CommandId.FIT_DRAWN, canvas::fitDrawn);
         c.add(CommandId.FULL_SIZE, canvas::fullSize);
         annotation(c, CommandId.SHOW_SIZE, Annotations::size, a -> with(a, 0));
         annotation(c, CommandId.SHOW_LENGTH, Annotations::length, a -> with(a, 1));

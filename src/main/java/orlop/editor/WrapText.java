@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.util.function.Supplier;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /** Text that wraps at words and can't be edited. */
 final class WrapText extends JTextArea {
@@ -12,7 +13,8 @@ final class WrapText extends JTextArea {
     private final transient Supplier<Font> face;
 
     WrapText(String text, Supplier<Color> color, Supplier<Font> face) {
-        super(text);
+        still();
+        setText(text);
         this.color = color;
         this.face = face;
         setLineWrap(true);
@@ -24,9 +26,17 @@ final class WrapText extends JTextArea {
         setFont(face.get());
     }
 
+    /** Text that is set moves the caret, and that would scroll whatever we lie in. */
+    private void still() {
+        if (getCaret() instanceof DefaultCaret c) {
+            c.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
+    }
+
     @Override
     public void updateUI() {
         super.updateUI();
+        still();
         setOpaque(false);
         setBorder(null);
         if (face != null) { // the first call comes from the constructor above ours

@@ -59,7 +59,7 @@ final class TestBoat {
         put("FC1", "", 60, 110, fuse("class-t", 200));
         put("QB1", "battery isolator", 60, 80, new Switching.Isolator(300.0, null, Poles.POSITIVE, Position.CLOSED));
         put("FC2", "", 100, 75, fuse("class-t", 125));
-        put("24MAIN", "24 V main bar", 185, 102.5, new Distribution.Busbar(400.0, 210));
+        put("24MAIN", "24 V main bar", 200, 102.5, new Distribution.Busbar(400.0, 240));
         run("W1", "GB1.1", "FC1.2", 0.6, 70);
         run("W2", "FC1.1", "QB1.2", 0.8, 70);
         run("W3", "QB1.1", "24MAIN.a", 2.2, 70);
@@ -70,7 +70,7 @@ final class TestBoat {
     private void circuits() {
         circuit(
                 "FC3",
-                fuse("iso8820-c", 25),
+                fuse("gg", 25),
                 "W6",
                 "W7",
                 120,
@@ -88,7 +88,7 @@ final class TestBoat {
         run(UNGUARDED, "24MAIN.d", "MA1.1", 11, 35);
         circuit(
                 "FC4",
-                fuse("iso8820-c", 15),
+                fuse("gg", 15),
                 "W9",
                 "W10",
                 180,
@@ -99,7 +99,7 @@ final class TestBoat {
                 6);
         circuit(
                 "FC5",
-                fuse("iso8820-c", 10),
+                fuse("gg", 10),
                 "W11",
                 "W12",
                 210,
@@ -110,7 +110,7 @@ final class TestBoat {
                 4);
         circuit(
                 "FC6",
-                fuse("iso8820-c", 20),
+                fuse("gg", 20),
                 "W13",
                 "W14",
                 240,
@@ -121,7 +121,7 @@ final class TestBoat {
                 4);
         circuit(
                 "FC7",
-                fuse("iso8820-c", 15),
+                fuse("gg", 15),
                 "W15",
                 "W16",
                 270,
@@ -130,6 +130,17 @@ final class TestBoat {
                 new Consumer.Heater(90.0, Phase.ALL, false),
                 8,
                 2.5);
+        circuit(
+                "FC8",
+                fuse("gg", 10),
+                "W17",
+                "W18",
+                300,
+                "EA2",
+                "deck and mast lights",
+                new Consumer.Lighting(60.0, 1, 4, false, Phase.ALL, true),
+                18,
+                4);
     }
 
     private void circuit(

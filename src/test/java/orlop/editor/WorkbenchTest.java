@@ -1,0 +1,398 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Container;
+import java.awt.Graphics2D;
+import java.awt.event.InputEvent;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
+import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import javax.accessibility.AccessibleContext;
+import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import orlop.desk.Review;
+import orlop.desk.Same;
+import orlop.desk.Session;
+import orlop.drawing.Drawing;
+import orlop.scene.Role;
+import orlop.scene.Scene;
+
+/** The window's contents without a screen: laid out, painted into an image, worked with made-up mouse events. */
+@Timeout(60)
+class WorkbenchTest {
+    private static final int WIDTH = 1366;
+    private static final int HEIGHT = 740;
+
+    private final Drawing start = TestBoat.drawing();
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private Session session;
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private Workbench bench;
+
+    private BufferedImage image = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
+
+    @FunctionalInterface
+    private interface Step {
+        void run() throws Exception;
+    }
+
+    /** On the event thread; with the calculation done at once, on the same thread. */
+    private static void onUi(Step step) throws Exception {
+        try {
+            SwingUtilities.invokeAndWait(() -> {
+                try {
+                    step.run();
+                } catch (RuntimeException | Error e) {
+                    throw e;
+                } catch (Exception e) {
+                    throw new IllegalStateException(e);
+                }
+            });
+        } catch (InvocationTargetException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+
+    @BeforeEach
+    void open() throws Exception {
+        onUi(() -> {
+            Look.install(false);
+            session = new Session(start, null, Review::of, Runnable::run, new EventThread(), e -> {
+                throw new AssertionError(e);
+            });
+            bench = new Workbench(session, new NoPrompts(), new Settings(null), "ctrl", () -> {}, () -> {});
+            bench.panel().setSize(WIDTH, HEIGHT);
+            lay(bench.panel());
+        });
+        onUi(this::paint); // the first review has come by now
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        onUi(() -> {
+            session.close();
+            Look.install(false);
+        });
+    }
+
+    private static void lay(Container c) {
+        c.doLayout();
+        for (java.awt.Component child : c.getComponents()) {
+            if (child instanceof Container k) {
+                lay(k);
+            }
+        }
+    }
+
+    private void paint() {
+        lay(bench.panel());
+        image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        bench.panel().paint(g);
+        g.dispose();
+    }
+
+    private SheetCanvas canvas() {
+        return bench.canvas();
+    }
+
+    private Scene scene() {
+        return canvas().scene().orElseThrow();
+    }
+
+    private Point2D px(double xMm, double yMm) {
+        return canvas().viewport().toView(xMm, yMm);
+    }
+
+    private void mouse(int id, double x, double y, int modifiers, int clicks) {
+        int button = id == MouseEvent.MOUSE_MOVED ? 0 : MouseEvent.BUTTON1;
+        canvas().dispatchEvent(new MouseEvent(
+                canvas(), id, 0, modifiers, (int) Math.round(x), (int) Math.round(y), clicks, false, button));
+    }
+
+    private void drag(Point2D from, Point2D to, int modifiers) {
+        int down = InputEvent.BUTTON1_DOWN_MASK | modifiers;
+        mouse(MouseEvent.MOUSE_PRESSED, from.getX(), from.getY(), down, 1);
+        mouse(MouseEvent.MOUSE_DRAGGED, (from.getX() + to.getX()) / 2, (from.getY() + to.getY()) / 2, down, 1);
+        mouse(MouseEvent.MOUSE_DRAGGED, to.getX(), to.getY(), down, 1);
+        mouse(MouseEvent.MOUSE_RELEASED, to.getX(), to.getY(), modifiers, 1);
+    }
+
+    private Point2D component(String id) {
+        var at = session.state().drawing().components().require(id).place().at();
+        return px(at.xMm(), at.yMm());
+    }
+
+    @Test
+    void the_sheet_is_painted_in_the_middle() throws Exception {
+        onUi(() -> {
+            Point2D bar = component("24MAIN");
+            int x = (int) bar.getX();
+            int y = (int) bar.getY();
+            java.awt.Point at = SwingUtilities.convertPoint(canvas(), x, y, bench.panel());
+
+            assertThat(new java.awt.Color(image.getRGB(at.x, at.y)))
+                    .as("the ink of the first system on its bar")
+                    .isEqualTo(Look.ink(orlop.scene.Ink.SYSTEM_1));
+        });
+    }
+
+    @Test
+    void a_click_selects_and_shows_the_card_and_the_notes_stand_below() throws Exception {
+        onUi(() -> {
+            Point2D p = component("MA2");
+            drag(p, p, 0);
+
+            assertThat(session.state().selection()).containsExactly("MA2");
+            assertThat(named("card.MA2")).isPresent();
+            assertThat(named("field.particulars.shaftW")).isPresent();
+            assertThat(named("note.1")).isPresent();
+        });
+    }
+
+    private Optional<JComponent> named(String name) {
+        return named(bench.panel(), name);
+    }
+
+    private static Optional<JComponent> named(Container in, String name) {
+        for (java.awt.Component c : in.getComponents()) {
+            if (c instanceof JComponent j && name.equals(c.getName())) {
+                return Optional.of(j);
+            }
+            if (c instanceof Container k) {
+                Optional<JComponent> found = named(k, name);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    @Test
+    void a_drag_moves_on_the_grid_as_one_step_and_undo_gives_the_first_drawing_back() throws Exception {
+        onUi(() -> {
+            Point2D p = component("P1");
+            double mm = canvas().viewport().pxPerMm();
+
+            drag(p, new Point2D.Double(p.getX() + 11 * mm, p.getY() + 4 * mm), 0);
+
+            var before = start.components().require("P1").place().at();
+            var after =
+                    session.state().drawing().components().require("P1").place().at();
+            assertThat(after.xMm() - before.xMm()).isEqualTo(10);
+            assertThat(after.yMm() - before.yMm()).isEqualTo(5);
+            bench.commands().get(CommandId.UNDO).run();
+            assertThat(Same.object(session.state().drawing(), start)).isTrue();
+        });
+    }
+
+    @Test
+    void escape_during_a_drag_leaves_everything_as_it_was() throws Exception {
+        onUi(() -> {
+            Point2D p = component("P1");
+            int down = InputEvent.BUTTON1_DOWN_MASK;
+            mouse(MouseEvent.MOUSE_PRESSED, p.getX(), p.getY(), down, 1);
+            mouse(MouseEvent.MOUSE_DRAGGED, p.getX() + 60, p.getY() + 60, down, 1);
+            assertThat(canvas().hand().busy()).isTrue();
+
+            bench.commands().get(CommandId.BACK_OUT).run();
+            mouse(MouseEvent.MOUSE_RELEASED, p.getX() + 60, p.getY() + 60, 0, 1);
+
+            assertThat(Same.object(session.state().shown(), start)).isTrue();
+            assertThat(session.state().undo()).isNull();
+        });
+    }
+
+    @Test
+    void the_wheel_zooms_at_the_pointer() throws Exception {
+        onUi(() -> {
+            Point2D p = component("MA2");
+            Point2D mm = canvas().viewport().toSheet(p.getX(), p.getY());
+            double before = canvas().viewport().pxPerMm();
+
+            canvas().dispatchEvent(new MouseWheelEvent(
+                    canvas(), MouseEvent.MOUSE_WHEEL, 0, 0, (int) p.getX(), (int) p.getY(), 0, false, 0, 1, -3));
+
+            assertThat(canvas().viewport().pxPerMm()).isGreaterThan(1.3 * before);
+            Point2D after = canvas().viewport().toSheet((int) p.getX(), (int) p.getY());
+            assertThat(after.distance(mm)).isLessThan(1.5 / before);
+        });
+    }
+
+    @Test
+    void the_rubber_band_selects_what_lies_wholly_within() throws Exception {
+        onUi(() -> {
+            drag(px(200, 170), px(300, 205), 0);
+
+            assertThat(session.state().selection()).contains("P1", "MA3", "EB1").doesNotContain("MA2", "24MAIN");
+        });
+    }
+
+    @Test
+    void a_screen_reader_meets_as_many_children_as_there_are_components_and_cables() throws Exception {
+        onUi(() -> {
+            AccessibleContext c = canvas().getAccessibleContext();
+
+            assertThat(c.getAccessibleChildrenCount())
+                    .isEqualTo(start.components().size() + start.cables().size());
+            AccessibleContext first = c.getAccessibleChild(0).getAccessibleContext();
+            assertThat(first.getAccessibleName()).isNotBlank();
+            first.getAccessibleAction().doAccessibleAction(0);
+            assertThat(session.state().selection()).hasSize(1);
+        });
+    }
+
+    @Test
+    void every_control_has_a_name_for_those_who_do_not_see_it() throws Exception {
+        onUi(() -> {
+            session.select(Set.of("MA2"));
+            paint();
+            allNamed(bench.panel());
+        });
+    }
+
+    private static void allNamed(Container in) {
+        for (java.awt.Component c : in.getComponents()) {
+            boolean control = c instanceof javax.swing.AbstractButton
+                    || (c instanceof javax.swing.text.JTextComponent t && t.isEditable())
+                    || c instanceof javax.swing.JComboBox;
+            boolean part =
+                    c.getParent() instanceof javax.swing.JComboBox || c.getParent() instanceof javax.swing.JScrollBar;
+            if (control && !part) {
+                assertThat(c.getAccessibleContext().getAccessibleName())
+                        .as("name of " + c)
+                        .isNotBlank();
+            }
+            if (c instanceof Container k) {
+                allNamed(k);
+            }
+        }
+    }
+
+    @Test
+    void dark_turns_the_sheet_and_the_window() throws Exception {
+        onUi(() -> {
+            bench.commands().get(CommandId.DARK).run();
+            paint();
+
+            java.awt.Point at = SwingUtilities.convertPoint(canvas(), 3, 3, bench.panel());
+            assertThat(new java.awt.Color(image.getRGB(at.x, at.y))).isEqualTo(Look.desk());
+            assertThat(Look.dark()).isTrue();
+            assertThat(Look.palette()).isSameAs(orlop.scene.Palette.DARK);
+        });
+    }
+
+    @Test
+    void quiet_text_can_be_read_on_every_ground() throws Exception {
+        for (boolean dark : new boolean[] {false, true}) {
+            onUi(() -> {
+                Look.install(dark);
+                for (java.awt.Color ground :
+                        new java.awt.Color[] {Look.strip(), Look.margin(), Look.card(), Look.chosen()}) {
+                    assertThat(contrast(Look.quiet(), ground))
+                            .as("quiet on " + ground)
+                            .isGreaterThanOrEqualTo(4.5);
+                    assertThat(contrast(Look.text(), ground)).isGreaterThanOrEqualTo(4.5);
+                    for (var s : orlop.findings.Severity.values()) {
+                        assertThat(contrast(Look.severity(s), ground))
+                                .as(s + " on " + ground)
+                                .isGreaterThanOrEqualTo(4.5);
+                    }
+                }
+            });
+        }
+    }
+
+    /** WCAG 2.1, relative luminance and contrast ratio. */
+    private static double contrast(java.awt.Color a, java.awt.Color b) {
+        double x = luminance(a);
+        double y = luminance(b);
+        return (Math.max(x, y) + 0.05) / (Math.min(x, y) + 0.05);
+    }
+
+    private static double luminance(java.awt.Color c) {
+        return 0.2126 * linear(c.getRed()) + 0.7152 * linear(c.getGreen()) + 0.0722 * linear(c.getBlue());
+    }
+
+    private static double linear(int channel) {
+        double v = channel / 255.0;
+        return v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
+    }
+
+    @Test
+    void nothing_is_wider_than_its_place_in_a_small_window() throws Exception {
+        onUi(() -> {
+            session.select(Set.of("W10"));
+            paint();
+            JComponent margin = named("margin").orElseThrow();
+            fits(margin);
+        });
+    }
+
+    private static void fits(Container in) {
+        for (java.awt.Component c : in.getComponents()) {
+            if (c instanceof javax.swing.JButton b && b.isVisible() && b.getWidth() > 0) {
+                assertThat(b.getPreferredSize().width).as(b.getText()).isLessThanOrEqualTo(b.getWidth());
+            }
+            if (c instanceof Container k) {
+                fits(k);
+            }
+        }
+    }
+
+    @Test
+    void findings_stand_on_the_sheet_as_well() throws Exception {
+        onUi(() -> assertThat(scene().items().stream().filter(i -> i.role() == Role.FINDING))
+                .isNotEmpty());
+    }
+
+    /** Nobody is asked anything. */
+    private static final class NoPrompts implements Prompts {
+        @Override
+        public Optional<Path> open() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> save(Path suggestion, String suffix) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Unsaved unsaved(String name) {
+            return Unsaved.STAY;
+        }
+
+        @Override
+        public Optional<String> line(String title, String label, String initial) {
+            return Optional.empty();
+        }
+
+        @Override
+        public boolean form(String title, JComponent form) {
+            return false;
+        }
+
+        @Override
+        public void tell(String title, String text) {}
+
+        @Override
+        public void tell(String title, JComponent content) {}
+    }
+}
