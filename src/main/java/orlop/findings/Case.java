@@ -80,8 +80,14 @@ final class Case {
         return name.isEmpty() ? item : item + " (" + name + ")";
     }
 
-    /** The names of conditions by their ids. */
-    List<Object> titles(List<String> conditions) {
+    /** In which conditions, in words: all of them, or by name. */
+    Message when(List<String> conditions) {
+        return conditions.size() == study.byCondition().size()
+                ? Message.of("findings.in-every-condition")
+                : Message.of("findings.in-conditions", titles(conditions));
+    }
+
+    private List<Object> titles(List<String> conditions) {
         List<Object> titles = new ArrayList<>();
         for (String id : conditions) {
             Results r = study.byCondition().get(id);
@@ -186,7 +192,7 @@ final class Case {
                     proposed,
                     clause,
                     provenance,
-                    assumptions.getOrDefault(place.item(), List.of()),
+                    rule.equals(RemarkRule.ASSUMED) ? List.of() : assumptions.getOrDefault(place.item(), List.of()),
                     conditions,
                     accepted.get(rule + "|" + place.item()));
         }

@@ -59,7 +59,7 @@ final class DropRule implements Rule {
                         Case.percent(limit),
                         source,
                         c.named(load),
-                        c.titles(conditions))
+                        c.when(conditions))
                 .in(conditions)
                 .cure(cure(c, worst, path, load, drop - limit));
         clause(c, load, d);

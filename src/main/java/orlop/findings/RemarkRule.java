@@ -10,6 +10,8 @@ import orlop.study.Results;
 
 /** What the study met and assumed, as findings: one for each item and kind. */
 final class RemarkRule implements Rule {
+    static final String ASSUMED = "assumed";
+
     private final String id;
     private final Severity severity;
     private final Remark.Kind kind;
@@ -21,7 +23,7 @@ final class RemarkRule implements Rule {
     }
 
     static RemarkRule assumed() {
-        return new RemarkRule("assumed", Severity.ADVICE, Remark.Kind.ASSUMED);
+        return new RemarkRule(ASSUMED, Severity.ADVICE, Remark.Kind.ASSUMED);
     }
 
     static RemarkRule noOperatingPoint() {
@@ -43,7 +45,7 @@ final class RemarkRule implements Rule {
 
     @Override
     public List<Finding> check(Case c) {
-        Map<String, List<Object>> messages = new LinkedHashMap<>();
+        Map<String, List<Message>> messages = new LinkedHashMap<>();
         Map<String, List<String>> conditions = new LinkedHashMap<>();
         for (Results r : c.study().byCondition().values()) {
             for (Remark remark : r.remarks()) {
@@ -55,10 +57,17 @@ final class RemarkRule implements Rule {
         }
         List<Finding> found = new ArrayList<>();
         messages.forEach((item, said) -> found.add(c.draft(id, severity, c.place(item))
-                .says(Message.of("findings.remarks", said))
+                .says(together(said))
                 .in(conditions.getOrDefault(item, List.of()))
                 .done()));
         return found;
+    }
+
+    /** Sentences one behind the other. */
+    private static Message together(List<Message> said) {
+        return said.stream()
+                .reduce((a, b) -> Message.of("findings.one-then-other", a, b))
+                .orElseThrow();
     }
 
     private static <T> void addOnce(List<T> list, T value) {
