@@ -248,14 +248,14 @@ final class Island {
         for (int n = 0; n < NEWTON_STEPS; n++) {
             place();
             double scale = assemble(true);
-            residualA = greatest(fall);
+            residualA = Laws.greatest(fall);
             boolean fine = residualA <= 1e-12 * scale;
             boolean stuck = residualA <= Math.max(1e-7, 1e-11 * scale) && residualA >= last * 0.5;
             if (Double.isNaN(residualA)) {
                 return false;
             }
             if (fine || stuck) {
-                return !(greatest(fall) > 0) || equations().factor();
+                return !(Laws.greatest(fall) > 0) || equations().factor();
             }
             last = residualA;
             if (!step(true)) {
@@ -263,14 +263,6 @@ final class Island {
             }
         }
         return false;
-    }
-
-    private static double greatest(double[] values) {
-        double most = 0;
-        for (double value : values) {
-            most = Double.isNaN(value) ? Double.NaN : Math.max(most, Math.abs(value));
-        }
-        return most;
     }
 
     private void place() {
