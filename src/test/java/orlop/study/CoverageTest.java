@@ -222,8 +222,9 @@ class CoverageTest {
                 .cable("W1", "F3.2", "E1.1", 3, 10);
 
         // 1,250 A and 1,000 A alone, 2,250 A together; SF 30 breaks 2 kA (ISO 8820-5)
-        assertThat(s.study().gaps()).extracting(Gap::kind, Gap::device).containsExactly(
-                org.assertj.core.groups.Tuple.tuple(Gap.Kind.CANNOT_BREAK, "F3"));
+        assertThat(s.study().gaps())
+                .extracting(Gap::kind, Gap::device)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(Gap.Kind.CANNOT_BREAK, "F3"));
     }
 
     @Test
@@ -231,8 +232,10 @@ class CoverageTest {
         Sketch s = Sketch.dc(24, "iso13297")
                 .supply("GB1", 25, 0.02)
                 .supply("GB2", 25, 0.025)
-                .add("F1", new orlop.drawing.Protection.Fuse(
-                        "iso8820-sf30", 100.0, null, null, 0.0005, orlop.drawing.Poles.POSITIVE))
+                .add(
+                        "F1",
+                        new orlop.drawing.Protection.Fuse(
+                                "iso8820-sf30", 100.0, null, null, 0.0005, orlop.drawing.Poles.POSITIVE))
                 .fuse("F2", "iso8820-sf30", 100)
                 .bar("B")
                 .link("GB1.1", "F1.1")

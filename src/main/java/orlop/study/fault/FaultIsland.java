@@ -40,6 +40,7 @@ final class FaultIsland {
     final double[] intoA;
     /** By position: current into node b of the part while the fault is at b; NaN where there is none. */
     final double[] intoB;
+
     private Potentials potentials;
     private final int[] variable;
     private double reference;

@@ -175,9 +175,8 @@ public final class Faults {
         for (int i = 0; i < network.attachments().size() && part < s.intoA().length; i++) {
             Attachment t = network.attachments().get(i);
             boolean converter = t.role() == Attachment.Role.CONVERTER;
-            boolean counts = converter
-                    ? assembly.outputOfAttachment(i) >= 0
-                    : t.isSource() && assembly.partOfAttachment(i) >= 0;
+            boolean counts =
+                    converter ? assembly.outputOfAttachment(i) >= 0 : t.isSource() && assembly.partOfAttachment(i) >= 0;
             if (counts) {
                 leaving[converter ? t.outputPin() : t.pin()] -= orZero(s.intoA()[part++]);
             }

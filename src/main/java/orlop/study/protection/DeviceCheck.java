@@ -22,8 +22,7 @@ final class DeviceCheck {
 
     void run() {
         double through = coverage.around().faultThroughA(number);
-        double fault =
-                Double.isFinite(through) ? through : Math.max(fault(connection.a()), fault(connection.b()));
+        double fault = Double.isFinite(through) ? through : Math.max(fault(connection.a()), fault(connection.b()));
         ElectricalSystem system = coverage.plan().system(coverage.network().systemOf(connection.a()));
         if (device.breakingA() != null && fault > device.breakingA()) {
             add(Gap.Kind.CANNOT_BREAK, system, fault);
