@@ -189,7 +189,8 @@ final class Gatherer {
         int governing = sizing.governingCondition(i);
         Rating rating = sizing.rating(i);
         double nominalV = w.system().nominalV();
-        boolean areaOpen = cable.auto() && sizing.nothingFits(i);
+        boolean dc = w.system().nature().isDc();
+        boolean areaOpen = cable.auto() && (!dc || sizing.nothingFits(i));
         return new CableResult(
                 cable.id(),
                 cable.from(),
@@ -201,14 +202,14 @@ final class Gatherer {
                 cable.auto(),
                 w.conductors(),
                 cable.parallel(),
-                known(least),
-                sizing.governedBy(i),
-                governing < 0 || conditionIds.size() < 2 ? null : conditionIds.get(governing),
+                dc ? known(least) : null,
+                dc ? sizing.governedBy(i) : null,
+                !dc || governing < 0 || conditionIds.size() < 2 ? null : conditionIds.get(governing),
                 live ? known(amps) : null,
-                w.system().nature().isDc() ? (Double) sizing.designA(i) : null,
-                rating == null ? null : (Double) rating.amps(),
-                rating != null && rating.fromMemory(),
-                live ? (Double) operation.conductorC(i) : null,
+                dc ? (Double) sizing.designA(i) : null,
+                rating == null || areaOpen ? null : (Double) rating.amps(),
+                rating != null && !areaOpen && rating.fromMemory(),
+                live && dc ? (Double) operation.conductorC(i) : null,
                 dropV,
                 dropV == null || !(nominalV > 0) ? null : (Double) (100 * dropV / nominalV),
                 far < 0 ? null : percentFromSource(far, nominalV),

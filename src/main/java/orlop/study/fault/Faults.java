@@ -38,7 +38,17 @@ public final class Faults {
     }
 
     /** What one solution gave: amperes by node, and by part what it brings into a fault at its own ends. */
-    private record Solution(double[] amps, double[] intoA, double[] intoB) {}
+    private static final class Solution {
+        private final double[] amps;
+        private final double[] intoA;
+        private final double[] intoB;
+
+        Solution(double[] amps, double[] intoA, double[] intoB) {
+            this.amps = amps;
+            this.intoA = intoA;
+            this.intoB = intoB;
+        }
+    }
 
     /**
      * @param areaMm2 by cable
@@ -53,7 +63,7 @@ public final class Faults {
         }
         Solution hot = solve(
                 plan, operation, false, i -> plan.cables().get(i).loopOhm(areaMm2[i], hotC(plan, i, plain)), faultOhm);
-        return new Faults(cold.amps(), hot.amps(), through(operation, cold));
+        return new Faults(cold.amps, hot.amps, through(operation, cold));
     }
 
     private static double coldC(Plan plan, int cable, boolean plain) {
@@ -166,19 +176,19 @@ public final class Faults {
             contracted[e] = c.contracted();
             through[e] = Double.NaN;
             if (assembly.partOfConnection(e) >= 0) {
-                leaving[c.a()] -= orZero(s.intoA()[part]);
-                leaving[c.b()] -= orZero(s.intoB()[part]);
-                through[e] = Math.max(Math.abs(orZero(s.intoA()[part])), Math.abs(orZero(s.intoB()[part])));
+                leaving[c.a()] -= orZero(s.intoA[part]);
+                leaving[c.b()] -= orZero(s.intoB[part]);
+                through[e] = Math.max(Math.abs(orZero(s.intoA[part])), Math.abs(orZero(s.intoB[part])));
                 part++;
             }
         }
-        for (int i = 0; i < network.attachments().size() && part < s.intoA().length; i++) {
+        for (int i = 0; i < network.attachments().size() && part < s.intoA.length; i++) {
             Attachment t = network.attachments().get(i);
             boolean converter = t.role() == Attachment.Role.CONVERTER;
             boolean counts =
                     converter ? assembly.outputOfAttachment(i) >= 0 : t.isSource() && assembly.partOfAttachment(i) >= 0;
             if (counts) {
-                leaving[converter ? t.outputPin() : t.pin()] -= orZero(s.intoA()[part++]);
+                leaving[converter ? t.outputPin() : t.pin()] -= orZero(s.intoA[part++]);
             }
         }
         PinCurrents shares = new PinCurrents(network, leaving, contracted);
@@ -186,7 +196,7 @@ public final class Faults {
             int node = assembly.node(network.connections().get(e).a());
             if (contracted[e] && node >= 0) {
                 double one = Math.abs(shares.of(e));
-                through[e] = Math.max(one, s.amps()[node] - one);
+                through[e] = Math.max(one, s.amps[node] - one);
             }
         }
         return through;

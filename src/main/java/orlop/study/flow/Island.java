@@ -374,35 +374,7 @@ final class Island {
             }
         }
         new TieCurrents(localA, localB, tied, ties, leaving, nodes.length).into(current);
-        share();
-    }
-
-    /** Equal ideal sources side by side share their current. */
-    private void share() {
-        for (int i = 0; i < parts.length; i++) {
-            if (redundant[i] && circuit.part(parts[i]) == Part.EMF) {
-                shareAmongLikes(i);
-            }
-        }
-    }
-
-    private void shareAmongLikes(int i) {
-        double sum = 0;
-        int likes = 0;
-        for (int pass = 0; pass < 2; pass++) {
-            for (int k = 0; k < parts.length; k++) {
-                boolean like = circuit.part(parts[k]) == Part.EMF
-                        && circuit.second(parts[k]) == 0
-                        && localA[k] == localA[i]
-                        && localB[k] == localB[i];
-                if (like && pass == 0) {
-                    sum += current[k];
-                    likes++;
-                } else if (like) {
-                    current[k] = sum / likes;
-                }
-            }
-        }
+        Likes.share(circuit, parts, localA, localB, redundant, current);
     }
 
     /** Puts up to {@code most} parts into the state they ought to have; true if any changed. */
