@@ -74,6 +74,7 @@ final class CableGesture implements Gesture {
             } else {
                 session.apply(CableRuns.cable(d, a, b), Set.of(tag));
             }
+            canvas.hint("");
         }
         canvas.repaint();
     }

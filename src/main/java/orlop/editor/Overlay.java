@@ -40,7 +40,7 @@ final class Overlay {
         for (SceneItem i : scene.items()) {
             if (i.subject().equals(id)
                     && (i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)) {
-                g.fill(rounded(i.bounds().grown(1.5), 2));
+                g.fill(rounded(i.bounds().grown(0.9), 1.5));
             }
         }
     }
@@ -52,7 +52,7 @@ final class Overlay {
         for (SceneItem i : scene.items()) {
             if (i.subject().equals(id)
                     && (i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)) {
-                g.draw(rounded(i.bounds().grown(1.5), 2));
+                g.draw(rounded(i.bounds().grown(0.9), 1.5));
             }
         }
     }

@@ -112,6 +112,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         } else {
             session.select(java.util.Set.of());
         }
+        requestFocusInWindow();
         repaint();
     }
 

@@ -54,14 +54,9 @@ final class TextRow extends FieldRow {
             }
         });
         text.getDocument().addDocumentListener(new Typed());
-        bind("ESCAPE", this::putBack);
-        bind("ctrl Z", () -> {
-            if (typing()) {
-                putBack();
-            } else {
-                text.getParent().dispatchEvent(undoKey());
-            }
-        });
+        bind("ESCAPE");
+        bind("ctrl Z");
+        bind("meta Z");
         build(text);
         show(field);
         String kept = drafts.take(draft);
@@ -71,24 +66,20 @@ final class TextRow extends FieldRow {
         }
     }
 
-    private java.awt.AWTEvent undoKey() {
-        return new java.awt.event.KeyEvent(
-                text.getParent(),
-                java.awt.event.KeyEvent.KEY_PRESSED,
-                System.currentTimeMillis(),
-                java.awt.event.InputEvent.CTRL_DOWN_MASK,
-                java.awt.event.KeyEvent.VK_Z,
-                java.awt.event.KeyEvent.CHAR_UNDEFINED);
-    }
-
-    private void bind(String key, Runnable body) {
+    /** Puts the drawing's own value back; with nothing typed the key goes on to the window, which undoes or backs out. */
+    private void bind(String key) {
         text.getInputMap().put(KeyStroke.getKeyStroke(key), key);
         text.getActionMap().put(key, new AbstractAction() {
             private static final long serialVersionUID = 1L;
 
             @Override
+            public boolean isEnabled() {
+                return typing();
+            }
+
+            @Override
             public void actionPerformed(ActionEvent e) {
-                body.run();
+                putBack();
             }
         });
     }
