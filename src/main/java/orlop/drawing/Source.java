@@ -32,7 +32,7 @@ public sealed interface Source extends Particulars
      * A bank of cells or blocks. Terminal 1 is the positive; terminal 2 the negative, drawn only for series blocks.
      *
      * @param chemistry the kind of its cells
-     * @param inSeries blocks in series, 1 to 100
+     * @param inSeries blocks or cells in series, 1 to 1,000
      * @param inParallel blocks in parallel, 1 to 100
      * @param capacityAh of the whole bank at the 20-hour rate, not known if null
      * @param emfV electromotive force of the bank at rest, from the chemistry and the system if null
@@ -53,7 +53,7 @@ public sealed interface Source extends Particulars
             double stateOfChargePercent)
             implements Source {
         public Battery {
-            between(inSeries, 1, 100, "inSeries");
+            between(inSeries, 1, 1_000, "inSeries");
             between(inParallel, 1, 100, "inParallel");
             positiveOrUnknown(capacityAh, "capacityAh");
             notNegativeOrUnknown(emfV, "emfV");
@@ -237,7 +237,7 @@ public sealed interface Source extends Particulars
             positiveOrUnknown(powerPointA, "powerPointA");
             between(voltagePercentPerK, -2, 0, "voltagePercentPerK");
             positiveOrUnknown(seriesFuseA, "seriesFuseA");
-            between(inSeries, 1, 100, "inSeries");
+            between(inSeries, 1, 1_000, "inSeries");
             between(inParallel, 1, 100, "inParallel");
             between(tiltDegree, 0, 90, "tiltDegree");
             betweenOrUnknown(azimuthDegree, 0, 360, "azimuthDegree");
