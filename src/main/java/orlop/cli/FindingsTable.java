@@ -18,8 +18,9 @@ final class FindingsTable {
         for (Finding f : findings) {
             number++;
             String severity = words.text("cli.severity." + f.severity().word());
-            out.append(words.text(Message.of(
-                            "cli.findings.head", number, severity, f.place().item(), words.text(f.title()))))
+            String item = f.place().item();
+            String place = item.isEmpty() ? words.text("cli.findings.whole") : item;
+            out.append(words.text(Message.of("cli.findings.head", number, severity, place, words.text(f.title()))))
                     .append('\n');
             out.append("    ").append(words.text(f.message())).append('\n');
             if (f.cure() != null) {

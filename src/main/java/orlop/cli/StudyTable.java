@@ -68,7 +68,7 @@ final class StudyTable {
 
     private static String fault(CableResult w) {
         Double a = w.faultTo().maxA();
-        return a == null ? NONE : show(a / 1000, Unit.KILOAMPERE);
+        return a != null && a >= 1_000 ? show(a / 1000, Unit.KILOAMPERE) : show(a, Unit.AMPERE);
     }
 
     private static String show(@Nullable Double value, Unit unit) {

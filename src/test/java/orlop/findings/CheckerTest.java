@@ -78,7 +78,7 @@ class CheckerTest {
         Cure.SetArea cure = (Cure.SetArea) f.cure();
 
         assertThat(f.severity()).isEqualTo(Severity.DEFECT);
-        assertThat(text(f.message())).startsWith("drop 1").contains("limit 10 %", "from GB1 to E1");
+        assertThat(text(f.message())).startsWith("Drop 1").contains("limit 10 %", "from GB1 to E1");
         assertThat(cure.cable()).isEqualTo("W1");
         Study cured =
                 Study.of(s.drawing().with(s.drawing().cables().require("W1").withAreaMm2(cure.areaMm2())));

@@ -217,6 +217,21 @@ class AwkwardTest {
         assertThat(volts(s, "B")).isLessThan(28);
     }
 
+    /** Ohm's law and the source's limit; no network needs solving. */
+    @Test
+    void a_limited_source_alone_drives_its_limit_or_what_its_voltage_drives_through_a_long_way() {
+        Study s = Sketch.dc(24)
+                .add("G2", new Source.LimitedSupply(28.0, 0, 40.0))
+                .bar("B")
+                .current("E1", 1)
+                .ohm("W1", "G2.1", "B.a", 0.01)
+                .ohm("W2", "B.b", "E1.1", 2)
+                .study();
+
+        assertThat(s.governing().cables().get("W1").faultTo().maxA()).isCloseTo(40, within(1e-9));
+        assertThat(s.governing().cables().get("W2").faultTo().maxA()).isCloseTo(28 / 2.01, within(1e-9));
+    }
+
     private static Sketch charger(double loadOhm) {
         return Sketch.dc(24)
                 .bar("B")

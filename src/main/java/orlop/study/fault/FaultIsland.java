@@ -69,27 +69,10 @@ final class FaultIsland {
         intoB = new double[parts.length];
         Arrays.fill(intoA, Double.NaN);
         Arrays.fill(intoB, Double.NaN);
-        partsAt = partsAt();
+        partsAt = PartEnds.byNode(localA, localB, nodes.length + 1);
         switching = java.util.stream.IntStream.range(0, parts.length)
                 .filter(this::switches)
                 .toArray();
-    }
-
-    private int[][] partsAt() {
-        int[] degree = new int[nodes.length + 1];
-        for (int i = 0; i < parts.length; i++) {
-            degree[localA[i]]++;
-            degree[localB[i]]++;
-        }
-        int[][] at = new int[nodes.length + 1][];
-        for (int v = 0; v < at.length; v++) {
-            at[v] = new int[degree[v]];
-        }
-        for (int i = 0; i < parts.length; i++) {
-            at[localA[i]][--degree[localA[i]]] = i;
-            at[localB[i]][--degree[localB[i]]] = i;
-        }
-        return at;
     }
 
     /** By local node: amperes; NaN where nothing feeds the node, infinite where nothing limits the current. */
@@ -112,7 +95,42 @@ final class FaultIsland {
                 treat(states, members, groups, seen);
             }
         }
+        limitedAlone();
         return fault;
+    }
+
+    /**
+     * Nodes that nothing feeds but limited sources without a slope: such a source gives its limit, or, where the way to
+     * the fault is so long that it can hold its voltage, what that voltage drives through the way. With one source that
+     * is exact; with several it is the greatest that they can give together.
+     */
+    private void limitedAlone() {
+        double[] most = LimitedTogether.mostA(circuit, parts, localA, localB, nodes.length);
+        char[] on = new char[parts.length];
+        boolean any = false;
+        for (int i = 0; i < parts.length; i++) {
+            char start = startState(i);
+            on[i] = start == LIMIT ? ON : start;
+            any |= start == LIMIT;
+        }
+        if (!any) {
+            return;
+        }
+        String states = new String(on);
+        int unknowns = number(states);
+        Elimination m = matrix(states, unknowns);
+        double[] open = new double[unknowns];
+        inject(states, open);
+        if (!m.factor()) {
+            return;
+        }
+        m.solve(open);
+        Elimination.Inverse inverse = m.inverse();
+        for (int k = 0; k < fault.length; k++) {
+            if (Double.isNaN(fault[k]) && most[k] > 0) {
+                fault[k] = Math.min(current(k, open, inverse), most[k]);
+            }
+        }
     }
 
     private char startState(int i) {
