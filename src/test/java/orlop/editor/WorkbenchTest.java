@@ -3,15 +3,10 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Container;
-import java.awt.Graphics2D;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Point2D;
-import java.awt.image.BufferedImage;
-import java.lang.reflect.InvocationTargetException;
-import java.nio.file.Path;
-import java.util.Optional;
 import java.util.Set;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
@@ -20,9 +15,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import orlop.desk.Review;
 import orlop.desk.Same;
-import orlop.desk.Session;
 import orlop.drawing.Drawing;
 import orlop.scene.Role;
 import orlop.scene.Scene;
@@ -30,85 +23,23 @@ import orlop.scene.Scene;
 /** The window's contents without a screen: laid out, painted into an image, worked with made-up mouse events. */
 @Timeout(60)
 class WorkbenchTest {
-    private static final int WIDTH = 1366;
-    private static final int HEIGHT = 740;
-
     private final Drawing start = TestBoat.drawing();
 
     @SuppressWarnings("NullAway.Init") // set before each test
-    private Session session;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Workbench bench;
-
-    private BufferedImage image = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
-
-    @FunctionalInterface
-    private interface Step {
-        void run() throws Exception;
-    }
-
-    /** On the event thread; with the calculation done at once, on the same thread. */
-    private static void onUi(Step step) throws Exception {
-        try {
-            SwingUtilities.invokeAndWait(() -> {
-                try {
-                    step.run();
-                } catch (RuntimeException | Error e) {
-                    throw e;
-                } catch (Exception e) {
-                    throw new IllegalStateException(e);
-                }
-            });
-        } catch (InvocationTargetException e) {
-            if (e.getCause() instanceof Error error) {
-                throw error;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
-    }
+    private HeadlessBench on;
 
     @BeforeEach
     void open() throws Exception {
-        onUi(() -> {
-            Look.install(false);
-            session = new Session(start, null, Review::of, Runnable::run, new EventThread(), e -> {
-                throw new AssertionError(e);
-            });
-            bench = new Workbench(session, new NoPrompts(), new Settings(null), "ctrl", () -> {}, () -> {});
-            bench.panel().setSize(WIDTH, HEIGHT);
-            lay(bench.panel());
-        });
-        onUi(this::paint); // the first review has come by now
+        on = HeadlessBench.open(start);
     }
 
     @AfterEach
     void close() throws Exception {
-        onUi(() -> {
-            session.close();
-            Look.install(false);
-        });
-    }
-
-    private static void lay(Container c) {
-        c.doLayout();
-        for (java.awt.Component child : c.getComponents()) {
-            if (child instanceof Container k) {
-                lay(k);
-            }
-        }
-    }
-
-    private void paint() {
-        lay(bench.panel());
-        image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        bench.panel().paint(g);
-        g.dispose();
+        on.close();
     }
 
     private SheetCanvas canvas() {
-        return bench.canvas();
+        return on.bench().canvas();
     }
 
     private Scene scene() {
@@ -134,19 +65,20 @@ class WorkbenchTest {
     }
 
     private Point2D component(String id) {
-        var at = session.state().drawing().components().require(id).place().at();
+        var at = on.session().state().drawing().components().require(id).place().at();
         return px(at.xMm(), at.yMm());
     }
 
     @Test
     void the_sheet_is_painted_in_the_middle() throws Exception {
-        onUi(() -> {
+        HeadlessBench.onUi(() -> {
             Point2D bar = component("24MAIN");
             int x = (int) bar.getX();
             int y = (int) bar.getY();
-            java.awt.Point at = SwingUtilities.convertPoint(canvas(), x, y, bench.panel());
+            java.awt.Point at =
+                    SwingUtilities.convertPoint(canvas(), x, y, on.bench().panel());
 
-            assertThat(new java.awt.Color(image.getRGB(at.x, at.y)))
+            assertThat(new java.awt.Color(on.image().getRGB(at.x, at.y)))
                     .as("the ink of the first system on its bar")
                     .isEqualTo(Look.ink(orlop.scene.Ink.SYSTEM_1));
         });
@@ -154,74 +86,60 @@ class WorkbenchTest {
 
     @Test
     void a_click_selects_and_shows_the_card_and_the_notes_stand_below() throws Exception {
-        onUi(() -> {
+        HeadlessBench.onUi(() -> {
             Point2D p = component("MA2");
             drag(p, p, 0);
 
-            assertThat(session.state().selection()).containsExactly("MA2");
-            assertThat(named("card.MA2")).isPresent();
-            assertThat(named("field.particulars.shaftW")).isPresent();
-            assertThat(named("note.1")).isPresent();
+            assertThat(on.session().state().selection()).containsExactly("MA2");
+            assertThat(on.named("card.MA2")).isPresent();
+            assertThat(on.named("field.particulars.shaftW")).isPresent();
+            assertThat(on.named("note.1")).isPresent();
         });
-    }
-
-    private Optional<JComponent> named(String name) {
-        return named(bench.panel(), name);
-    }
-
-    private static Optional<JComponent> named(Container in, String name) {
-        for (java.awt.Component c : in.getComponents()) {
-            if (c instanceof JComponent j && name.equals(c.getName())) {
-                return Optional.of(j);
-            }
-            if (c instanceof Container k) {
-                Optional<JComponent> found = named(k, name);
-                if (found.isPresent()) {
-                    return found;
-                }
-            }
-        }
-        return Optional.empty();
     }
 
     @Test
     void a_drag_moves_on_the_grid_as_one_step_and_undo_gives_the_first_drawing_back() throws Exception {
-        onUi(() -> {
+        HeadlessBench.onUi(() -> {
             Point2D p = component("P1");
             double mm = canvas().viewport().pxPerMm();
 
             drag(p, new Point2D.Double(p.getX() + 11 * mm, p.getY() + 4 * mm), 0);
 
             var before = start.components().require("P1").place().at();
-            var after =
-                    session.state().drawing().components().require("P1").place().at();
+            var after = on.session()
+                    .state()
+                    .drawing()
+                    .components()
+                    .require("P1")
+                    .place()
+                    .at();
             assertThat(after.xMm() - before.xMm()).isEqualTo(10);
             assertThat(after.yMm() - before.yMm()).isEqualTo(5);
-            bench.commands().get(CommandId.UNDO).run();
-            assertThat(Same.object(session.state().drawing(), start)).isTrue();
+            on.bench().commands().get(CommandId.UNDO).run();
+            assertThat(Same.object(on.session().state().drawing(), start)).isTrue();
         });
     }
 
     @Test
     void escape_during_a_drag_leaves_everything_as_it_was() throws Exception {
-        onUi(() -> {
+        HeadlessBench.onUi(() -> {
             Point2D p = component("P1");
             int down = InputEvent.BUTTON1_DOWN_MASK;
             mouse(MouseEvent.MOUSE_PRESSED, p.getX(), p.getY(), down, 1);
             mouse(MouseEvent.MOUSE_DRAGGED, p.getX() + 60, p.getY() + 60, down, 1);
             assertThat(canvas().hand().busy()).isTrue();
 
-            bench.commands().get(CommandId.BACK_OUT).run();
+            on.bench().commands().get(CommandId.BACK_OUT).run();
             mouse(MouseEvent.MOUSE_RELEASED, p.getX() + 60, p.getY() + 60, 0, 1);
 
-            assertThat(Same.object(session.state().shown(), start)).isTrue();
-            assertThat(session.state().undo()).isNull();
+            assertThat(Same.object(on.session().state().shown(), start)).isTrue();
+            assertThat(on.session().state().undo()).isNull();
         });
     }
 
     @Test
     void the_wheel_zooms_at_the_pointer() throws Exception {
-        onUi(() -> {
+        HeadlessBench.onUi(() -> {
             Point2D p = component("MA2");
             Point2D mm = canvas().viewport().toSheet(p.getX(), p.getY());
             double before = canvas().viewport().pxPerMm();
@@ -237,16 +155,18 @@ class WorkbenchTest {
 
     @Test
     void the_rubber_band_selects_what_lies_wholly_within() throws Exception {
-        onUi(() -> {
+        HeadlessBench.onUi(() -> {
             drag(px(200, 170), px(300, 205), 0);
 
-            assertThat(session.state().selection()).contains("P1", "MA3", "EB1").doesNotContain("MA2", "24MAIN");
+            assertThat(on.session().state().selection())
+                    .contains("P1", "MA3", "EB1")
+                    .doesNotContain("MA2", "24MAIN");
         });
     }
 
     @Test
     void a_screen_reader_meets_as_many_children_as_there_are_components_and_cables() throws Exception {
-        onUi(() -> {
+        HeadlessBench.onUi(() -> {
             AccessibleContext c = canvas().getAccessibleContext();
 
             assertThat(c.getAccessibleChildrenCount())
@@ -254,16 +174,16 @@ class WorkbenchTest {
             AccessibleContext first = c.getAccessibleChild(0).getAccessibleContext();
             assertThat(first.getAccessibleName()).isNotBlank();
             first.getAccessibleAction().doAccessibleAction(0);
-            assertThat(session.state().selection()).hasSize(1);
+            assertThat(on.session().state().selection()).hasSize(1);
         });
     }
 
     @Test
     void every_control_has_a_name_for_those_who_do_not_see_it() throws Exception {
-        onUi(() -> {
-            session.select(Set.of("MA2"));
-            paint();
-            allNamed(bench.panel());
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of("MA2"));
+            on.paint();
+            allNamed(on.bench().panel());
         });
     }
 
@@ -287,12 +207,13 @@ class WorkbenchTest {
 
     @Test
     void dark_turns_the_sheet_and_the_window() throws Exception {
-        onUi(() -> {
-            bench.commands().get(CommandId.DARK).run();
-            paint();
+        HeadlessBench.onUi(() -> {
+            on.bench().commands().get(CommandId.DARK).run();
+            on.paint();
 
-            java.awt.Point at = SwingUtilities.convertPoint(canvas(), 3, 3, bench.panel());
-            assertThat(new java.awt.Color(image.getRGB(at.x, at.y))).isEqualTo(Look.desk());
+            java.awt.Point at =
+                    SwingUtilities.convertPoint(canvas(), 3, 3, on.bench().panel());
+            assertThat(new java.awt.Color(on.image().getRGB(at.x, at.y))).isEqualTo(Look.desk());
             assertThat(Look.dark()).isTrue();
             assertThat(Look.palette()).isSameAs(orlop.scene.Palette.DARK);
         });
@@ -300,10 +221,10 @@ class WorkbenchTest {
 
     @Test
     void nothing_is_wider_than_its_place_in_a_small_window() throws Exception {
-        onUi(() -> {
-            session.select(Set.of("W10"));
-            paint();
-            JComponent margin = named("margin").orElseThrow();
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of("W10"));
+            on.paint();
+            JComponent margin = on.named("margin").orElseThrow();
             fits(margin);
         });
     }
@@ -321,41 +242,7 @@ class WorkbenchTest {
 
     @Test
     void findings_stand_on_the_sheet_as_well() throws Exception {
-        onUi(() -> assertThat(scene().items().stream().filter(i -> i.role() == Role.FINDING))
+        HeadlessBench.onUi(() -> assertThat(scene().items().stream().filter(i -> i.role() == Role.FINDING))
                 .isNotEmpty());
-    }
-
-    /** Nobody is asked anything. */
-    private static final class NoPrompts implements Prompts {
-        @Override
-        public Optional<Path> open() {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Path> save(Path suggestion, String suffix) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Unsaved unsaved(String name) {
-            return Unsaved.STAY;
-        }
-
-        @Override
-        public Optional<String> line(String title, String label, String initial) {
-            return Optional.empty();
-        }
-
-        @Override
-        public boolean form(String title, JComponent form) {
-            return false;
-        }
-
-        @Override
-        public void tell(String title, String text) {}
-
-        @Override
-        public void tell(String title, JComponent content) {}
     }
 }

@@ -1,0 +1,86 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import orlop.desk.Same;
+import orlop.drawing.Drawing;
+
+class CardTest {
+    private final Drawing start = TestBoat.drawing();
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private HeadlessBench on;
+
+    @BeforeEach
+    void open() throws Exception {
+        on = HeadlessBench.open(start);
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        on.close();
+    }
+
+    @Test
+    void what_is_typed_wrongly_stays_with_the_reason_beside_it_and_comes_back() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of("W10"));
+            type("field.lengthM", "1 000");
+
+            assertThat(on.named("error.lengthM"))
+                    .get()
+                    .satisfies(e -> assertThat(e.isVisible()).isTrue());
+            assertThat(Same.object(on.session().state().drawing(), start)).isTrue();
+            on.session().select(Set.of("W12"));
+            on.session().select(Set.of("W10"));
+            assertThat(field("field.lengthM").getText()).isEqualTo("1 000");
+            assertThat(on.named("error.lengthM").orElseThrow().isVisible()).isTrue();
+
+            type("field.lengthM", "18,5");
+            assertThat(on.session().state().drawing().cables().require("W10").lengthM())
+                    .isEqualTo(18.5);
+            assertThat(field("field.lengthM").getText()).isEqualTo("18.5 m");
+            assertThat(on.named("error.lengthM").orElseThrow().isVisible()).isFalse();
+        });
+    }
+
+    @Test
+    void a_record_that_refuses_a_value_says_so_in_the_words_of_the_card() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of("W10"));
+            type("field.construction.insulationC", "900");
+
+            WrapText error =
+                    (WrapText) on.named("error.construction.insulationC").orElseThrow();
+            assertThat(error.getText()).startsWith("Insulation rated must be from 40 to 250");
+        });
+    }
+
+    @Test
+    void auto_leaves_the_area_to_orlop() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of("W10"));
+            type("field.areaMm2", "auto");
+
+            assertThat(on.session().state().drawing().cables().require("W10").auto())
+                    .isTrue();
+            type("field.areaMm2", "AWG 8");
+            assertThat(on.session().state().drawing().cables().require("W10").areaMm2())
+                    .isBetween(8.3, 8.4);
+        });
+    }
+
+    private javax.swing.JTextField field(String name) {
+        return (javax.swing.JTextField) on.named(name).orElseThrow();
+    }
+
+    private void type(String name, String text) {
+        javax.swing.JTextField f = field(name);
+        f.setText(text);
+        f.postActionEvent();
+    }
+}
