@@ -5,7 +5,7 @@ package orlop.drawing;
  *
  * @param id short name
  * @param rule id of the rule
- * @param item id of the component or cable that the finding speaks of
+ * @param item id of the component or cable that the finding speaks of, "" for the whole drawing
  * @param reason why it is accepted; never empty
  * @param by who accepted it
  * @param date as written
@@ -15,7 +15,9 @@ public record Acceptance(String id, String rule, String item, String reason, Str
     public Acceptance {
         Checks.id(id, "id");
         Checks.id(rule, "rule");
-        Checks.id(item, "item");
+        if (!item.isEmpty()) {
+            Checks.id(item, "item");
+        }
         Checks.text(reason, "reason");
         Checks.text(by, "by");
         Checks.text(date, "date");

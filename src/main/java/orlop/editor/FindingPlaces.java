@@ -8,6 +8,7 @@ import orlop.desk.SessionState;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
+import orlop.drawing.Sheet;
 import orlop.findings.Finding;
 import orlop.layout.Rect;
 import orlop.scene.Role;
@@ -51,9 +52,15 @@ final class FindingPlaces {
         return all;
     }
 
-    /** Id of the sheet of the item of which a finding speaks; "" if it speaks of none that is drawn. */
+    /**
+     * Id of the sheet of the item of which a finding speaks; the first sheet's if it speaks of the whole drawing, "" if
+     * of nothing that is drawn.
+     */
     static String sheet(Drawing d, Finding f) {
         String item = f.place().item();
+        if (item.isEmpty()) {
+            return d.sheets().stream().findFirst().map(Sheet::id).orElse("");
+        }
         Cable w = d.cables().get(item);
         Component c = d.components().get(w == null ? item : (f.place().atFrom() ? w.from() : w.to()).component());
         return c == null ? "" : c.place().sheet();

@@ -22,6 +22,7 @@ import orlop.study.CableResult;
 record FoundPlace(
         int number, Finding finding, Rect target, @Nullable Proposal proposal) {
     private static final double HALF_MM = 5;
+    private static final double CORNER_MM = 5;
 
     /**
      * A device that is not there, standing in a leg of a cable.
@@ -34,13 +35,25 @@ record FoundPlace(
     record Proposal(String cable, Point at, boolean standing, LineCutter.Cut cut) {}
 
     /** The findings that lie on this sheet, in the order of the list. */
-    static List<FoundPlace> all(SheetView view) {
+    static List<FoundPlace> all(SheetView view, Rect drawable) {
         List<FoundPlace> places = new ArrayList<>();
         int number = 1;
         for (Finding f : view.request().findings()) {
-            of(view, number++, f).ifPresent(places::add);
+            (f.place().item().isEmpty() ? whole(view, number, f, drawable) : of(view, number, f))
+                    .ifPresent(places::add);
+            number++;
         }
         return places;
+    }
+
+    /** A finding of the whole drawing stands in the upper right corner of its first sheet. */
+    private static Optional<FoundPlace> whole(SheetView view, int number, Finding f, Rect drawable) {
+        boolean first = view.drawing().sheets().stream()
+                .findFirst()
+                .filter(s -> s.id().equals(view.request().sheet()))
+                .isPresent();
+        Point corner = new Point(drawable.maxX() - CORNER_MM, drawable.minY() + CORNER_MM);
+        return first ? Optional.of(new FoundPlace(number, f, Rect.around(corner, corner), null)) : Optional.empty();
     }
 
     private static Optional<FoundPlace> of(SheetView view, int number, Finding f) {

@@ -54,7 +54,7 @@ public final class SceneBuilder {
                 frame.drawable().grown(-2.5),
                 List.of(frame.titleBlock(), frame.foot(), frame.margin()));
         SheetView view = SheetView.of(request, placed, ways);
-        List<FoundPlace> found = FoundPlace.all(view);
+        List<FoundPlace> found = FoundPlace.all(view, frame.drawable());
         SheetComposer.Composed composed = new SheetComposer(view, frame, placing, found).compose();
         ItemMaker items = new ItemMaker();
         paper(items, view, frame, found);

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import orlop.render.PngExport;
 import orlop.render.SvgExport;
 import orlop.scene.Palette;
+import orlop.scene.Role;
 import orlop.scene.Scene;
 import orlop.scene.SceneBuilder;
 import orlop.scene.SceneRequest;
@@ -19,14 +20,30 @@ class MainSampleGalleryTest {
     private static final Path GALLERY = Path.of("target", "gallery");
 
     @Test
-    void the_main_sample_is_drawn_for_the_gallery() throws Exception {
+    void every_finding_of_the_main_sample_has_its_marker_on_the_sheet() throws Exception {
         Opened opened = Opened.mainSample();
-        Scene scene = SceneBuilder.bundled()
+        Scene scene = scene(opened);
+
+        assertThat(opened.findings()).hasSizeGreaterThan(2);
+        for (int number = 1; number <= opened.findings().size(); number++) {
+            assertThat(scene.item(Role.FINDING, Integer.toString(number)))
+                    .as("finding %d", number)
+                    .isPresent();
+        }
+    }
+
+    private static Scene scene(Opened opened) throws UserError {
+        return SceneBuilder.bundled()
                 .build(SceneRequest.paper(
                         opened.drawing(),
                         opened.study().governing(),
                         opened.findings(),
                         opened.sheet(null).id()));
+    }
+
+    @Test
+    void the_main_sample_is_drawn_for_the_gallery() throws Exception {
+        Scene scene = scene(Opened.mainSample());
         Files.createDirectories(GALLERY);
         Files.write(GALLERY.resolve("pilot-cutter.svg"), SvgExport.write(scene, Palette.LIGHT));
         Files.write(GALLERY.resolve("pilot-cutter.png"), PngExport.write(scene, Palette.LIGHT, 100));
