@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,13 +51,24 @@ class DisplayWindowTest {
     }
 
     @Test
-    void the_default_command_does_not_call_a_live_display_dead() throws Exception {
+    void the_default_command_opens_the_editor_on_a_live_display_and_stays() throws Exception {
         try (Xvfb xvfb = Xvfb.start(List.of())) {
-            List<String> command =
-                    List.of(Outcome.java(), "-cp", System.getProperty("java.class.path"), "orlop.cli.Main");
-            Outcome outcome = Outcome.of(command, folder, Map.of("DISPLAY", xvfb.name()));
-
-            assertThat(outcome.out()).doesNotContain("display");
+            Path said = folder.resolve("said.txt");
+            ProcessBuilder builder = new ProcessBuilder(
+                            Outcome.java(), "-cp", System.getProperty("java.class.path"), "orlop.cli.Main")
+                    .directory(folder.toFile())
+                    .redirectErrorStream(true)
+                    .redirectOutput(said.toFile());
+            builder.environment().put("DISPLAY", xvfb.name());
+            Process editor = builder.start();
+            try {
+                assertThat(editor.waitFor(10, TimeUnit.SECONDS))
+                        .as("it has ended")
+                        .isFalse();
+                assertThat(said).as("it has something to say").isEmptyFile();
+            } finally {
+                editor.destroyForcibly().waitFor();
+            }
         }
     }
 
