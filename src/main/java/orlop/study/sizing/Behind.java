@@ -2,6 +2,7 @@ package orlop.study.sizing;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.ElectricalSystem;
 import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.network.Feeding;
@@ -66,7 +67,8 @@ public final class Behind {
 
     private static @Nullable Double inputA(Plan plan, Network reach, Attachment t) {
         SourceModel out = plan.output(t.component());
-        double volts = plan.system(reach.systemOf(t.pin())).nominalV();
+        ElectricalSystem system = plan.system(reach.systemOf(t.pin()));
+        double volts = Plan.phaseV(system) * Plan.phases(system);
         if (out == null || !(volts > 0) || !Double.isFinite(out.third())) {
             return null;
         }
