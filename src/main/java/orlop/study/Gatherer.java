@@ -175,7 +175,8 @@ final class Gatherer {
         int governing = sizing.governingCondition(i);
         Rating rating = sizing.rating(i);
         double nominalV = Plan.phaseV(w.system());
-        boolean areaOpen = cable.auto() && sizing.nothingFits(i);
+        boolean calculated = plan.calculates(w.system());
+        boolean areaOpen = cable.auto() && (!calculated || sizing.nothingFits(i));
         return new CableResult(
                 cable.id(),
                 cable.from(),
@@ -187,13 +188,13 @@ final class Gatherer {
                 cable.auto(),
                 w.conductors(),
                 cable.parallel(),
-                known(least),
-                sizing.governedBy(i),
-                governing < 0 || conditionIds.size() < 2 ? null : conditionIds.get(governing),
+                calculated ? known(least) : null,
+                calculated ? sizing.governedBy(i) : null,
+                !calculated || governing < 0 || conditionIds.size() < 2 ? null : conditionIds.get(governing),
                 live ? known(amps) : null,
-                plan.calculates(w.system()) ? (Double) sizing.designA(i) : null,
-                rating == null ? null : (Double) rating.amps(),
-                rating != null && rating.fromMemory(),
+                calculated ? (Double) sizing.designA(i) : null,
+                rating == null || areaOpen ? null : (Double) rating.amps(),
+                rating != null && !areaOpen && rating.fromMemory(),
                 live ? (Double) operation.conductorC(i) : null,
                 dropV,
                 dropV == null || !(nominalV > 0) ? null : (Double) (100 * dropV / nominalV),

@@ -248,14 +248,14 @@ final class Island {
         for (int n = 0; n < NEWTON_STEPS; n++) {
             place();
             double scale = assemble(true);
-            residualA = greatest(fall);
+            residualA = Laws.greatest(fall);
             boolean fine = residualA <= 1e-12 * scale;
             boolean stuck = residualA <= Math.max(1e-7, 1e-11 * scale) && residualA >= last * 0.5;
             if (Double.isNaN(residualA)) {
                 return false;
             }
             if (fine || stuck) {
-                return !(greatest(fall) > 0) || equations().factor();
+                return !(Laws.greatest(fall) > 0) || equations().factor();
             }
             last = residualA;
             if (!step(true)) {
@@ -263,14 +263,6 @@ final class Island {
             }
         }
         return false;
-    }
-
-    private static double greatest(double[] values) {
-        double most = 0;
-        for (double value : values) {
-            most = Double.isNaN(value) ? Double.NaN : Math.max(most, Math.abs(value));
-        }
-        return most;
     }
 
     private void place() {
@@ -374,35 +366,7 @@ final class Island {
             }
         }
         new TieCurrents(localA, localB, tied, ties, leaving, nodes.length).into(current);
-        share();
-    }
-
-    /** Equal ideal sources side by side share their current. */
-    private void share() {
-        for (int i = 0; i < parts.length; i++) {
-            if (redundant[i] && circuit.part(parts[i]) == Part.EMF) {
-                shareAmongLikes(i);
-            }
-        }
-    }
-
-    private void shareAmongLikes(int i) {
-        double sum = 0;
-        int likes = 0;
-        for (int pass = 0; pass < 2; pass++) {
-            for (int k = 0; k < parts.length; k++) {
-                boolean like = circuit.part(parts[k]) == Part.EMF
-                        && circuit.second(parts[k]) == 0
-                        && localA[k] == localA[i]
-                        && localB[k] == localB[i];
-                if (like && pass == 0) {
-                    sum += current[k];
-                    likes++;
-                } else if (like) {
-                    current[k] = sum / likes;
-                }
-            }
-        }
+        Likes.share(circuit, parts, localA, localB, redundant, current);
     }
 
     /** Puts up to {@code most} parts into the state they ought to have; true if any changed. */

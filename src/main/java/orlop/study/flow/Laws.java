@@ -81,4 +81,13 @@ final class Laws {
         }
         return v < c.first(part) - tolerance ? State.ON : State.OFF;
     }
+
+    /** The greatest of the values without their signs; NaN if one of them is. */
+    static double greatest(double[] values) {
+        double most = 0;
+        for (double value : values) {
+            most = Double.isNaN(value) ? Double.NaN : Math.max(most, Math.abs(value));
+        }
+        return most;
+    }
 }

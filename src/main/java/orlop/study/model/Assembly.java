@@ -119,12 +119,28 @@ public final class Assembly {
             trackers.add(new Flow.Tracker(
                     partOfAttachment[i], outputOfAttachment[i], Converters.efficiency(c), out.third()));
         } else if (dcInput) {
-            partOfAttachment[i] = circuit.add(Part.LOAD_POWER, node(t.pin()), -1, Converters.idleW(c), 0, 0);
+            double fixedW = isDc(t.outputPin()) ? 0 : alternatingW(i) / Converters.efficiency(c);
+            partOfAttachment[i] = circuit.add(Part.LOAD_POWER, node(t.pin()), -1, Converters.idleW(c) + fixedW, 0, 0);
             if (outputOfAttachment[i] >= 0) {
                 converters.add(new Flow.Converter(
                         partOfAttachment[i], outputOfAttachment[i], Converters.efficiency(c), Converters.idleW(c)));
             }
         }
+    }
+
+    /** Power of the alternating-current loads that an inverter feeds, at their nominal voltage. */
+    private double alternatingW(int inverter) {
+        double watts = 0;
+        for (Attachment t : network.attachments()) {
+            boolean fed = t.on()
+                    && t.role() == Attachment.Role.LOAD
+                    && network.feeding().root(t.pin()) == inverter;
+            if (fed && t.component().particulars() instanceof orlop.drawing.Consumer load) {
+                double share = condition.load(t.component().id()).simultaneity();
+                watts += share * LoadModel.alternatingW(load, systemOf(t.pin()).nominalV());
+            }
+        }
+        return watts;
     }
 
     /** Voltage at which a controller holds its array: the power point of the first array of that system. */

@@ -35,6 +35,32 @@ public record LoadModel(Part part, double value, double reactive, double ratedA,
         return power(c, watts(load, volts), volts, load.vital(), notes);
     }
 
+    /**
+     * Real power that an alternating-current load takes at its nominal voltage, all of it running; 0 where it is not
+     * known. A fixed figure for the direct-current side of its inverter.
+     */
+    static double alternatingW(Consumer load, double volts) {
+        double single = load.phase() == orlop.drawing.Phase.ALL ? volts : volts / Math.sqrt(3);
+        Double watts;
+        if (load instanceof Consumer.PlainLoad p) {
+            Double amps = p.behaviour() == orlop.drawing.LoadBehaviour.CURRENT ? p.currentA() : null;
+            Double ohm = p.behaviour() == orlop.drawing.LoadBehaviour.RESISTANCE ? p.resistanceOhm() : null;
+            double cosPhi = p.powerFactor() == null ? 1 : p.powerFactor();
+            watts = amps != null
+                    ? (Double) (amps * single * cosPhi)
+                    : ohm != null ? (Double) (single * single / ohm) : p.powerW();
+        } else if (load instanceof Consumer.Heater h) {
+            watts = h.powerW();
+        } else if (load instanceof Consumer.Lighting l) {
+            watts = l.powerW();
+        } else if (load instanceof Consumer.Motor m && m.ratedA() != null) {
+            watts = m.ratedA() * single * m.powerFactor();
+        } else {
+            watts = watts(load, single);
+        }
+        return watts == null ? 0 : watts;
+    }
+
     private static @Nullable Double watts(Consumer load, double volts) {
         if (load instanceof Consumer.Motor m) {
             if (m.ratedA() != null) {

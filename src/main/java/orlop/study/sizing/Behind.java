@@ -2,6 +2,8 @@ package orlop.study.sizing;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Component;
+import orlop.drawing.Conversion;
 import orlop.drawing.ElectricalSystem;
 import orlop.network.Attachment;
 import orlop.network.Connection;
@@ -65,10 +67,22 @@ public final class Behind {
         return load != null ? (Double) load.ratedA() : source != null ? (Double) source.limitA() : null;
     }
 
+    /** What an inverter gives at most for ever: its direct-current leads are sized for that. */
+    private static @Nullable Double alternatingVa(Component c) {
+        if (c.particulars() instanceof Conversion.Inverter k) {
+            return k.ratedVa();
+        }
+        return c.particulars() instanceof Conversion.InverterCharger k ? k.ratedVa() : null;
+    }
+
     private static @Nullable Double inputA(Plan plan, Network reach, Attachment t) {
         SourceModel out = plan.output(t.component());
         ElectricalSystem system = plan.system(reach.systemOf(t.pin()));
         double volts = Plan.phaseV(system) * Plan.phases(system);
+        Double ratedVa = alternatingVa(t.component());
+        if (ratedVa != null && volts > 0) {
+            return ratedVa / plan.efficiency(t.component()) / volts;
+        }
         if (out == null || !(volts > 0) || !Double.isFinite(out.third())) {
             return null;
         }
