@@ -127,6 +127,9 @@ final class AcPlan {
             notes.notCalculated(c.id(), "study.not-calculated.inverter-fault", c.id());
         }
         inverterFaultA.put(c.id(), amps);
+        if (c.particulars() instanceof Conversion.InverterCharger) {
+            notes.assumed(c.id(), "study.assumed.charger-factor", c.id());
+        }
     }
 
     double inverterFaultA(Component c) {
