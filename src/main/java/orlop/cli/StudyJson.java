@@ -58,8 +58,13 @@ final class StudyJson {
         JsonValues.number(json, "faultMinA", p.fault().minA());
         json.writeObjectFieldStart("faults");
         var system = drawing.systems().get(p.system());
-        if (system != null && system.nature().isDc() && p.fault().maxA() != null) {
-            json.writeFieldName("dc");
+        if (system != null && p.fault().maxA() != null) {
+            json.writeFieldName(
+                    switch (system.nature()) {
+                        case DC, PV -> "dc";
+                        case AC1 -> "ln";
+                        case AC3, AC3N -> "3ph";
+                    });
             range(p.fault());
         }
         json.writeEndObject();

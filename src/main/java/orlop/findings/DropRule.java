@@ -87,7 +87,10 @@ final class DropRule implements Rule {
     private static @Nullable Cure cure(Case c, Results r, List<String> path, String load, double excessPercent) {
         Component k = c.drawing().components().require(load);
         ElectricalSystem s = c.system(k.systems().get(0));
-        double excessV = s == null ? 0 : excessPercent / 100 * s.nominalV();
+        if (s == null || !s.nature().isDc()) {
+            return together(r, path); // a reactance does not shrink with the area
+        }
+        double excessV = excessPercent / 100 * s.nominalV();
         String best = null;
         double bestArea = 0;
         double bestKg = Double.POSITIVE_INFINITY;

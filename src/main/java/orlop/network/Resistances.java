@@ -82,7 +82,8 @@ public final class Resistances {
         return s.dropMilliV() != null && s.ratingA() != null ? (Double) (s.dropMilliV() / 1_000 / s.ratingA()) : null;
     }
 
-    static double reactanceOf(Component c) {
+    /** Reactance of a device in ohms, 0 for all but an impedance. */
+    public static double reactanceOf(Component c) {
         return c.particulars() instanceof Distribution.Impedance z ? z.reactanceOhm() : 0;
     }
 }

@@ -26,8 +26,9 @@ import orlop.drawing.TerminalRef;
  * @param ampacityA what it may carry with all factors, all runs; null if the tables have no value
  * @param ampacityFromMemory whether that figure rests on a value from memory
  * @param conductorC conductor temperature calculated with; null where it is dead
- * @param dropV along the cable, the return included; null where it is dead
- * @param dropPercent of the system's nominal voltage
+ * @param dropV along the cable, the return included; in alternating current the difference of the voltages' magnitudes,
+ *     line to neutral; null where it is dead
+ * @param dropPercent of the system's nominal voltage, line to neutral in three-phase systems
  * @param dropFromSourcePercent from the source to its far end, of the system's nominal voltage
  * @param lengthFromSourceM length of the feeding path to its far end
  * @param lossW heat in all its conductors

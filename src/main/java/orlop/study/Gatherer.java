@@ -20,8 +20,10 @@ import orlop.network.Connection;
 import orlop.network.Feeding;
 import orlop.network.NetPoint;
 import orlop.network.Network;
+import orlop.study.fault.AcFaults;
 import orlop.study.fault.Faults;
-import orlop.study.flow.PinCurrents;
+import orlop.study.linear.Complex;
+import orlop.study.model.AcOperation;
 import orlop.study.model.CableModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
@@ -39,10 +41,11 @@ final class Gatherer {
     private final Operation operation;
     private final Network network;
     private final Faults faults;
+    private final AcFaults acFaults;
     private final Sizing sizing;
     private final Coverage coverage;
     private final List<String> conditionIds;
-    private final PinCurrents pinCurrents;
+    private final PointCurrents pinCurrents;
     private final Map<String, LoadDrop> drops = new HashMap<>();
     private final Map<String, List<Integer>> connectionsOf = new HashMap<>();
     private final Map<String, Integer> attachmentOf = new HashMap<>();
@@ -51,6 +54,7 @@ final class Gatherer {
             Plan plan,
             Operation operation,
             Faults faults,
+            AcFaults acFaults,
             Sizing sizing,
             Coverage coverage,
             List<LoadDrop> loadDrops,
@@ -58,11 +62,12 @@ final class Gatherer {
         this.plan = plan;
         this.operation = operation;
         this.faults = faults;
+        this.acFaults = acFaults;
         this.sizing = sizing;
         this.coverage = coverage;
         this.conditionIds = conditionIds;
         network = operation.network();
-        pinCurrents = pinCurrents();
+        pinCurrents = new PointCurrents(plan, operation);
         for (LoadDrop d : loadDrops) {
             drops.put(network.attachments().get(d.attachment()).component().id(), d);
         }
@@ -77,42 +82,21 @@ final class Gatherer {
         }
     }
 
-    private PinCurrents pinCurrents() {
-        double[] leaving = new double[network.pinCount()];
-        boolean[] contracted = new boolean[network.connections().size()];
-        for (int e = 0; e < contracted.length; e++) {
-            Connection c = network.connections().get(e);
-            contracted[e] = c.contracted()
-                    && plan.system(network.systemOf(c.a())).nature().isDc();
-            pass(leaving, operation.assembly().partOfConnection(e), c.a(), c.b());
-        }
-        for (int i = 0; i < network.attachments().size(); i++) {
-            Attachment t = network.attachments().get(i);
-            pass(leaving, operation.assembly().partOfAttachment(i), t.pin(), t.returnPin());
-            pass(leaving, operation.assembly().outputOfAttachment(i), t.outputPin(), -1);
-        }
-        return new PinCurrents(network, leaving, contracted);
-    }
-
-    private void pass(double[] leaving, int part, int a, int b) {
-        double amps = part < 0 ? Double.NaN : operation.flow().current(part);
-        if (!Double.isNaN(amps)) {
-            leaving[a] += amps;
-            if (b >= 0) {
-                leaving[b] -= amps;
-            }
-        }
-    }
-
     private static @Nullable Double known(double value) {
         return Double.isFinite(value) ? value : null;
     }
 
     /** Voltage of a pin that a source feeds or that is a drawn return; null where it is dead. */
     private @Nullable Double voltage(int pin) {
-        boolean dc = plan.system(network.systemOf(pin)).nature().isDc();
+        boolean calculated = plan.calculates(plan.system(network.systemOf(pin)));
         boolean alive = network.feeding().feeds(pin) || network.isReturn(network.pointOf(pin));
-        return dc && alive ? known(operation.voltage(pin)) : null;
+        return calculated && alive ? known(operation.voltage(pin)) : null;
+    }
+
+    private @Nullable Double angleDeg(int pin) {
+        return operation.isAc(pin) && voltage(pin) != null
+                ? known(operation.phasor(pin).angleDeg())
+                : null;
     }
 
     // ---- points ----------------------------------------------------------------------------------------------
@@ -143,7 +127,7 @@ final class Gatherer {
                             p.system(),
                             p.terminals(),
                             volts,
-                            null,
+                            angleDeg(onePin[i]),
                             fault,
                             volts == null ? null : known(length[i])));
         }
@@ -152,8 +136,9 @@ final class Gatherer {
 
     private FaultRange fault(int pin) {
         int node = operation.assembly().node(pin);
-        Double most = known(faults.maxA(node));
-        Double least = known(faults.minA(node));
+        boolean ac = operation.isAc(pin);
+        Double most = known(ac ? acFaults.maxA(node) : faults.maxA(node));
+        Double least = known(ac ? acFaults.minA(node) : faults.minA(node));
         return most == null && least == null ? FaultRange.NONE : new FaultRange(most, least);
     }
 
@@ -179,18 +164,19 @@ final class Gatherer {
                 edge >= 0 && network.feeding().feeds(a) && network.feeding().feeds(b);
         boolean live = va != null && vb != null;
         double amps = current(i, edge);
-        double ohm = edge >= 0 && network.connections().get(edge).contracted() ? 0 : operation.ohm(i);
-        Double dropV = live ? known(amps * ohm) : null;
-        if (live && ohm == 0) {
+        boolean contracted = edge >= 0 && network.connections().get(edge).contracted();
+        double ohm = contracted ? 0 : operation.ohm(i);
+        Double dropV = va == null || vb == null ? null : operation.isAc(a) ? (Double) (va - vb) : known(amps * ohm);
+        if (live && (contracted || (ohm == 0 && !operation.isAc(a)))) {
             dropV = 0.0;
         }
         int far = live ? farPin(edge, a, b) : -1;
         double least = sizing.leastAreaMm2(i);
         int governing = sizing.governingCondition(i);
         Rating rating = sizing.rating(i);
-        double nominalV = w.system().nominalV();
-        boolean dc = w.system().nature().isDc();
-        boolean areaOpen = cable.auto() && (!dc || sizing.nothingFits(i));
+        double nominalV = Plan.phaseV(w.system());
+        boolean calculated = plan.calculates(w.system());
+        boolean areaOpen = cable.auto() && (!calculated || sizing.nothingFits(i));
         return new CableResult(
                 cable.id(),
                 cable.from(),
@@ -202,19 +188,19 @@ final class Gatherer {
                 cable.auto(),
                 w.conductors(),
                 cable.parallel(),
-                dc ? known(least) : null,
-                dc ? sizing.governedBy(i) : null,
-                !dc || governing < 0 || conditionIds.size() < 2 ? null : conditionIds.get(governing),
+                calculated ? known(least) : null,
+                calculated ? sizing.governedBy(i) : null,
+                !calculated || governing < 0 || conditionIds.size() < 2 ? null : conditionIds.get(governing),
                 live ? known(amps) : null,
-                dc ? (Double) sizing.designA(i) : null,
+                calculated ? (Double) sizing.designA(i) : null,
                 rating == null || areaOpen ? null : (Double) rating.amps(),
                 rating != null && !areaOpen && rating.fromMemory(),
-                live && dc ? (Double) operation.conductorC(i) : null,
+                live ? (Double) operation.conductorC(i) : null,
                 dropV,
                 dropV == null || !(nominalV > 0) ? null : (Double) (100 * dropV / nominalV),
                 far < 0 ? null : percentFromSource(far, nominalV),
                 far < 0 ? null : known(network.feeding().lengthM(far)),
-                live ? known(ohm == 0 ? 0 : amps * amps * ohm) : null,
+                live ? known(ohm == 0 ? 0 : w.phases() * amps * amps * ohm) : null,
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
                 coverage.protectedBy(i));
@@ -283,8 +269,8 @@ final class Gatherer {
                 Double volts = network.pointOf(pin) < 0 ? null : voltage(pin);
                 live |= network.feeding().feeds(pin);
                 Double amps = volts == null || bar ? null : terminalCurrent(c, n);
-                Double watts = volts == null || amps == null ? null : power(c, volts, amps);
-                terminals.add(new TerminalResult(name, network.systemOf(pin), volts, null, amps, watts));
+                Double watts = volts == null || amps == null ? null : power(c, n, volts, amps);
+                terminals.add(new TerminalResult(name, network.systemOf(pin), volts, angleDeg(pin), amps, watts));
             }
         }
         LoadDrop drop = drops.get(c.id());
@@ -318,19 +304,55 @@ final class Gatherer {
         return plan.dropLimitPercent(s, vital);
     }
 
-    private double power(Component c, double volts, double amps) {
+    private @Nullable Double power(Component c, int terminal, double volts, double amps) {
         Integer i = attachmentOf.get(c.id());
+        int pin = network.pin(c, terminal);
+        if (operation.isAc(pin)) {
+            return known(acPower(c, i, pin));
+        }
         int back = i == null ? -1 : network.attachments().get(i).returnPin();
         Double low = back < 0 ? null : voltage(back);
         return (volts - (low == null ? 0 : low)) * amps;
     }
 
+    /** Active power of all phases, with the sign of the current. */
+    private double acPower(Component c, @Nullable Integer i, int pin) {
+        int phases = Plan.phases(plan.system(network.systemOf(pin)));
+        Complex volts = operation.phasor(pin);
+        if (i == null) {
+            return phases * volts.times(through(c, pin).conjugate()).re();
+        }
+        Attachment t = network.attachments().get(i);
+        if (pin == t.outputPin()) {
+            Complex out = operation.alternating().output(i);
+            return -phases * volts.times(out.conjugate()).re();
+        }
+        double watts = phases * operation.alternating().powerOfAttachment(i);
+        return Double.isNaN(watts) && !t.on() ? 0 : t.isSource() ? 0 - watts : watts;
+    }
+
+    /** Current through a device of an alternating-current system. */
+    private Complex through(Component c, int pin) {
+        Complex sum = Complex.ZERO;
+        for (int e : connectionsOf.getOrDefault(c.id(), List.of())) {
+            Connection k = network.connections().get(e);
+            boolean here = k.kind() == Connection.Kind.DEVICE || k.a() == pin || k.b() == pin;
+            if (here && k.closed()) {
+                sum = sum.plus(pinCurrents.phasor(e));
+            }
+        }
+        return sum;
+    }
+
     private @Nullable Double terminalCurrent(Component c, int terminal) {
         Integer i = attachmentOf.get(c.id());
-        if (i != null) {
-            return attachmentCurrent(i, network.pin(c, terminal));
-        }
         int pin = network.pin(c, terminal);
+        if (i != null) {
+            return attachmentCurrent(i, pin);
+        }
+        if (operation.isAc(pin) && connectionsOf.containsKey(c.id())) {
+            return known(AcOperation.signed(through(c, pin), operation.phasor(pin)));
+        }
         double sum = 0;
         boolean any = false;
         for (int e : connectionsOf.getOrDefault(c.id(), List.of())) {
@@ -347,18 +369,16 @@ final class Gatherer {
 
     private @Nullable Double attachmentCurrent(int i, int pin) {
         Attachment t = network.attachments().get(i);
-        int part = operation.assembly().partOfAttachment(i);
-        int out = operation.assembly().outputOfAttachment(i);
         if (pin == t.outputPin()) {
-            return out < 0 ? null : known(-operation.flow().current(out));
+            return known(-operation.currentOfOutput(i));
         }
         if (pin != t.pin()) {
             return null;
         }
-        if (part < 0) {
+        if (!operation.calculates(i)) {
             return t.on() ? null : (Double) 0.0;
         }
-        double amps = operation.flow().current(part);
+        double amps = operation.currentOfAttachment(i);
         return known(t.isSource() ? 0 - amps : amps);
     }
 }

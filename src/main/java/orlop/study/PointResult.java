@@ -9,9 +9,10 @@ import org.jspecify.annotations.Nullable;
  * @param id the component that names the point: a bar before a junction before anything else
  * @param system id of its system
  * @param terminals all terminals of the point, {@code COMPONENT.n}, in the order of the drawing
- * @param voltageV null where the point is dead
+ * @param voltageV in alternating current the r.m.s. value between line and neutral, of three-phase systems too; null where
+ *     the point is dead
  * @param angleDeg phase angle; null for DC and where the point is dead
- * @param fault prospective fault currents
+ * @param fault prospective fault currents: positive to negative, line to neutral, all three phases
  * @param lengthFromSourceM length of the shortest path from a source; null where none feeds it
  */
 public record PointResult(

@@ -13,6 +13,7 @@ import orlop.drawing.ElectricalSystem;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Words;
 import orlop.network.Network;
+import orlop.study.fault.AcFaults;
 import orlop.study.fault.Faults;
 import orlop.study.flow.Flow;
 import orlop.study.model.CableModel;
@@ -36,6 +37,7 @@ final class Studying {
     private final List<OperatingCondition> conditions = new ArrayList<>();
     private final List<Operation> operations = new ArrayList<>();
     private final List<Faults> faults = new ArrayList<>();
+    private final List<AcFaults> acFaults = new ArrayList<>();
 
     Studying(Drawing drawing, StudyOptions options, BooleanSupplier stale) {
         this.drawing = drawing;
@@ -65,6 +67,7 @@ final class Studying {
         for (Operation o : operations) {
             giveUpIfStale();
             faults.add(Faults.of(plan, o, areas, options.faultOhm(), stale));
+            acFaults.add(new AcFaults(plan, o, areas, options.faultOhm(), stale));
         }
         Coverage coverage = new Coverage(plan, reach, new Around(sizing));
         noteDoubts(sizing);
@@ -83,7 +86,8 @@ final class Studying {
         for (int i = 0; i < conditions.size(); i++) {
             giveUpIfStale();
             Operation o = operations.get(i);
-            Gatherer g = new Gatherer(plan, o, faults.get(i), sizing, coverage, LoadDrop.all(plan, o, behind), ids);
+            Gatherer g = new Gatherer(
+                    plan, o, faults.get(i), acFaults.get(i), sizing, coverage, LoadDrop.all(plan, o, behind), ids);
             OperatingCondition c = conditions.get(i);
             Notes notes = new Notes();
             boolean fine = troubles(o, c.id(), notes);
@@ -92,14 +96,7 @@ final class Studying {
             byCondition.put(
                     c.id(),
                     new Results(
-                            c.id(),
-                            c.title(),
-                            fine,
-                            o.flow().residualA(),
-                            g.points(),
-                            g.cables(),
-                            g.components(),
-                            remarks));
+                            c.id(), c.title(), fine, o.residualA(), g.points(), g.cables(), g.components(), remarks));
         }
         Results governing = Governing.of(new ArrayList<>(byCondition.values()));
         return new Study(drawing, byCondition, governing, coverage.gaps());
@@ -107,7 +104,7 @@ final class Studying {
 
     /** Remarks on islands without operating point; true if there are none. */
     private boolean troubles(Operation o, String condition, Notes notes) {
-        for (Flow.Trouble t : o.flow().troubles()) {
+        for (Flow.Trouble t : o.troubles()) {
             String place = o.network().points().get(t.node()).id();
             String item = componentAt(o.network(), t.node());
             if (t.contradiction()) {
@@ -116,10 +113,10 @@ final class Studying {
                 notes.add(Remark.Kind.COLLAPSE, item, condition, "study.collapse", place);
             }
         }
-        if (!o.flow().settled()) {
+        if (!o.settled()) {
             notes.add(Remark.Kind.CONTRADICTION, "", condition, "study.converter-loop");
         }
-        return o.flow().troubles().isEmpty() && o.flow().settled();
+        return o.troubles().isEmpty() && o.settled();
     }
 
     private static String componentAt(Network network, int point) {
@@ -134,7 +131,7 @@ final class Studying {
     private void noteDoubts(Sizing sizing) {
         for (int i = 0; i < plan.cables().size(); i++) {
             CableModel w = plan.cables().get(i);
-            if (w.system().nature().isDc() && sizing.rating(i) == null) {
+            if (plan.calculates(w.system()) && sizing.rating(i) == null) {
                 String key = w.doubted(sizing.areaMm2(i))
                         ? "study.not-calculated.ampacity-doubted"
                         : "study.not-calculated.ampacity";
@@ -147,7 +144,7 @@ final class Studying {
             }
         }
         for (ElectricalSystem s : drawing.systems().values()) {
-            if (!s.nature().isDc()) {
+            if (!s.nature().isDc() && !(s.nominalV() > 0)) {
                 drawing.components().stream()
                         .filter(c -> c.systems().contains(s.id()))
                         .findFirst()
@@ -182,7 +179,9 @@ final class Studying {
         public double faultMaxA(int pin) {
             double most = Double.NaN;
             for (int i = 0; i < operations.size(); i++) {
-                double here = faults.get(i).maxA(operations.get(i).assembly().node(pin));
+                int node = operations.get(i).assembly().node(pin);
+                boolean ac = operations.get(i).isAc(pin);
+                double here = ac ? acFaults.get(i).maxA(node) : faults.get(i).maxA(node);
                 most = Double.isNaN(most) || here > most ? here : most;
             }
             return most;

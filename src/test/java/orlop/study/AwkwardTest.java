@@ -342,8 +342,26 @@ class AwkwardTest {
         Study s = sound(sketch);
 
         assertThat(s.governing().components().get("TB1").terminals().get(0).powerW())
-                .isCloseTo(450 / 0.9 + 10, within(1e-6));
+                .isCloseTo((450 + s.governing().cables().get("W2").lossW()) / 0.9 + 10, within(1e-6));
         assertThat(s.governing().cables().get("W1").designCurrentA()).isCloseTo(2_000 / 0.9 / 24, within(1e-9));
+        assertThat(s.governing().cables().get("W2").areaMm2()).isNotNull();
+        assertThat(s.governing().components().get("E1").live()).isTrue();
+    }
+
+    @Test
+    void an_inverter_takes_the_rated_power_of_what_it_feeds_where_that_is_not_calculated() {
+        orlop.drawing.Consumer.Heater heater = new orlop.drawing.Consumer.Heater(450.0, orlop.drawing.Phase.L1, false);
+        Sketch sketch = Sketch.dc(24)
+                .supply("G", 25, 0.001)
+                .add("TB1", new Conversion.Inverter(2_000.0, 0.9, 10, null, null, null), "S", "400")
+                .add("E1", heater, "400")
+                .ohm("W1", "G.1", "TB1.1", 0.001)
+                .auto("W2", "TB1.2", "E1.1", 5);
+        sketch.change(d -> d.with(orlop.drawing.ElectricalSystem.of("400", orlop.drawing.Nature.AC3N, 400)));
+        Study s = sound(sketch);
+
+        assertThat(s.governing().components().get("TB1").terminals().get(0).powerW())
+                .isCloseTo(450 / 0.9 + 10, within(1e-6));
         assertThat(s.governing().cables().get("W2").areaMm2())
                 .as("not calculated: never guessed")
                 .isNull();

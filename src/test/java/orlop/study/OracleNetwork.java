@@ -27,6 +27,7 @@ import orlop.drawing.TerminalRef;
 import orlop.drawing.Vessel;
 
 /** Translates a network of the oracle's format into a drawing: each node a busbar, each element linked to it. */
+@SuppressWarnings("NullAway") // a null fails the test
 final class OracleNetwork {
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -34,13 +35,19 @@ final class OracleNetwork {
     final JsonNode results;
     private Drawing drawing;
     private int taps;
+    private final Nature nature;
+
+    /** How many equal phases stand for the one that the oracle calculates. */
+    final int phases;
 
     OracleNetwork(String id) {
         network = read(id + ".json");
         results = read(id + ".result.json").get("results");
-        drawing = Drawing.empty(id)
-                .with(ElectricalSystem.of(
-                        "S", Nature.DC, network.get("nominal_v").asDouble()));
+        String system = network.get("system").asText();
+        nature = system.startsWith("ac1") ? Nature.AC1 : system.startsWith("ac3") ? Nature.AC3 : Nature.DC;
+        phases = nature == Nature.AC3 ? 3 : 1;
+        double nominalV = network.get("nominal_v").asDouble() * Math.sqrt(phases);
+        drawing = Drawing.empty(id).with(ElectricalSystem.of("S", nature, nominalV));
         Vessel v = drawing.vessel();
         drawing = drawing.withVessel(new Vessel(
                 v.name(),
@@ -103,6 +110,27 @@ final class OracleNetwork {
         String id = e.get("id").asText();
         switch (e.get("type").asText()) {
             case "source" -> hang(e, new Source.Supply(d(e, "emf_v"), 0, d(e, "r_ohm"), 0, false));
+            case "ac_source" ->
+                hang(e, new Source.Supply(d(e, "emf_v"), d(e, "angle_deg"), d(e, "r_ohm"), d(e, "x_ohm"), false));
+            case "load_z" ->
+                hang(e, load(LoadBehaviour.RESISTANCE, null, null, null, null, d(e, "r_ohm"), d(e, "x_ohm")));
+            case "load_pq" ->
+                hang(
+                        e,
+                        load(
+                                LoadBehaviour.POWER,
+                                phases * d(e, "p_w"),
+                                phases * d(e, "q_var"),
+                                null,
+                                null,
+                                null,
+                                null));
+            case "load_iphi" -> hang(e, load(LoadBehaviour.CURRENT, null, null, d(e, "i_a"), d(e, "pf"), null, null));
+            case "impedance" -> {
+                add(id, new Distribution.Impedance(d(e, "r_ohm"), d(e, "x_ohm")));
+                link(e.get("from").asText(), id, "1");
+                link(e.get("to").asText(), id, "2");
+            }
             case "charger" -> hang(e, new Source.LimitedSupply(d(e, "v_set_v"), d(e, "r_ohm"), d(e, "i_max_a")));
             case "source_i" -> hang(e, new Source.CurrentSupply(d(e, "i_a")));
             case "source_p" -> hang(e, new Source.PowerSupply(d(e, "p_w"), d(e, "i_max_a")));
@@ -146,6 +174,19 @@ final class OracleNetwork {
                 false);
     }
 
+    private static Consumer.PlainLoad load(
+            LoadBehaviour behaviour, Double powerW, Double var, Double amps, Double factor, Double ohm, Double x) {
+        return new Consumer.PlainLoad(behaviour, powerW, var, amps, factor, ohm, x, Phase.ALL, false);
+    }
+
+    /** Reactance is stated: the oracle's differs from what we take where nothing is known. */
+    private Cable.Measured measured(JsonNode e) {
+        Double x = e.has("x_ohm") ? (Double) d(e, "x_ohm") : null;
+        return phases == 3
+                ? new Cable.Measured(null, null, null, x, null, null, null)
+                : new Cable.Measured(null, x, null, null, null, null, null);
+    }
+
     /** Length, area and temperature as described: the resistance must come out of our own tables. */
     private void cable(JsonNode e) {
         Cable w = Cable.of(
@@ -161,10 +202,10 @@ final class OracleNetwork {
                 w.lengthM(),
                 w.areaMm2(),
                 e.get("parallel_runs").asInt(),
-                e.get("conductors_in_loop").asInt() == 1 ? orlop.drawing.Conductors.SINGLE : null,
+                phases == 1 && e.get("conductors_in_loop").asInt() == 1 ? orlop.drawing.Conductors.SINGLE : null,
                 w.construction(),
                 w.returns(),
-                w.measured(),
+                measured(e),
                 d(e, "conductor_temp_c"),
                 w.refit(),
                 w.stage(),

@@ -12,7 +12,6 @@ import orlop.study.flow.Islands;
 import orlop.study.flow.Part;
 import orlop.study.flow.PinCurrents;
 import orlop.study.model.Assembly;
-import orlop.study.model.CableModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
 import orlop.study.model.SourceModel;
@@ -57,25 +56,21 @@ public final class Faults {
     public static Faults of(Plan plan, Operation operation, double[] areaMm2, double faultOhm, BooleanSupplier stale) {
         boolean plain = plan.drawing().vessel().faultMethod() == FaultMethod.PLAIN;
         Solution cold = solve(
-                plan, operation, true, i -> plan.cables().get(i).loopOhm(areaMm2[i], coldC(plan, i, plain)), faultOhm);
+                plan,
+                operation,
+                true,
+                i -> plan.cables().get(i).loopOhm(areaMm2[i], Temperatures.coldC(plan, i, plain)),
+                faultOhm);
         if (stale.getAsBoolean()) {
             throw new java.util.concurrent.CancellationException("superseded");
         }
         Solution hot = solve(
-                plan, operation, false, i -> plan.cables().get(i).loopOhm(areaMm2[i], hotC(plan, i, plain)), faultOhm);
+                plan,
+                operation,
+                false,
+                i -> plan.cables().get(i).loopOhm(areaMm2[i], Temperatures.hotC(plan, i, plain)),
+                faultOhm);
         return new Faults(cold.amps, hot.amps, through(operation, cold));
-    }
-
-    private static double coldC(Plan plan, int cable, boolean plain) {
-        Double stated = plan.cables().get(cable).cable().conductorC();
-        return plain && stated != null ? stated : 20;
-    }
-
-    private static double hotC(Plan plan, int cable, boolean plain) {
-        CableModel w = plan.cables().get(cable);
-        Double stated = w.cable().conductorC();
-        double rated = w.cable().construction().insulationC();
-        return stated == null ? rated : plain ? stated : Math.max(rated, stated);
     }
 
     private static Solution solve(

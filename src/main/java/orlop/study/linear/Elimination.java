@@ -11,12 +11,12 @@ import java.util.Arrays;
  */
 public final class Elimination {
     private final int count;
-    private final int[] order;
-    private final int[] place; // of an unknown in the order
-    private final int[] start; // of an unknown's off-diagonal entries
-    private final int[] column; // which unknown an entry belongs to
-    private final int[] pairStart; // of the updates that eliminating an unknown causes
-    private final int[] pairTarget; // entry that an update goes to
+    private final Pattern pattern;
+    private final int[] order; // these five are the pattern's own
+    private final int[] start;
+    private final int[] column;
+    private final int[] pairStart;
+    private final int[] pairTarget;
     private final double[] diagonal;
     private final double[] off;
     private final double[] factorDiagonal;
@@ -31,77 +31,21 @@ public final class Elimination {
      */
     public Elimination(int count, int[] a, int[] b) {
         this.count = count;
-        MinimumDegree ordering = new MinimumDegree(count, a, b);
-        order = ordering.order;
-        place = new int[count];
-        for (int i = 0; i < count; i++) {
-            place[order[i]] = i;
-        }
-        start = new int[count + 1];
-        pairStart = new int[count + 1];
-        for (int v = 0; v < count; v++) {
-            int n = ordering.later[v].length;
-            start[v + 1] = start[v] + n;
-            pairStart[v + 1] = pairStart[v] + n * (n - 1) / 2;
-        }
-        column = new int[start[count]];
-        for (int v = 0; v < count; v++) {
-            System.arraycopy(ordering.later[v], 0, column, start[v], ordering.later[v].length);
-            sortByPlace(start[v], start[v + 1]);
-        }
-        pairTarget = new int[pairStart[count]];
-        findTargets();
+        pattern = new Pattern(count, a, b);
+        order = pattern.order;
+        start = pattern.start;
+        column = pattern.column;
+        pairStart = pattern.pairStart;
+        pairTarget = pattern.pairTarget;
         diagonal = new double[count];
         off = new double[column.length];
         factorDiagonal = new double[count];
         factorOff = new double[column.length];
     }
 
-    /** Sorts entries by the place of their unknown in the order, so that the first of a pair owns their entry. */
-    private void sortByPlace(int low, int high) {
-        long[] keys = new long[high - low];
-        for (int i = 0; i < keys.length; i++) {
-            keys[i] = ((long) place[column[low + i]] << 32) | column[low + i];
-        }
-        Arrays.sort(keys);
-        for (int i = 0; i < keys.length; i++) {
-            column[low + i] = (int) keys[i];
-        }
-    }
-
-    private void findTargets() {
-        for (int v = 0; v < count; v++) {
-            int at = pairStart[v];
-            for (int i = start[v]; i < start[v + 1]; i++) {
-                for (int j = i + 1; j < start[v + 1]; j++) {
-                    pairTarget[at++] = entry(column[i], column[j]);
-                }
-            }
-        }
-    }
-
-    /** The entry of a pair of which {@code first} is eliminated first. */
-    private int entry(int first, int second) {
-        int low = start[first];
-        int high = start[first + 1] - 1;
-        while (low <= high) {
-            int middle = (low + high) >>> 1;
-            int way = Integer.compare(place[column[middle]], place[second]);
-            if (way == 0) {
-                return middle;
-            }
-            if (way < 0) {
-                low = middle + 1;
-            } else {
-                high = middle - 1;
-            }
-        }
-        throw new IllegalArgumentException("no entry for " + first + " and " + second);
-    }
-
     /** The slot of a pair that was named at the start. */
     public int slot(int a, int b) {
-        return place[a] < place[b] ? entry(a, b) : entry(b, a);
+        return pattern.slot(a, b);
     }
 
     /** How many unknowns there are. */

@@ -13,6 +13,8 @@ public final class CableModel {
     /** Density of copper, kg per metre and mm². */
     private static final double COPPER_KG = 8.96e-3;
 
+    private static final double REACTANCE_OHM_PER_M = 0.08e-3;
+
     private static final orlop.standards.Conductors COPPER = orlop.standards.Conductors.published();
 
     private final Cable cable;
@@ -76,12 +78,48 @@ public final class CableModel {
 
     /** Whether a measured or stated resistance overrules length and area. */
     public boolean stated() {
-        return cable.measured().loopResistanceOhm() != null;
+        return statedOhm() != null;
     }
 
-    /** Resistance of the whole loop, all runs, in ohms: as stated, else from area and conductor temperature. */
+    private boolean threePhase() {
+        return system.nature().isThreePhase();
+    }
+
+    private @Nullable Double statedOhm() {
+        Cable.Measured m = cable.measured();
+        return threePhase() ? m.conductorResistanceOhm() : m.loopResistanceOhm();
+    }
+
+    /**
+     * Reactance of the loop, of three-phase cables of one conductor, all runs, in ohms: as stated, else 0.08 mΩ per
+     * metre of conductor (IEC 60364-5-52, annex G). 0 in direct current.
+     */
+    public double reactanceOhm() {
+        Cable.Measured m = cable.measured();
+        Double stated = threePhase() ? m.conductorReactanceOhm() : m.loopReactanceOhm();
+        if (system.nature().isDc() || stated != null) {
+            return system.nature().isDc() || stated == null ? 0 : stated;
+        }
+        Double back = cable.returns().returnLengthM();
+        double metres = oneConductor() ? lengthM : lengthM + (back == null ? lengthM : back);
+        return REACTANCE_OHM_PER_M * metres / cable.parallel();
+    }
+
+    /** How many conductors carry the current that is calculated: loss is as many times I²R. */
+    public int phases() {
+        return threePhase() ? 3 : 1;
+    }
+
+    private boolean oneConductor() {
+        return threePhase() || conductors == Conductors.SINGLE || conductors == Conductors.PE;
+    }
+
+    /**
+     * Resistance of the whole loop, all runs, in ohms; of three-phase cables, of one conductor: as stated, else from
+     * area and conductor temperature.
+     */
     public double loopOhm(double areaMm2, double conductorC) {
-        Double stated = cable.measured().loopResistanceOhm();
+        Double stated = statedOhm();
         if (stated != null) {
             return stated;
         }
@@ -94,7 +132,7 @@ public final class CableModel {
 
     private double loopOhm20(double areaMm2) {
         double there = ohm20(areaMm2, lengthM);
-        if (conductors == Conductors.SINGLE || conductors == Conductors.PE) {
+        if (oneConductor()) {
             return there;
         }
         Double backArea = cable.returns().returnAreaMm2();

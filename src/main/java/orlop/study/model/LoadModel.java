@@ -9,14 +9,15 @@ import orlop.drawing.Unit;
 import orlop.study.flow.Part;
 
 /**
- * A direct-current load.
+ * A load; in three-phase systems one phase of it.
  *
  * @param part how it behaves
- * @param value watts, amperes or siemens, all of it running
+ * @param value watts, amperes or siemens, all of it running; in alternating current the active part
+ * @param reactive in alternating current the reactive part, lagging positive; else 0
  * @param ratedA current at the nominal voltage
  * @param vital whether safety depends on it
  */
-public record LoadModel(Part part, double value, double ratedA, boolean vital) {
+public record LoadModel(Part part, double value, double reactive, double ratedA, boolean vital) {
 
     static LoadModel of(Component c, Consumer load, ElectricalSystem system, Notes notes) {
         double volts = system.nominalV();
@@ -83,12 +84,12 @@ public record LoadModel(Part part, double value, double ratedA, boolean vital) {
         switch (p.behaviour()) {
             case CURRENT -> {
                 double amps = known(c, p.currentA(), "currentA", notes);
-                return new LoadModel(Part.LOAD_CURRENT, amps, amps, p.vital());
+                return new LoadModel(Part.LOAD_CURRENT, amps, 0, amps, p.vital());
             }
             case RESISTANCE -> {
                 Double ohm = p.resistanceOhm();
                 double siemens = ohm == null ? known(c, null, "resistanceOhm", notes) : 1 / ohm;
-                return new LoadModel(Part.LOAD_CONDUCTANCE, siemens, siemens * volts, p.vital());
+                return new LoadModel(Part.LOAD_CONDUCTANCE, siemens, 0, siemens * volts, p.vital());
             }
             case POWER -> {
                 return power(c, p.powerW(), volts, p.vital(), notes);
@@ -99,17 +100,17 @@ public record LoadModel(Part part, double value, double ratedA, boolean vital) {
 
     private static LoadModel power(Component c, @Nullable Double powerW, double volts, boolean vital, Notes notes) {
         double watts = known(c, powerW, "powerW", notes);
-        return new LoadModel(Part.LOAD_POWER, watts, volts > 0 ? watts / volts : 0, vital);
+        return new LoadModel(Part.LOAD_POWER, watts, 0, volts > 0 ? watts / volts : 0, vital);
     }
 
     private static LoadModel resistance(
             Component c, @Nullable Double powerW, double volts, boolean vital, Notes notes) {
         double watts = known(c, powerW, "powerW", notes);
         double siemens = volts > 0 ? watts / volts / volts : 0;
-        return new LoadModel(Part.LOAD_CONDUCTANCE, siemens, siemens * volts, vital);
+        return new LoadModel(Part.LOAD_CONDUCTANCE, siemens, 0, siemens * volts, vital);
     }
 
-    private static double known(Component c, @Nullable Double value, String field, Notes notes) {
+    static double known(Component c, @Nullable Double value, String field, Notes notes) {
         if (value != null) {
             return value;
         }

@@ -1,12 +1,15 @@
 package orlop.study.model;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.OperatingCondition;
 import orlop.network.Connection;
 import orlop.network.Network;
 import orlop.study.flow.Flow;
+import orlop.study.linear.Complex;
 
 /**
  * A network at work in one condition: currents, voltages, conductor temperatures.
@@ -16,11 +19,14 @@ import orlop.study.flow.Flow;
  */
 public final class Operation {
     private static final int PASSES = 12;
+    private static final int ROUNDS = 100;
 
     private final Plan plan;
     private final Network network;
     private final Assembly assembly;
     private final Flow flow;
+    private final AcOperation alternating;
+    private boolean settled = true;
     private final int[] connectionOfCable;
     private final double[] conductorC;
     private final double[] ohm;
@@ -30,6 +36,7 @@ public final class Operation {
         this.network = network;
         assembly = new Assembly(plan, network, condition);
         flow = new Flow(assembly.circuit(), assembly.live(), assembly.converters(), assembly.trackers());
+        alternating = new AcOperation(plan, network, condition, assembly);
         int count = plan.cables().size();
         connectionOfCable = new int[count];
         Arrays.fill(connectionOfCable, -1);
@@ -55,7 +62,7 @@ public final class Operation {
     public void solve(double[] areaMm2, @Nullable Rating[] ratings, BooleanSupplier stale) {
         setResistances(areaMm2);
         for (int pass = 0; pass < PASSES; pass++) {
-            flow.solve(stale);
+            solveBothSides(stale);
             for (int i = 0; i < ohm.length; i++) {
                 double amps = currentOfCable(i);
                 conductorC[i] = plan.cables().get(i).conductorC(ratings[i], Double.isNaN(amps) ? 0 : amps);
@@ -63,6 +70,16 @@ public final class Operation {
             if (setResistances(areaMm2) <= 1e-9) {
                 return;
             }
+        }
+    }
+
+    /** Converters between direct and alternating current couple both sides until their powers agree. */
+    private void solveBothSides(BooleanSupplier stale) {
+        settled = false;
+        for (int round = 0; round < ROUNDS && !settled; round++) {
+            flow.solve(stale);
+            alternating.solve(stale);
+            settled = !alternating.couple(flow);
         }
     }
 
@@ -75,6 +92,9 @@ public final class Operation {
             int part = partOfCable(i);
             if (part >= 0) {
                 assembly.circuit().setFirst(part, 1 / now);
+            } else if (connectionOfCable[i] >= 0) {
+                alternating.setCable(
+                        connectionOfCable[i], now, plan.cables().get(i).reactanceOhm());
             }
         }
         return moved;
@@ -90,10 +110,64 @@ public final class Operation {
         return connectionOfCable[cable];
     }
 
-    /** Current from its {@code from} to its {@code to}; NaN where it is dead or contracted to one point. */
+    /**
+     * Current from its {@code from} to its {@code to}; NaN where it is dead or contracted to one point. In alternating
+     * current the r.m.s. value with the sign of the active power.
+     */
     public double currentOfCable(int cable) {
-        int part = partOfCable(cable);
+        return connectionOfCable[cable] < 0 ? Double.NaN : currentOfConnection(connectionOfCable[cable]);
+    }
+
+    /** What of a cable's current makes a drop across a resistance: all of it, or the part in phase with the voltage. */
+    public double activeCurrentOfCable(int cable) {
+        int edge = connectionOfCable[cable];
+        if (edge < 0 || !isAc(network.connections().get(edge).a())) {
+            return currentOfCable(cable);
+        }
+        Complex volts = phasor(network.connections().get(edge).a());
+        return volts.times(alternating.connection(edge).conjugate()).re() / volts.magnitude();
+    }
+
+    /** As {@link #currentOfCable}, of any connection. */
+    public double currentOfConnection(int connection) {
+        int a = network.connections().get(connection).a();
+        if (isAc(a)) {
+            return AcOperation.signed(alternating.connection(connection), phasor(a));
+        }
+        int part = assembly.partOfConnection(connection);
         return part < 0 ? Double.NaN : flow.current(part);
+    }
+
+    /** Current into a source, a load, a converter's input at its pin; NaN where it is dead or not calculated. */
+    public double currentOfAttachment(int attachment) {
+        int pin = network.attachments().get(attachment).pin();
+        if (isAc(pin)) {
+            int back = network.attachments().get(attachment).returnPin();
+            Complex volts = back < 0 ? phasor(pin) : phasor(pin).minus(phasor(back));
+            return AcOperation.signed(alternating.attachment(attachment), volts);
+        }
+        int part = assembly.partOfAttachment(attachment);
+        return part < 0 ? Double.NaN : flow.current(part);
+    }
+
+    /** Current into the output of a converter, so mostly negative; NaN where it is dead or not calculated. */
+    public double currentOfOutput(int attachment) {
+        int pin = network.attachments().get(attachment).outputPin();
+        if (isAc(pin)) {
+            return AcOperation.signed(alternating.output(attachment), phasor(pin));
+        }
+        int part = assembly.outputOfAttachment(attachment);
+        return part < 0 ? Double.NaN : flow.current(part);
+    }
+
+    /** Whether a source, a load or the input of a converter takes part. */
+    public boolean calculates(int attachment) {
+        return assembly.partOfAttachment(attachment) >= 0 || alternating.calculates(attachment);
+    }
+
+    /** Whether a pin lies in an alternating-current system that is calculated. */
+    public boolean isAc(int pin) {
+        return alternating.isAc(pin);
     }
 
     public double conductorC(int cable) {
@@ -104,13 +178,53 @@ public final class Operation {
         return ohm[cable];
     }
 
-    /** Voltage of a pin against the common negative; NaN where it is dead. */
+    /**
+     * Voltage of a pin against the common negative, in alternating current the r.m.s. value against neutral; NaN where
+     * it is dead.
+     */
     public double voltage(int pin) {
+        if (isAc(pin)) {
+            return phasor(pin).magnitude();
+        }
         int node = assembly.node(pin);
         if (node >= 0) {
             return flow.voltage(node);
         }
         return network.pointOf(pin) >= 0 ? 0 : Double.NaN;
+    }
+
+    /** Voltage of a pin against another, or against the reference where that is −1. */
+    public double across(int pin, int back) {
+        if (isAc(pin) && back >= 0) {
+            return phasor(pin).minus(phasor(back)).magnitude();
+        }
+        return voltage(pin) - (back < 0 ? 0 : voltage(back));
+    }
+
+    /** Voltage of a pin of an alternating-current system; NaN where it is dead. */
+    public Complex phasor(int pin) {
+        return network.pointOf(pin) < 0 ? new Complex(Double.NaN, Double.NaN) : alternating.voltage(assembly.node(pin));
+    }
+
+    public AcOperation alternating() {
+        return alternating;
+    }
+
+    /** Greatest sum of currents at any node. */
+    public double residualA() {
+        return Math.max(flow.residualA(), alternating.residualA());
+    }
+
+    /** Whether converters that feed each other came to rest. */
+    public boolean settled() {
+        return flow.settled() && settled;
+    }
+
+    /** Islands without operating point. */
+    public List<Flow.Trouble> troubles() {
+        List<Flow.Trouble> all = new ArrayList<>(flow.troubles());
+        all.addAll(alternating.troubles());
+        return all;
     }
 
     public Assembly assembly() {

@@ -33,6 +33,7 @@ public final class Plan {
     private final Map<String, LoadModel> loads = new HashMap<>();
     private final Map<String, SourceModel> sources = new HashMap<>();
     private final Map<String, SourceModel> outputs = new HashMap<>();
+    private final AcPlan alternating;
 
     public Plan(Drawing drawing) {
         this.drawing = drawing;
@@ -41,6 +42,7 @@ public final class Plan {
         if (chosen.isEmpty()) {
             notes.assumed("", "study.assumed.rule-set", rules.title());
         }
+        alternating = new AcPlan(this, notes);
         AmpacityTable ampacities = new AmpacityTable(rules);
         for (Cable w : drawing.cables().values()) {
             cableIndex.put(w.id(), cables.size());
@@ -83,7 +85,9 @@ public final class Plan {
 
     private void component(Component c, Sources making, Chains chains) {
         ElectricalSystem first = system(c.systems().get(0));
-        if (c.particulars() instanceof Consumer load && first.nature().isDc()) {
+        if (calculatesAc(first)) {
+            alternating.component(c, first);
+        } else if (c.particulars() instanceof Consumer load && first.nature().isDc()) {
             loads.put(c.id(), LoadModel.of(c, load, first, notes));
         } else if (c.particulars() instanceof orlop.drawing.Source
                 && first.nature().isDc()) {
@@ -95,7 +99,8 @@ public final class Plan {
                 sources.put(c.id(), m);
                 noteUnlimited(c, m);
             }
-        } else if (c.particulars() instanceof orlop.drawing.Conversion) {
+        }
+        if (c.particulars() instanceof orlop.drawing.Conversion) {
             output(c, making);
         }
     }
@@ -123,6 +128,10 @@ public final class Plan {
     private void output(Component c, Sources making) {
         boolean charger = c.kind() == orlop.drawing.Kind.INVERTER_CHARGER;
         ElectricalSystem out = system(c.systemOf(charger ? "1" : "2"));
+        ElectricalSystem second = system(c.systemOf("2"));
+        if (calculatesAc(second) && system(c.systemOf("1")).nature().isDc()) {
+            alternating.inverter(c, second);
+        }
         if (out.nature().isDc()) {
             SourceModel m = making.output(c, out);
             if (m != null) {
@@ -164,9 +173,50 @@ public final class Plan {
         return i;
     }
 
-    /** Null where the component is no direct-current load. */
+    /** Null where the component is no load that is calculated. */
     public @Nullable LoadModel load(Component c) {
-        return loads.get(c.id());
+        LoadModel direct = loads.get(c.id());
+        return direct != null ? direct : alternating.load(c);
+    }
+
+    /** Null where the component is no alternating-current source that is calculated. */
+    public @Nullable AcSourceModel acSource(Component c) {
+        return alternating.source(c);
+    }
+
+    /** What an inverter gives into a fault, in amperes of one phase; NaN where it is not known. */
+    public double inverterFaultA(Component c) {
+        return alternating.inverterFaultA(c);
+    }
+
+    /** Whether the system is one of alternating current and calculated: single-phase, or three-phase and balanced. */
+    public boolean calculatesAc(ElectricalSystem system) {
+        return alternating.calculates(system);
+    }
+
+    /** Whether any alternating-current system is calculated. */
+    public boolean calculatesAnyAc() {
+        for (ElectricalSystem s : drawing.systems().values()) {
+            if (calculatesAc(s)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the system is calculated at all. */
+    public boolean calculates(ElectricalSystem system) {
+        return system.nature().isDc() || calculatesAc(system);
+    }
+
+    /** Nominal voltage that drops are a share of: line to neutral in three-phase systems. */
+    public static double phaseV(ElectricalSystem system) {
+        return system.nature().isThreePhase() ? system.nominalV() / Math.sqrt(3) : system.nominalV();
+    }
+
+    /** How many equal phases are calculated as one. */
+    public static int phases(ElectricalSystem system) {
+        return system.nature().isThreePhase() ? 3 : 1;
     }
 
     /** Null where the component is no direct-current source that is calculated. */

@@ -3,12 +3,15 @@ package orlop.study.protection;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Source;
 import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.network.Network;
 import orlop.network.Zones;
 import orlop.standards.SourceKind;
 import orlop.study.Gap;
+import orlop.study.model.AcSourceModel;
 import orlop.study.model.DeviceModel;
 import orlop.study.model.Plan;
 import orlop.study.model.Rating;
@@ -42,8 +45,10 @@ public final class Coverage {
         boolean[] cut = new boolean[reach.connections().size()];
         for (int e = 0; e < cut.length; e++) {
             Connection c = reach.connections().get(e);
-            boolean dc = isDc(c.a());
-            DeviceModel device = c.device() == null || !dc ? null : DeviceModel.of(c.device(), true);
+            ElectricalSystem system = plan.system(reach.systemOf(c.a()));
+            boolean counts = c.device() != null && plan.calculates(system);
+            DeviceModel device =
+                    counts ? DeviceModel.of(c.theDevice(), system.nature().isDc()) : null;
             devices.add(device);
             cut[e] = device != null;
         }
@@ -96,6 +101,9 @@ public final class Coverage {
             boolean converter = t.role() == Attachment.Role.CONVERTER;
             SourceModel m = converter ? plan.output(t.component()) : plan.source(t.component());
             int pin = converter ? t.outputPin() : t.pin();
+            if (t.on() && plan.calculatesAc(plan.system(network.systemOf(pin)))) {
+                alternating(t, pin, strong, limited, found);
+            }
             if (m == null || !t.on() || !isDc(pin)) {
                 continue;
             }
@@ -112,12 +120,36 @@ public final class Coverage {
         return found;
     }
 
+    /** What lies behind the breaker of a pedestal gets no more, for long, than that lets through. */
+    private void alternating(Attachment t, int pin, int[] strong, double[] limited, List<Entrance> found) {
+        boolean converter = t.role() == Attachment.Role.CONVERTER;
+        AcSourceModel m = converter ? null : plan.acSource(t.component());
+        boolean inverts = converter && isDc(t.pin());
+        if (m == null && !inverts) {
+            return;
+        }
+        Double breaker = t.component().particulars() instanceof Source.ShorePedestal p ? p.ratingA() : null;
+        if (breaker != null) {
+            limited[pin] += breaker;
+        } else {
+            strong[pin]++;
+        }
+        SourceKind kind = m != null && m.shore() ? SourceKind.SHORE_INLET : SourceKind.AC_SOURCE;
+        double most = breaker != null ? breaker : Double.POSITIVE_INFINITY;
+        found.add(new Entrance(pin, kind, null, true, t.component().id(), most));
+    }
+
+    /** What counts for the distance to the next device at any place behind the first. */
+    SourceKind pointKind(int pin) {
+        return isDc(pin) ? SourceKind.DC_POINT : SourceKind.AC_SOURCE;
+    }
+
     private void enter(int connection, DeviceModel device, int pin) {
         int strong = zones.strongBeyond(connection, pin);
         double limited = zones.limitedBeyond(connection, pin);
         if (strong > 0 || limited > 0) {
             double most = strong > 0 ? Double.POSITIVE_INFINITY : limited;
-            new Walk(this, new Entrance(pin, SourceKind.DC_POINT, device, true, sourceBeyond(pin), most)).run();
+            new Walk(this, new Entrance(pin, pointKind(pin), device, true, sourceBeyond(pin), most)).run();
         }
     }
 

@@ -126,7 +126,7 @@ final class Walk {
                         coverage,
                         new Coverage.Entrance(
                                 c.other(s.pin()),
-                                orlop.standards.SourceKind.DC_POINT,
+                                coverage.pointKind(s.pin()),
                                 virtual,
                                 false,
                                 entrance.source(),

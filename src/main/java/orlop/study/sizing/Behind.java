@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Conversion;
+import orlop.drawing.ElectricalSystem;
 import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.network.Feeding;
@@ -76,7 +77,8 @@ public final class Behind {
 
     private static @Nullable Double inputA(Plan plan, Network reach, Attachment t) {
         SourceModel out = plan.output(t.component());
-        double volts = plan.system(reach.systemOf(t.pin())).nominalV();
+        ElectricalSystem system = plan.system(reach.systemOf(t.pin()));
+        double volts = Plan.phaseV(system) * Plan.phases(system);
         Double ratedVa = alternatingVa(t.component());
         if (ratedVa != null && volts > 0) {
             return ratedVa / plan.efficiency(t.component()) / volts;

@@ -23,8 +23,8 @@ final class LeastDropAreas {
             Operation operation = sizing.operations().get(c);
             List<LoadDrop> drops = LoadDrop.all(sizing.plan(), operation, sizing.behind());
             withinLimits(c, operation, drops);
-            DropGrowth growth =
-                    new DropGrowth(sizing.plan(), operation, sizing.areas(), operation::currentOfCable, i -> true);
+            DropGrowth growth = new DropGrowth(
+                    sizing.plan(), operation, sizing.areas(), operation::activeCurrentOfCable, i -> true);
             for (LoadDrop d : drops) {
                 if (d.excessV() > 1e-9) {
                     double scale = d.currentAtLimit();
@@ -61,7 +61,7 @@ final class LeastDropAreas {
     }
 
     private void least(int condition, Operation operation, int cable, double slackV) {
-        double amps = Math.abs(operation.currentOfCable(cable));
+        double amps = Math.abs(operation.activeCurrentOfCable(cable));
         CableModel w = sizing.plan().cables().get(cable);
         if (!(amps > 1e-9) || w.stated()) {
             return;

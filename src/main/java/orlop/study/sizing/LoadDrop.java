@@ -19,7 +19,7 @@ import orlop.study.model.Plan;
  * @param dropV from the source's terminal to the load
  * @param limitV what is permitted; null where there is no limit
  * @param limitPercent of the nominal voltage; null where there is no limit
- * @param nominalV of the load's system
+ * @param nominalV of the load's system; line to neutral if it has three phases
  * @param cables numbers of the cables on its path, the source first
  * @param currentAtLimit what its current would be at the permitted drop, as a multiple of what it is now
  */
@@ -51,10 +51,9 @@ public record LoadDrop(
         for (int i = 0; i < network.attachments().size(); i++) {
             Attachment t = network.attachments().get(i);
             LoadModel load = plan.load(t.component());
-            int part = operation.assembly().partOfAttachment(i);
             if (t.role() == Attachment.Role.LOAD
                     && load != null
-                    && part >= 0
+                    && operation.calculates(i)
                     && network.feeding().feeds(t.pin())) {
                 LoadDrop drop = of(plan, operation, behind, i, load);
                 if (drop != null) {
@@ -69,8 +68,7 @@ public record LoadDrop(
         Network network = operation.network();
         Attachment t = network.attachments().get(i);
         Feeding feeding = network.feeding();
-        double back = t.returnPin() < 0 ? 0 : operation.voltage(t.returnPin());
-        double drop = operation.voltage(rootPin(network, t.pin())) - (operation.voltage(t.pin()) - back);
+        double drop = operation.voltage(rootPin(network, t.pin())) - operation.across(t.pin(), t.returnPin());
         if (Double.isNaN(drop)) {
             return null;
         }
@@ -82,17 +80,17 @@ public record LoadDrop(
             }
         }
         double share = operation.assembly().condition().load(t.component().id()).simultaneity();
-        double flowing = operation.flow().current(operation.assembly().partOfAttachment(i));
+        double flowing = operation.currentOfAttachment(i);
         double missing = share > 0 ? flowing * (1 / share - 1) : load.ratedA();
         for (int cable : cables) {
             drop += behind.soleA(cable) > 0 ? missing * operation.ohm(cable) : 0;
         }
         ElectricalSystem system = plan.system(network.systemOf(t.pin()));
         Double limit = plan.dropLimitPercent(system, load.vital());
-        Double limitV = limit == null ? null : (Double) (limit / 100 * system.nominalV());
+        Double limitV = limit == null ? null : (Double) (limit / 100 * Plan.phaseV(system));
         double sourceV = operation.voltage(rootPin(network, t.pin()));
         double scale = limitV == null ? 1 : currentAtLimit(load, sourceV - drop, sourceV - limitV);
-        return new LoadDrop(i, drop, limitV, limit, system.nominalV(), cables, scale);
+        return new LoadDrop(i, drop, limitV, limit, Plan.phaseV(system), cables, scale);
     }
 
     /** A constant-power load takes less current at more voltage, a resistance more. */

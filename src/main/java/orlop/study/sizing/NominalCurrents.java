@@ -36,7 +36,7 @@ final class NominalCurrents {
         for (int i = 0; i < network.attachments().size(); i++) {
             Attachment t = network.attachments().get(i);
             LoadModel load = plan.load(t.component());
-            if (load != null && operation.assembly().partOfAttachment(i) >= 0) {
+            if (load != null && operation.calculates(i)) {
                 behind[t.pin()] += load.ratedA()
                         * operation
                                 .assembly()
@@ -60,7 +60,7 @@ final class NominalCurrents {
         for (int i = 0; i < network.attachments().size(); i++) {
             Attachment t = network.attachments().get(i);
             boolean fed = t.role() == Attachment.Role.LOAD && feeding.feeds(t.pin());
-            if (fed && operation.assembly().partOfAttachment(i) >= 0 && Double.isNaN(operation.voltage(t.pin()))) {
+            if (fed && operation.calculates(i) && Double.isNaN(operation.voltage(t.pin()))) {
                 starve(plan, operation, t.pin());
             }
         }
@@ -78,7 +78,7 @@ final class NominalCurrents {
                 drop += amps[cable] * operation.ohm(cable);
             }
         }
-        double nominalV = plan.system(network.systemOf(pin)).nominalV();
+        double nominalV = Plan.phaseV(plan.system(network.systemOf(pin)));
         starved.add(new Starved(cables, drop - BEARABLE * nominalV));
     }
 

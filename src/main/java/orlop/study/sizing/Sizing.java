@@ -133,7 +133,7 @@ public final class Sizing {
             List<LoadDrop> over = new ArrayList<>(LoadDrop.all(plan, operation, behind));
             over.removeIf(d -> !(d.excessV() > 1e-9));
             over.sort(Comparator.comparingDouble(d -> -d.excessV() / Math.max(1e-9, d.nominalV())));
-            DropGrowth growth = new DropGrowth(plan, operation, area, operation::currentOfCable, this::isAuto);
+            DropGrowth growth = new DropGrowth(plan, operation, area, operation::activeCurrentOfCable, this::isAuto);
             for (LoadDrop d : over) {
                 grew |= take(growth, growth.cure(d.cables(), d.excessV(), 1));
             }
@@ -150,7 +150,7 @@ public final class Sizing {
     }
 
     private boolean growWhereCollapsed(Operation operation) {
-        if (operation.flow().troubles().isEmpty()) {
+        if (operation.troubles().isEmpty()) {
             return false;
         }
         NominalCurrents nominal = new NominalCurrents(plan, operation);

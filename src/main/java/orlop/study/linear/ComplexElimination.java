@@ -1,0 +1,145 @@
+package orlop.study.linear;
+
+/**
+ * As {@link Elimination}, for complex symmetric systems (symmetric, not Hermitian): the nodal equations of alternating
+ * current. One object serves one thread.
+ */
+public final class ComplexElimination {
+    private final Pattern pattern;
+    private final double[] diagonalRe;
+    private final double[] diagonalIm;
+    private final double[] offRe;
+    private final double[] offIm;
+    private final double[] magnitude; // greatest diagonal contribution, what a pivot is compared with
+
+    /**
+     * Prepares a system of this structure with all values zero.
+     *
+     * @param count unknowns, 0 or more
+     * @param a one end of each off-diagonal pair
+     * @param b the other end; pairs may be listed more than once, none has equal ends
+     */
+    public ComplexElimination(int count, int[] a, int[] b) {
+        pattern = new Pattern(count, a, b);
+        diagonalRe = new double[count];
+        diagonalIm = new double[count];
+        magnitude = new double[count];
+        offRe = new double[pattern.column.length];
+        offIm = new double[pattern.column.length];
+    }
+
+    /** Sets every value to zero. */
+    public void clear() {
+        for (double[] values : new double[][] {diagonalRe, diagonalIm, magnitude, offRe, offIm}) {
+            java.util.Arrays.fill(values, 0);
+        }
+    }
+
+    /** Adds to the diagonal value of an unknown. */
+    public void addDiagonal(int unknown, Complex value) {
+        diagonalRe[unknown] += value.re();
+        diagonalIm[unknown] += value.im();
+        magnitude[unknown] += value.magnitude();
+    }
+
+    /** Adds to the value of a pair that was named at the start. */
+    public void addPair(int a, int b, Complex value) {
+        int slot = pattern.slot(a, b);
+        offRe[slot] += value.re();
+        offIm[slot] += value.im();
+    }
+
+    /**
+     * Factors the values in place; for new values, {@link #clear} first.
+     *
+     * @return false if the matrix is singular: a resonance without resistance
+     */
+    public boolean factor() {
+        for (int v : pattern.order) {
+            double re = diagonalRe[v];
+            double im = diagonalIm[v];
+            double square = re * re + im * im;
+            if (!(Math.sqrt(square) > 1e-14 * magnitude[v])) {
+                return false;
+            }
+            eliminate(v, re / square, -im / square);
+        }
+        return true;
+    }
+
+    private void eliminate(int v, double inverseRe, double inverseIm) {
+        int high = pattern.start[v + 1];
+        int pair = pattern.pairStart[v];
+        for (int i = pattern.start[v]; i < high; i++) {
+            double shareRe = offRe[i] * inverseRe - offIm[i] * inverseIm;
+            double shareIm = offRe[i] * inverseIm + offIm[i] * inverseRe;
+            int w = pattern.column[i];
+            diagonalRe[w] -= shareRe * offRe[i] - shareIm * offIm[i];
+            diagonalIm[w] -= shareRe * offIm[i] + shareIm * offRe[i];
+            for (int j = i + 1; j < high; j++) {
+                int target = pattern.pairTarget[pair++];
+                offRe[target] -= shareRe * offRe[j] - shareIm * offIm[j];
+                offIm[target] -= shareRe * offIm[j] + shareIm * offRe[j];
+            }
+        }
+        for (int i = pattern.start[v]; i < high; i++) {
+            double re = offRe[i];
+            offRe[i] = re * inverseRe - offIm[i] * inverseIm;
+            offIm[i] = re * inverseIm + offIm[i] * inverseRe;
+        }
+    }
+
+    /** Solves in place: the right-hand side goes in, the solution comes out. */
+    public void solve(double[] re, double[] im) {
+        for (int v : pattern.order) {
+            for (int i = pattern.start[v]; i < pattern.start[v + 1]; i++) {
+                int w = pattern.column[i];
+                re[w] -= offRe[i] * re[v] - offIm[i] * im[v];
+                im[w] -= offRe[i] * im[v] + offIm[i] * re[v];
+            }
+        }
+        for (int step = pattern.count - 1; step >= 0; step--) {
+            int v = pattern.order[step];
+            double square = diagonalRe[v] * diagonalRe[v] + diagonalIm[v] * diagonalIm[v];
+            double valueRe = (re[v] * diagonalRe[v] + im[v] * diagonalIm[v]) / square;
+            double valueIm = (im[v] * diagonalRe[v] - re[v] * diagonalIm[v]) / square;
+            for (int i = pattern.start[v]; i < pattern.start[v + 1]; i++) {
+                int w = pattern.column[i];
+                valueRe -= offRe[i] * re[w] - offIm[i] * im[w];
+                valueIm -= offRe[i] * im[w] + offIm[i] * re[w];
+            }
+            re[v] = valueRe;
+            im[v] = valueIm;
+        }
+    }
+
+    /** The diagonal of the inverse: the impedance of each unknown against the reference. */
+    public Complex[] inverseDiagonal() {
+        Complex[] zDiagonal = new Complex[pattern.count];
+        Complex[] zOff = new Complex[offRe.length];
+        java.util.Arrays.fill(zOff, Complex.ZERO);
+        for (int step = pattern.count - 1; step >= 0; step--) {
+            int v = pattern.order[step];
+            int high = pattern.start[v + 1];
+            int pair = pattern.pairStart[v];
+            for (int i = pattern.start[v]; i < high; i++) { // K. Takahashi, J. Fagan, M.-S. Chin, 1973
+                zOff[i] = zOff[i].minus(off(i).times(zDiagonal[pattern.column[i]]));
+                for (int j = i + 1; j < high; j++) {
+                    Complex z = zOff[pattern.pairTarget[pair++]];
+                    zOff[i] = zOff[i].minus(off(j).times(z));
+                    zOff[j] = zOff[j].minus(off(i).times(z));
+                }
+            }
+            Complex z = new Complex(diagonalRe[v], diagonalIm[v]).inverse();
+            for (int i = pattern.start[v]; i < high; i++) {
+                z = z.minus(off(i).times(zOff[i]));
+            }
+            zDiagonal[v] = z;
+        }
+        return zDiagonal;
+    }
+
+    private Complex off(int i) {
+        return new Complex(offRe[i], offIm[i]);
+    }
+}

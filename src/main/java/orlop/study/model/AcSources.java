@@ -1,0 +1,121 @@
+package orlop.study.model;
+
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Component;
+import orlop.drawing.FaultMethod;
+import orlop.drawing.Quantity;
+import orlop.drawing.Source;
+import orlop.drawing.Unit;
+import orlop.study.linear.Complex;
+
+/**
+ * Turns sources of alternating current into models.
+ *
+ * <p>With the method {@code IEC} the electromotive force of a fault is c times the nominal voltage, c being 1.10 and
+ * 0.90 (IEC 60909-0:2016, table 1, supplies of ±10 %; from memory), with {@code PLAIN} it is as in service.
+ */
+final class AcSources {
+    private static final double C_MAX = 1.10;
+    private static final double C_MIN = 0.90;
+
+    /** X″d and X′d of small generators, percent; engineering estimates within the usual 8 to 15 and 12 to 25. */
+    private static final double SUBTRANSIENT_PERCENT = 10;
+
+    private static final double TRANSIENT_PERCENT = 20;
+
+    /** Prospective current of a pontoon's socket, single- and three-phase; engineering estimates. */
+    private static final double[] SHORE_MAX_A = {3_000, 6_000};
+
+    private static final double[] SHORE_MIN_A = {500, 1_000};
+
+    private final boolean plain;
+    private final Notes notes;
+
+    AcSources(FaultMethod method, Notes notes) {
+        plain = method == FaultMethod.PLAIN;
+        this.notes = notes;
+    }
+
+    /**
+     * Null for a kind that has no model.
+     *
+     * @param phaseV nominal voltage of a phase to neutral
+     */
+    @Nullable
+    AcSourceModel of(Component c, double phaseV, int phases) {
+        if (c.particulars() instanceof Source.Supply s) {
+            double emf = s.emfV() != null ? s.emfV() : phaseV;
+            Complex z = new Complex(s.resistanceOhm(), s.reactanceOhm());
+            double high = plain ? emf : Math.max(emf, C_MAX * phaseV);
+            double low = plain ? emf : Math.min(emf, C_MIN * phaseV);
+            return new AcSourceModel(
+                    at(emf, s.angleDeg(), z), at(high, s.angleDeg(), z), at(low, s.angleDeg(), z), false);
+        }
+        if (c.particulars() instanceof Source.Generator g) {
+            return generator(c, g, phaseV, phases);
+        }
+        if (c.particulars() instanceof Source.ShorePedestal p) {
+            return shore(c, p.faultMaxA(), p.faultMinA(), phaseV, phases);
+        }
+        return c.particulars() instanceof Source.ShoreInlet i
+                ? shore(c, i.faultMaxA(), i.faultMinA(), phaseV, phases)
+                : null;
+    }
+
+    private static AcSourceModel.Thevenin at(double emf, double angleDeg, Complex z) {
+        return new AcSourceModel.Thevenin(Complex.polar(emf, angleDeg), z);
+    }
+
+    private double highV(double phaseV) {
+        return plain ? phaseV : C_MAX * phaseV;
+    }
+
+    private double lowV(double phaseV) {
+        return plain ? phaseV : C_MIN * phaseV;
+    }
+
+    /** Its regulator holds the terminal voltage in service; a fault meets X″d, later X′d. */
+    private AcSourceModel generator(Component c, Source.Generator g, double phaseV, int phases) {
+        AcSourceModel.Thevenin held = at(phaseV, 0, Complex.ZERO);
+        notes.assumed(c.id(), "study.assumed.generator-held", c.id());
+        if (g.ratedKva() == null) {
+            notes.notCalculated(c.id(), "study.not-calculated.fault-unlimited", c.id());
+            return new AcSourceModel(held, held, held, false);
+        }
+        double rated = phases * phaseV * phaseV / (g.ratedKva() * 1_000);
+        Double early = g.subtransientPercent();
+        Double late = g.transientPercent();
+        if (early == null || late == null) {
+            notes.assumed(c.id(), "study.assumed.generator-reactance", c.id());
+        }
+        double first = early != null ? early : SUBTRANSIENT_PERCENT;
+        double second = late != null ? late : Math.max(TRANSIENT_PERCENT, first);
+        return new AcSourceModel(
+                held,
+                at(highV(phaseV), 0, new Complex(0, first / 100 * rated)),
+                at(lowV(phaseV), 0, new Complex(0, second / 100 * rated)),
+                false);
+    }
+
+    /**
+     * Its impedance is c·U₀ over the prospective current. How much of it is reactance nobody knows: all of it for the
+     * highest fault, none for the lowest and in service, which errs to the safe side with cables that are resistances.
+     */
+    private AcSourceModel shore(Component c, @Nullable Double maxA, @Nullable Double minA, double phaseV, int phases) {
+        int row = phases == 3 ? 1 : 0;
+        double most = maxA != null ? maxA : minA != null ? Math.max(minA, SHORE_MAX_A[row]) : SHORE_MAX_A[row];
+        double least = minA != null ? minA : maxA != null ? maxA : SHORE_MIN_A[row];
+        if (maxA == null) {
+            notes.assumed(
+                    c.id(),
+                    "study.assumed.shore",
+                    c.id(),
+                    new Quantity(most, Unit.AMPERE),
+                    new Quantity(least, Unit.AMPERE));
+        }
+        double high = highV(phaseV);
+        double low = lowV(phaseV);
+        Complex weak = new Complex(low / least, 0);
+        return new AcSourceModel(at(phaseV, 0, weak), at(high, 0, new Complex(0, high / most)), at(low, 0, weak), true);
+    }
+}
