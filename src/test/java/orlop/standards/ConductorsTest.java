@@ -16,7 +16,7 @@ class ConductorsTest {
         return conductors.r20OhmPerKm(areaMm2, strands, finish).value();
     }
 
-    /** R01: IEC 60228:2004 class 5 plain, as printed in three transcriptions that agree. */
+    /** R01: IEC 60228:2004 class 5 plain, as printed in three copies that agree. */
     @Test
     void class_5_plain_is_exactly_as_iec_60228_prints_it() {
         PublishedCase.numbers(PublishedCase.of("R01").expected()).forEach((area, ohmPerKm) -> {

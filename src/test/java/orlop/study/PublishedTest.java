@@ -11,7 +11,7 @@ import orlop.drawing.Source;
 import orlop.standards.Conductors;
 
 /**
- * Worked examples of textbooks, read in transcriptions. Theraja: B. L. and A. K. Theraja, A Textbook of Electrical
+ * Worked examples of textbooks, read in copies. Theraja: B. L. and A. K. Theraja, A Textbook of Electrical
  * Technology, Vol. III, chapter 40. Bird: J. O. Bird, Electrical Circuit Theory and Technology.
  */
 @SuppressWarnings("NullAway") // a null fails the test
