@@ -152,11 +152,6 @@ final class FaultIsland {
         return circuit.part(parts[i]) == Part.DIODE && ohm == 0 ? DIODE_OHM : ohm;
     }
 
-    private boolean isEmf(int i, char state) {
-        Part p = circuit.part(parts[i]);
-        return p == Part.EMF || (p == Part.LIMITED && state == ON);
-    }
-
     private void treat(
             String states, Deque<Integer> members, Map<String, Deque<Integer>> groups, Map<Integer, Set<String>> seen) {
         int unknowns = number(states);
@@ -234,8 +229,6 @@ final class FaultIsland {
         return base + potentials.above(local);
     }
 
-    // ---- states ----------------------------------------------------------------------------------------------
-
     /** For each terminal of a part that switches: what one ampere there does everywhere. */
     private double[][] columns(Elimination m, int unknowns) {
         double[][] columns = new double[unknowns][];
@@ -298,8 +291,6 @@ final class FaultIsland {
         return circuit.third(parts[i]) < Double.POSITIVE_INFINITY ? LIMIT : ON;
     }
 
-    // ---- equations -------------------------------------------------------------------------------------------
-
     private boolean conducts(int i, char state) {
         return switch (circuit.part(parts[i])) {
             case RESISTOR, EMF -> true;
@@ -309,7 +300,8 @@ final class FaultIsland {
     }
 
     private boolean ties(int i, char state) {
-        return isEmf(i, state) && ohm(i) == 0;
+        Part p = circuit.part(parts[i]);
+        return (p == Part.EMF || (p == Part.LIMITED && state == ON)) && ohm(i) == 0;
     }
 
     private int number(String states) {
@@ -367,19 +359,8 @@ final class FaultIsland {
         Elimination m = new Elimination(unknowns, Arrays.copyOf(a, pairs), Arrays.copyOf(b, pairs));
         m.clear();
         for (int i = 0; i < parts.length; i++) {
-            int va = variable[localA[i]];
-            int vb = variable[localB[i]];
-            if (hasConductance(i, states.charAt(i)) && va != vb) {
-                double g = conductance(i);
-                if (va >= 0) {
-                    m.addDiagonal(va, g);
-                }
-                if (vb >= 0) {
-                    m.addDiagonal(vb, g);
-                }
-                if (va >= 0 && vb >= 0) {
-                    m.add(m.slot(va, vb), -g);
-                }
+            if (hasConductance(i, states.charAt(i))) {
+                m.addBetween(variable[localA[i]], variable[localB[i]], conductance(i));
             }
         }
         return m;

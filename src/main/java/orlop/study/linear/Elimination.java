@@ -70,6 +70,27 @@ public final class Elimination {
     }
 
     /**
+     * Adds a conductance between two unknowns.
+     *
+     * @param a an unknown; negative for a node of known voltage
+     * @param b the other; as {@code a} if both ends are the same, which adds nothing
+     */
+    public void addBetween(int a, int b, double siemens) {
+        if (a == b) {
+            return;
+        }
+        if (a >= 0) {
+            addDiagonal(a, siemens);
+        }
+        if (b >= 0) {
+            addDiagonal(b, siemens);
+        }
+        if (a >= 0 && b >= 0) {
+            add(slot(a, b), -siemens);
+        }
+    }
+
+    /**
      * Factors the values.
      *
      * @return false if the matrix is not positive definite: the network then has no stable operating point there
