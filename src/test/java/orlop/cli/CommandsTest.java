@@ -2,6 +2,7 @@ package orlop.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.contentOf;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -56,6 +57,28 @@ class CommandsTest {
         assertThat(root.path("residualA").asDouble()).isBetween(0.0, 1e-6);
         assertThat(root.path("cables")).hasSize(14);
         assertThat(root.path("components")).hasSize(26);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"dc, 24, dc, 24", "ac1, 230, ln, 230", "ac3, 400, 3ph, 230.9401"})
+    void a_point_says_which_fault_it_is_and_its_voltage_to_neutral(
+            String nature, double nominalV, String fault, double voltageV) throws IOException {
+        Files.writeString(file, """
+                {"orlop": 1, "vessel": {"name": "Plain", "ruleSet": "iec60364", "faultMethod": "plain"},
+                 "systems": [{"id": "S", "nature": "%s", "nominalV": %s}],
+                 "sheets": [{"id": "1", "number": "1", "title": "One", "size": "A3"}],
+                 "components": [
+                  {"id": "G1", "kind": "supply", "sheet": "1", "at": [70, 55], "system": "S", "resistanceOhm": 0.5},
+                  {"id": "N1", "kind": "busbar", "sheet": "1", "at": [90, 55], "system": "S"}],
+                 "links": [{"from": "G1.1", "to": "N1.a"}]}
+                """.formatted(nature, nominalV));
+        assertThat(run("study", file.toString(), "--format", "json")).isZero();
+
+        JsonNode point = new ObjectMapper().readTree(printed()).path("points").path(0);
+        assertThat(schema().validate(printed(), InputFormat.JSON)).isEmpty();
+        assertThat(point.path("voltageV").asDouble()).isCloseTo(voltageV, within(1e-3));
+        assertThat(point.path("angleDeg").isNumber()).isEqualTo(!nature.equals("dc"));
+        assertThat(point.path("faults").path(fault).path("maxA").asDouble()).isCloseTo(voltageV / 0.5, within(1e-2));
     }
 
     @Test

@@ -199,4 +199,49 @@ class AlternatingTest {
         assertThat(study.gaps()).isEmpty();
         assertThat(study.governing().cables().get("W1").protectedBy()).containsExactly("QF");
     }
+
+    @Test
+    void an_inverter_charger_passes_the_shore_through_and_charges_and_at_sea_inverts() {
+        Sketch s = single().system("24", 24);
+        s.add("XD", new Source.Supply(230.0, 0, 0.2, 0, false));
+        s.add("B", new Source.Supply(25.0, 0, 0.005, 0, false), "24");
+        s.add("TB", new Conversion.InverterCharger(2_000.0, 0.9, 10, 35.0, 16.0, null, 40.0, null), "24", "S");
+        s.add("E", AcSketch.power(900, 100));
+        s.link("B.1", "TB.1").link("XD.1", "TB.3").link("TB.2", "E.1");
+        s.condition("shore").condition("sea").source("sea", "XD", "off");
+        Study study = s.study();
+
+        Results shore = study.of("shore");
+        double charge = 35 * terminal(shore, "B", 0).voltageV();
+        assertThat(terminal(shore, "B", 0).currentA()).isCloseTo(-35, within(1e-6));
+        assertThat(terminal(shore, "XD", 0).powerW()).isCloseTo(900 + charge / 0.9 + 10, within(1e-4));
+        Results sea = study.of("sea");
+        assertThat(terminal(sea, "E", 0).voltageV()).isCloseTo(230, within(1e-9));
+        assertThat(terminal(sea, "B", 0).powerW()).isCloseTo(900 / 0.9 + 10, within(1e-6));
+        assertThat(sea.components().get("E").live()).isTrue();
+    }
+
+    @Test
+    void a_neutral_that_is_drawn_has_its_own_drop() {
+        Sketch s = single().add("G", new Source.Supply(230.0, 0, 0, 0, false)).add("E", AcSketch.impedance(22, 0));
+        AcSketch.impedance(s, "W1", "G.1", "E.1", 0.6, 0);
+        AcSketch.impedance(s, "W2", "E.2", "G.2", 0.4, 0);
+        Results r = s.study().governing();
+        assertThat(r.cables().get("W1").currentA()).isCloseTo(10, within(1e-9));
+        assertThat(terminal(r, "E", 0).powerW()).isCloseTo(2_200, within(1e-9));
+        assertThat(r.components().get("E").dropFromSourcePercent()).isCloseTo(100 * 10 / 230.0, within(1e-9));
+    }
+
+    @Test
+    void a_load_behind_a_closed_breaker_passes_its_current_through_it() {
+        Sketch s = AcSketch.of(Nature.AC3, 400).add("G", new Source.Supply(null, 0, 0.05, 0.02, false));
+        s.add("QF", new Protection.CircuitBreaker("", 16.0, null, null, null, 0.0, Poles.L3, Position.CLOSED));
+        s.add("E", AcSketch.power(6_000, 3_000)).link("G.1", "QF.1");
+        AcSketch.impedance(s, "W1", "QF.2", "E.1", 0.1, 0.01);
+        Results r = s.study().governing();
+        assertThat(terminal(r, "QF", 0).currentA())
+                .isCloseTo(terminal(r, "E", 0).currentA(), within(1e-9));
+        double expected = 6_000 + r.cables().get("W1").lossW();
+        assertThat(terminal(r, "QF", 0).powerW()).isCloseTo(expected, within(1e-6));
+    }
 }
