@@ -6,6 +6,7 @@ import orlop.drawing.Component;
 import orlop.drawing.Distribution;
 import orlop.drawing.Drawing;
 import orlop.drawing.Earth;
+import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Particulars;
 import orlop.drawing.Poles;
 import orlop.drawing.Protection;
@@ -37,11 +38,22 @@ public final class Resistances {
         Double resistance = m.loopResistanceOhm() != null ? m.loopResistanceOhm() : m.conductorResistanceOhm();
         Double reactance = m.loopReactanceOhm() != null ? m.loopReactanceOhm() : m.conductorReactanceOhm();
         if (resistance != null) {
-            return resistance > 0 || (reactance != null && reactance != 0);
+            return resistance > 0 || (reactance != null && reactance != 0 && !isDirect(drawing, cable));
         }
         Double length = lengthM(drawing, cable);
         Double back = cable.returns().returnLengthM();
         return (length != null && length > 0) || (back != null && back > 0);
+    }
+
+    private static boolean isDirect(Drawing drawing, Cable cable) {
+        Component from = drawing.components().get(cable.from().component());
+        return from != null && isDirect(drawing, from.systemOf(cable.from().terminal()));
+    }
+
+    /** Whether a system carries direct current, for which a reactance is nothing. */
+    private static boolean isDirect(Drawing drawing, String system) {
+        ElectricalSystem s = drawing.systems().get(system);
+        return s != null && s.nature().isDc();
     }
 
     /** Resistance of a device in ohms, both poles where it stands in both; null if it is not stated. */
@@ -82,8 +94,11 @@ public final class Resistances {
         return s.dropMilliV() != null && s.ratingA() != null ? (Double) (s.dropMilliV() / 1_000 / s.ratingA()) : null;
     }
 
-    /** Reactance of a device in ohms, 0 for all but an impedance. */
-    public static double reactanceOf(Component c) {
-        return c.particulars() instanceof Distribution.Impedance z ? z.reactanceOhm() : 0;
+    /** Reactance of a device in ohms, 0 for all but an impedance, and in direct current. */
+    public static double reactanceOf(Drawing drawing, Component c) {
+        return c.particulars() instanceof Distribution.Impedance z
+                        && !isDirect(drawing, c.systems().get(0))
+                ? z.reactanceOhm()
+                : 0;
     }
 }

@@ -155,7 +155,7 @@ final class Wiring {
     }
 
     private void through(Connection.Kind kind, Component c, int one, int two, boolean closed, double ohm) {
-        boolean impedance = ohm > 0 || Resistances.reactanceOf(c) != 0;
+        boolean impedance = ohm > 0 || Resistances.reactanceOf(drawing, c) != 0;
         boolean contracted = closed && kind != Connection.Kind.DIODE && !impedance;
         connections.add(new Connection(
                 kind, c.id(), pins.of(c, one), pins.of(c, two), 0, ohm, closed, contracted, null, null, c));

@@ -217,6 +217,21 @@ class AwkwardTest {
         assertThat(volts(s, "B")).isLessThan(28);
     }
 
+    /** In direct current a reactance is nothing: what has no resistance joins. */
+    @Test
+    void a_reactance_without_resistance_carries_direct_current() {
+        Study s = Sketch.dc(24)
+                .supply("G1", 24, 0.5)
+                .add("Z1", new orlop.drawing.Distribution.Impedance(0, 0.3))
+                .resistance("E1", 5.5)
+                .link("G1.1", "Z1.1")
+                .link("Z1.2", "E1.1")
+                .study();
+
+        assertThat(s.governing().components().get("E1").terminals().get(0).currentA())
+                .isCloseTo(4, within(1e-9)); // 24 V over 6 Ω
+    }
+
     /** Ohm's law and the source's limit; no network needs solving. */
     @Test
     void a_limited_source_alone_drives_its_limit_or_what_its_voltage_drives_through_a_long_way() {

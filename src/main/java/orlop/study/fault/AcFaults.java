@@ -112,7 +112,7 @@ public final class AcFaults {
 
     private Complex impedance(Connection c, IntToDoubleFunction ohm) {
         if (c.cable() == null) {
-            return new Complex(c.resistanceOhm(), Resistances.reactanceOf(c.theDevice()));
+            return new Complex(c.resistanceOhm(), Resistances.reactanceOf(plan.drawing(), c.theDevice()));
         }
         int cable = plan.indexOf(c.theCable());
         CableModel w = plan.cables().get(cable);

@@ -77,7 +77,7 @@ final class AcAssembly {
         if (c.cable() != null) {
             partOfConnection[i] = circuit.impedance(a, b, new Complex(1, 0)); // set before it is solved
         } else {
-            Complex z = new Complex(c.resistanceOhm(), Resistances.reactanceOf(c.theDevice()));
+            Complex z = new Complex(c.resistanceOhm(), Resistances.reactanceOf(plan.drawing(), c.theDevice()));
             partOfConnection[i] = z.magnitude() > 0 ? circuit.impedance(a, b, z) : -1;
         }
     }
