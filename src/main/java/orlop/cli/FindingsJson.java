@@ -54,7 +54,9 @@ final class FindingsJson {
 
     private void place(Finding.Place p) throws IOException {
         json.writeObjectFieldStart("place");
-        json.writeStringField(p.isCable() ? "cable" : "component", p.item());
+        if (!p.item().isEmpty()) { // a finding of the whole drawing has no place
+            json.writeStringField(p.isCable() ? "cable" : "component", p.item());
+        }
         if (p.isCable() && p.distanceM() != null) {
             json.writeStringField("end", p.atFrom() ? "from" : "to");
             JsonValues.number(json, "distanceM", p.distanceM());

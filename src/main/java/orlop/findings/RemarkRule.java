@@ -35,7 +35,7 @@ final class RemarkRule implements Rule {
     }
 
     static RemarkRule notCalculated() {
-        return new RemarkRule("not-calculated", Severity.ADVICE, Remark.Kind.NOT_CALCULATED);
+        return new RemarkRule("not-calculated", Severity.DEFECT, Remark.Kind.NOT_CALCULATED);
     }
 
     @Override

@@ -148,7 +148,9 @@ final class ComponentText {
     private String voltage() {
         for (PointResult p : view.request().results().points().values()) {
             if (p.id().equals(component.id())) {
-                return p.voltageV() == null ? view.words().text("scene.dead") : Format.q(p.voltageV(), Unit.VOLT);
+                return p.voltageV() == null
+                        ? view.words().text(dead() ? "scene.dead" : "scene.not-calculated")
+                        : Format.q(p.voltageV(), Unit.VOLT);
             }
         }
         ElectricalSystem s = view.drawing().systems().get(component.systems().get(0));

@@ -13,9 +13,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.drawing.Soundness;
+import orlop.standards.RuleSet;
+import orlop.standards.RuleSets;
 
 /** A drawing in a file {@code NAME.orlop}. Everything here may be called from any thread. */
 public final class DrawingFile {
@@ -77,6 +80,7 @@ public final class DrawingFile {
             Drawing drawing = DrawingReader.read(root);
             SchemaGate.check(root);
             sound(drawing, root);
+            ruleSet(drawing);
             return drawing;
         } catch (Trouble t) {
             throw t.in(root);
@@ -147,6 +151,20 @@ public final class DrawingFile {
             column = breaks ? 1 : column + 1;
         }
         return new int[] {line, column};
+    }
+
+    /** A rule set that nobody knows would quietly be another one. */
+    private static void ruleSet(Drawing drawing) throws Trouble {
+        String id = drawing.vessel().ruleSet();
+        RuleSets known = RuleSets.published();
+        if (!id.isEmpty() && known.find(id).isEmpty()) {
+            throw Trouble.of(
+                            "store.rule-set",
+                            Message.quote(id),
+                            known.all().stream().map(RuleSet::id).collect(Collectors.joining(", ")))
+                    .within("ruleSet")
+                    .within("vessel");
+        }
     }
 
     private static void sound(Drawing drawing, JsonNode root) throws Trouble {

@@ -30,6 +30,9 @@ import orlop.study.sizing.Sizing;
 
 /** One study at work: networks, then areas and flows, then faults, then coverage, then the records. */
 final class Studying {
+    /** Kirchhoff's law holds at every point to this, or the network counts as not solved. */
+    private static final double GREATEST_RESIDUAL_A = 1e-6;
+
     private final Drawing drawing;
     private final StudyOptions options;
     private final BooleanSupplier stale;
@@ -96,7 +99,14 @@ final class Studying {
             byCondition.put(
                     c.id(),
                     new Results(
-                            c.id(), c.title(), fine, o.residualA(), g.points(), g.cables(), g.components(), remarks));
+                            c.id(),
+                            c.title(),
+                            fine && o.residualA() <= GREATEST_RESIDUAL_A,
+                            o.residualA(),
+                            g.points(),
+                            g.cables(),
+                            g.components(),
+                            remarks));
         }
         Results governing = Governing.of(new ArrayList<>(byCondition.values()));
         return new Study(drawing, byCondition, governing, coverage.gaps());

@@ -159,6 +159,17 @@ class CommandsTest {
                 .hasLineCount(1);
     }
 
+    @Test
+    void an_unknown_rule_set_is_refused_with_those_there_are() throws IOException {
+        Files.writeString(file, Files.readString(file).replace("\"abyc\"", "\"abcy\""));
+
+        assertThat(run("study", file.toString())).isEqualTo(2);
+
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .contains("vessel · ruleSet", "abcy", "abyc", "iec60364")
+                .hasLineCount(1);
+    }
+
     private static Schema schema() throws IOException {
         try (InputStream in = Objects.requireNonNull(StudyJson.class.getResourceAsStream("study-1.schema.json"))) {
             return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

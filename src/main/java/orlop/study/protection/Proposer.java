@@ -24,6 +24,9 @@ final class Proposer {
     /** Share of its rating that a fuse carries without end: common practice, no source. */
     private static final double CONTINUOUS_SHARE = 0.8;
 
+    /** Least share of a lead's ampacity to which its device is rated: common practice, no source. */
+    private static final double SHARE_OF_LEAD = 0.75;
+
     /** A family further down the list is taken only if its rating follows the current this much more closely. */
     private static final double CLEARLY_LESS = 2;
 
@@ -33,6 +36,23 @@ final class Proposer {
     Proposer(Plan plan, Surroundings around) {
         this.plan = plan;
         this.around = around;
+    }
+
+    /**
+     * A device at a source itself. What its lead carries just now says little (a battery may be charged while another
+     * one gives), so its rating follows the conductor.
+     */
+    Gap.@Nullable Proposal forLead(int cable, int pin, @Nullable Rating rating) {
+        if (rating != null) {
+            double fault = around.faultMaxA(pin);
+            double duty = Math.max(around.designA(cable), SHARE_OF_LEAD * rating.amps());
+            Gap.Proposal lead =
+                    least(plan.cables().get(cable).system(), duty, rating.amps(), Double.isFinite(fault) ? fault : 0);
+            if (lead != null) {
+                return lead;
+            }
+        }
+        return forCable(cable, pin, rating);
     }
 
     /** A device at the end of a cable, where it lies at {@code pin}; null if none would do. */
@@ -45,16 +65,15 @@ final class Proposer {
     }
 
     Gap.@Nullable Proposal among(ElectricalSystem system, double designA, double ampacityA, double faultA) {
-        double highestV = system.highestV() > 0 ? system.highestV() : system.nominalV();
-        if (!(highestV > 0) || !(ampacityA > 0)) {
-            return null;
-        }
         Gap.Proposal roomy = least(system, designA / CONTINUOUS_SHARE, ampacityA, faultA);
         return roomy != null ? roomy : least(system, designA, ampacityA, faultA);
     }
 
     private Gap.@Nullable Proposal least(ElectricalSystem system, double wantedA, double ampacityA, double faultA) {
         double highestV = system.highestV() > 0 ? system.highestV() : system.nominalV();
+        if (!(highestV > 0) || !(ampacityA > 0)) {
+            return null;
+        }
         double least = Math.max(0.1, wantedA);
         double most = 1.5 * ampacityA; // no rule set permits more; each family is held to its own limit below
         Proposals all = system.nature() == Nature.PV

@@ -5,6 +5,8 @@ import java.util.Deque;
 import java.util.HashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.ElectricalSystem;
+import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.study.Gap;
 import orlop.study.model.CableModel;
@@ -110,8 +112,20 @@ final class Walk {
                 Double.isFinite(fault) ? fault : null,
                 wrong == null ? null : wrong.component().id(),
                 coverage.around().conditionOf(entrance.source()),
-                coverage.proposer().forCable(cable, s.pin(), rating)));
+                entrance.device() == null && !s.branched() && hasCompany(w.system())
+                        ? coverage.proposer().forLead(cable, s.pin(), rating)
+                        : coverage.proposer().forCable(cable, s.pin(), rating)));
         branchesBehind(s, edge, cable, rating);
+    }
+
+    /** Whether other sources feed the system too, so that what one gives at present says little of its duty. */
+    private boolean hasCompany(ElectricalSystem system) {
+        return coverage.network().attachments().stream()
+                        .filter(t -> t.isSource() || t.role() == Attachment.Role.CONVERTER)
+                        .filter(t -> t.component().systems().contains(system.id()))
+                        .limit(2)
+                        .count()
+                > 1;
     }
 
     /** With the missing device in place, which branches behind it would it not guard? */
