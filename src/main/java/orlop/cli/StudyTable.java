@@ -38,7 +38,9 @@ final class StudyTable {
         String vessel = drawing.vessel().name();
         String head = words.text(Message.of("cli.table.title", vessel, r.title()));
         String state = r.converged() ? "" : words.text("cli.table.not-converged") + "\n";
-        return head + "\n" + state + "\n" + table.text();
+        boolean marked = r.cables().values().stream().anyMatch(CableResult::ampacityFromMemory);
+        String mark = marked ? words.text("cli.table.memory") + "\n" : "";
+        return head + "\n" + state + "\n" + table.text() + mark;
     }
 
     private List<String> cells(CableResult w) {

@@ -335,4 +335,26 @@ public record Cable(
                 labelAt,
                 extras);
     }
+
+    public Cable withMeasured(Measured v) {
+        return new Cable(
+                id,
+                from,
+                to,
+                lengthM,
+                areaMm2,
+                parallel,
+                conductors,
+                construction,
+                returns,
+                v,
+                conductorC,
+                refit,
+                stage,
+                name,
+                cableways,
+                bends,
+                labelAt,
+                extras);
+    }
 }

@@ -1,10 +1,8 @@
 package orlop.study;
 
-import java.util.List;
 import orlop.drawing.Cable;
 import orlop.drawing.Consumer;
 import orlop.drawing.ElectricalSystem;
-import orlop.drawing.Extras;
 import orlop.drawing.LoadBehaviour;
 import orlop.drawing.Nature;
 import orlop.drawing.Phase;
@@ -25,25 +23,7 @@ final class AcSketch {
         Cable.Measured m = three
                 ? new Cable.Measured(null, null, ohm, reactanceOhm, null, null, null)
                 : new Cable.Measured(ohm, reactanceOhm, null, null, null, null, null);
-        s.change(d -> d.with(new Cable(
-                w.id(),
-                w.from(),
-                w.to(),
-                w.lengthM(),
-                w.areaMm2(),
-                1,
-                null,
-                w.construction(),
-                w.returns(),
-                m,
-                null,
-                w.refit(),
-                w.stage(),
-                "",
-                List.of(),
-                List.of(),
-                null,
-                Extras.NONE)));
+        s.change(d -> d.with(w.withMeasured(m)));
     }
 
     static Consumer.PlainLoad power(double watts, double var) {

@@ -152,25 +152,7 @@ public final class Sketch {
     public Sketch ohm(String id, String from, String to, double loopOhm) {
         Cable w = Cable.of(id, t(from), t(to)).withLengthM(1.0).withAreaMm2(10.0);
         Cable.Measured m = new Cable.Measured(loopOhm, null, null, null, null, null, null);
-        drawing = drawing.with(new Cable(
-                w.id(),
-                w.from(),
-                w.to(),
-                w.lengthM(),
-                w.areaMm2(),
-                1,
-                null,
-                w.construction(),
-                w.returns(),
-                m,
-                null,
-                w.refit(),
-                w.stage(),
-                "",
-                List.of(),
-                List.of(),
-                null,
-                Extras.NONE));
+        drawing = drawing.with(w.withMeasured(m));
         return this;
     }
 
