@@ -88,7 +88,7 @@ final class Gatherer {
 
     /** Voltage of a pin that a source feeds or that is a drawn return; null where it is dead. */
     private @Nullable Double voltage(int pin) {
-        boolean calculated = plan.calculates(plan.system(network.systemOf(pin)));
+        boolean calculated = (plan.isDc(pin) || plan.isAc(pin));
         boolean alive = network.feeding().feeds(pin) || network.isReturn(network.pointOf(pin));
         return calculated && alive ? known(operation.voltage(pin)) : null;
     }
@@ -317,7 +317,7 @@ final class Gatherer {
 
     /** Active power of all phases, with the sign of the current. */
     private double acPower(Component c, @Nullable Integer i, int pin) {
-        int phases = Plan.phases(plan.system(network.systemOf(pin)));
+        int phases = Plan.phases(plan.system(pin));
         Complex volts = operation.phasor(pin);
         if (i == null) {
             return phases * volts.times(through(c, pin).conjugate()).re();

@@ -55,11 +55,14 @@ final class Studying {
             conditions.add(
                     OperatingCondition.asDrawn("as-drawn", Words.english().text("study.condition.as-drawn")));
         }
+        List<Network> networks = new ArrayList<>();
         for (OperatingCondition c : conditions) {
             giveUpIfStale();
-            operations.add(new Operation(plan, Network.of(drawing, c), c));
+            Network network = Network.of(plan.numbering(), c, networks);
+            networks.add(network);
+            operations.add(new Operation(plan, network, c));
         }
-        Network reach = Network.reach(drawing);
+        Network reach = Network.reach(plan.numbering(), networks);
         Behind behind = new Behind(plan, reach);
         Sizing sizing = new Sizing(plan, operations, behind, new Runs(plan, reach, behind), stale);
         sizing.run();

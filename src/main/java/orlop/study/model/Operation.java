@@ -43,7 +43,7 @@ public final class Operation {
         for (int i = 0; i < network.connections().size(); i++) {
             Connection c = network.connections().get(i);
             if (c.cable() != null) {
-                connectionOfCable[plan.indexOf(c.cable())] = i;
+                connectionOfCable[network.cableOf(i)] = i;
             }
         }
         conductorC = new double[count];

@@ -45,7 +45,7 @@ public final class Coverage {
         boolean[] cut = new boolean[reach.connections().size()];
         for (int e = 0; e < cut.length; e++) {
             Connection c = reach.connections().get(e);
-            ElectricalSystem system = plan.system(reach.systemOf(c.a()));
+            ElectricalSystem system = plan.system(c.a());
             boolean counts = c.device() != null && plan.calculates(system);
             DeviceModel device =
                     counts ? DeviceModel.of(c.theDevice(), system.nature().isDc()) : null;
@@ -91,7 +91,7 @@ public final class Coverage {
     }
 
     private boolean isDc(int pin) {
-        return plan.system(network.systemOf(pin)).nature().isDc();
+        return plan.isDc(pin);
     }
 
     /** The sources that are not harmless by themselves; counts all of them by pin. */
@@ -99,9 +99,9 @@ public final class Coverage {
         List<Entrance> found = new ArrayList<>();
         for (Attachment t : network.attachments()) {
             boolean converter = t.role() == Attachment.Role.CONVERTER;
-            SourceModel m = converter ? plan.output(t.component()) : plan.source(t.component());
+            SourceModel m = converter ? plan.output(t.pin()) : plan.source(t.pin());
             int pin = converter ? t.outputPin() : t.pin();
-            if (t.on() && plan.calculatesAc(plan.system(network.systemOf(pin)))) {
+            if (t.on() && plan.isAc(pin)) {
                 alternating(t, pin, strong, limited, found);
             }
             if (m == null || !t.on() || !isDc(pin)) {

@@ -58,7 +58,7 @@ final class Run {
         if (c.cable() != null) {
             sheathed &= coverage.plan()
                     .cables()
-                    .get(coverage.plan().indexOf(c.theCable()))
+                    .get(coverage.network().cableOf(edge))
                     .sheathed();
         }
         int other = c.other(s.pin());

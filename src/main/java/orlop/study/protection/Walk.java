@@ -68,7 +68,7 @@ final class Walk {
             go(new Step(c.other(s.pin()), edge, distance, s.branched()));
             return;
         }
-        int cable = coverage.plan().indexOf(c.theCable());
+        int cable = coverage.network().cableOf(edge);
         Rating rating = coverage.around().rating(cable);
         if (entrance.guards(coverage.plan(), rating)) {
             coverage.guarded(cable, entrance);

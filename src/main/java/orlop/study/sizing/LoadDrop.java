@@ -50,7 +50,7 @@ public record LoadDrop(
         List<LoadDrop> drops = new ArrayList<>();
         for (int i = 0; i < network.attachments().size(); i++) {
             Attachment t = network.attachments().get(i);
-            LoadModel load = plan.load(t.component());
+            LoadModel load = plan.load(t.pin());
             if (t.role() == Attachment.Role.LOAD
                     && load != null
                     && operation.calculates(i)
@@ -76,7 +76,7 @@ public record LoadDrop(
         for (int edge : feeding.pathTo(t.pin())) {
             Connection c = network.connections().get(edge);
             if (c.cable() != null) {
-                cables.add(plan.indexOf(c.cable()));
+                cables.add(network.cableOf(edge));
             }
         }
         double share = operation.assembly().condition().load(t.component().id()).simultaneity();
@@ -85,7 +85,7 @@ public record LoadDrop(
         for (int cable : cables) {
             drop += behind.soleA(cable) > 0 ? missing * operation.ohm(cable) : 0;
         }
-        ElectricalSystem system = plan.system(network.systemOf(t.pin()));
+        ElectricalSystem system = plan.system(t.pin());
         Double limit = plan.dropLimitPercent(system, load.vital());
         Double limitV = limit == null ? null : (Double) (limit / 100 * Plan.phaseV(system));
         double sourceV = operation.voltage(rootPin(network, t.pin()));
