@@ -194,6 +194,10 @@ public final class Network {
 
     /** Tags of the components and cables from the source to the pin, source first; empty where nothing feeds it. */
     public List<String> feedingPath(int pin) {
+        return feeding.feeds(pin) ? new FeedingPath(this, pin) : List.of();
+    }
+
+    List<String> tagsTo(int pin) {
         List<String> path = new ArrayList<>();
         if (!feeding.feeds(pin)) {
             return path;

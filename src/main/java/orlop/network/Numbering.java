@@ -22,6 +22,7 @@ public final class Numbering {
     private final int[] cableOfFixed;
     private final boolean[] used;
     private final List<List<String>> terminals;
+    private final List<List<String>> taps;
 
     public Numbering(Drawing drawing) {
         this.drawing = drawing;
@@ -49,7 +50,9 @@ public final class Numbering {
                 used[b] = true;
             }
         }
-        terminals = new TerminalNames(drawing, pins).byPin();
+        TerminalNames names = new TerminalNames(drawing, pins);
+        terminals = names.byPin();
+        taps = names.taps();
     }
 
     private void cable(Cable w) {
@@ -91,6 +94,11 @@ public final class Numbering {
     /** Names of the terminals of a pin: one, or all under which cables and links use a bar. */
     List<String> terminals(int pin) {
         return terminals.get(pin);
+    }
+
+    /** Names under which cables and links use the terminals of a bar, in that order. */
+    public List<String> taps(int pin) {
+        return taps.get(pin);
     }
 
     /** Number of the cable that a connection of any network is; −1 for what is no cable. */

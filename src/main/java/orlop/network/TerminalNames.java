@@ -16,6 +16,7 @@ final class TerminalNames {
     private final Pins pins;
     private final List<@Nullable Set<String>> taps;
     private final List<List<String>> byPin;
+    private final List<List<String>> tapsOf;
 
     TerminalNames(Drawing drawing, Pins pins) {
         this.pins = pins;
@@ -29,13 +30,17 @@ final class TerminalNames {
             tap(l.to());
         }
         byPin = new ArrayList<>(pins.count());
+        tapsOf = new ArrayList<>(pins.count());
         for (int pin = 0; pin < pins.count(); pin++) {
             String terminal = pins.terminalOf(pin);
             Set<String> of = taps.get(pin);
+            String id = pins.componentOf(pin).id();
+            List<String> names = of == null ? List.of() : List.copyOf(of);
+            tapsOf.add(names);
             byPin.add(
                     terminal != null
-                            ? List.of(pins.componentOf(pin).id() + "." + terminal)
-                            : of == null ? List.of() : List.copyOf(of));
+                            ? List.of(id + "." + terminal)
+                            : names.stream().map(t -> id + "." + t).toList());
         }
     }
 
@@ -47,8 +52,13 @@ final class TerminalNames {
                 at = new LinkedHashSet<>();
                 taps.set(pin, at);
             }
-            at.add(t.toString());
+            at.add(t.terminal());
         }
+    }
+
+    /** Of a bar, the same without the component; empty for all else. */
+    List<List<String>> taps() {
+        return tapsOf;
     }
 
     List<List<String>> byPin() {

@@ -88,12 +88,21 @@ final class Studying {
 
     private Study records(Sizing sizing, Coverage coverage, Behind behind) {
         Map<String, Results> byCondition = new LinkedHashMap<>();
+        Ids rows = new Ids(plan);
         List<String> ids = conditions.stream().map(OperatingCondition::id).toList();
         for (int i = 0; i < conditions.size(); i++) {
             giveUpIfStale();
             Operation o = operations.get(i);
             Gatherer g = new Gatherer(
-                    plan, o, faults.get(i), acFaults.get(i), sizing, coverage, LoadDrop.all(plan, o, behind), ids);
+                    plan,
+                    o,
+                    faults.get(i),
+                    acFaults.get(i),
+                    sizing,
+                    coverage,
+                    LoadDrop.all(plan, o, behind),
+                    ids,
+                    rows);
             OperatingCondition c = conditions.get(i);
             Notes notes = new Notes();
             boolean fine = troubles(o, c.id(), notes);
