@@ -2,6 +2,7 @@ package orlop.network;
 
 import java.util.AbstractList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,19 +10,17 @@ import org.jspecify.annotations.Nullable;
  * together would grow with the square of the size of a long chain. Read-only; safe for several threads.
  */
 public final class FeedingPath extends AbstractList<String> {
-    private final Network network;
-    private final int pin;
+    private final Supplier<List<String>> reading;
     private volatile @Nullable List<String> tags;
 
-    FeedingPath(Network network, int pin) {
-        this.network = network;
-        this.pin = pin;
+    FeedingPath(Supplier<List<String>> reading) {
+        this.reading = reading;
     }
 
     private List<String> tags() {
         List<String> read = tags;
         if (read == null) {
-            read = network.tagsTo(pin);
+            read = reading.get();
             tags = read;
         }
         return read;

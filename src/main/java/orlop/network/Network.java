@@ -2,6 +2,7 @@ package orlop.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
@@ -192,22 +193,32 @@ public final class Network {
         return feeding;
     }
 
-    /** Tags of the components and cables from the source to the pin, source first; empty where nothing feeds it. */
-    public List<String> feedingPath(int pin) {
-        return feeding.feeds(pin) ? new FeedingPath(this, pin) : List.of();
+    /** The pin at which a source or a converter gives its current, a load takes it. */
+    public int livePin(int attachment) {
+        Attachment t = attachments.get(attachment);
+        return t.role() == Attachment.Role.CONVERTER ? t.outputPin() : t.pin();
     }
 
-    List<String> tagsTo(int pin) {
+    /** Tags of the components and cables from the source to the pin, source first; empty where nothing feeds it. */
+    public List<String> feedingPath(int pin) {
+        return feeding.feeds(pin) ? path(feeding.root(pin), () -> feeding.pathTo(pin)) : List.of();
+    }
+
+    /**
+     * Tags of the components and cables on a way, the source first; read off when first looked at.
+     *
+     * @param source number of the attachment at which the way starts
+     * @param connections numbers of its connections, in that order
+     */
+    public List<String> path(int source, Supplier<List<Integer>> connections) {
+        return new FeedingPath(() -> tags(source, connections.get()));
+    }
+
+    private List<String> tags(int source, List<Integer> way) {
         List<String> path = new ArrayList<>();
-        if (!feeding.feeds(pin)) {
-            return path;
-        }
-        int at = feeding.root(pin);
-        path.add(attachments.get(at).component().id());
-        int here = attachments.get(at).role() == Attachment.Role.CONVERTER
-                ? attachments.get(at).outputPin()
-                : attachments.get(at).pin();
-        for (int edge : feeding.pathTo(pin)) {
+        path.add(attachments.get(source).component().id());
+        int here = livePin(source);
+        for (int edge : way) {
             Connection c = connections.get(edge);
             here = c.other(here);
             if (c.cable() != null || c.device() != null) {

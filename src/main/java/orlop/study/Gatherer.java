@@ -22,6 +22,7 @@ import orlop.study.fault.Faults;
 import orlop.study.linear.Complex;
 import orlop.study.model.AcOperation;
 import orlop.study.model.CableModel;
+import orlop.study.model.Delivery;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
 import orlop.study.model.Rating;
@@ -196,7 +197,7 @@ final class Gatherer {
                 dropV,
                 dropV == null || !(nominalV > 0) ? null : (Double) (100 * dropV / nominalV),
                 far < 0 ? null : percentFromSource(far, nominalV),
-                far < 0 ? null : known(network.feeding().lengthM(far)),
+                far < 0 ? null : known(operation.delivery().lengthM(far)),
                 live ? known(ohm == 0 ? 0 : w.phases() * amps * amps * ohm) : null,
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
@@ -213,16 +214,22 @@ final class Gatherer {
         if (!f.feeds(a) || !f.feeds(b)) {
             return -1; // a drawn return
         }
-        if (f.via(a) == edge) {
+        double amps = operation.currentOfConnection(edge);
+        if (Math.abs(amps) > 1e-9) {
+            return amps > 0 ? b : a;
+        }
+        Delivery d = operation.delivery();
+        if (d.via(a) == edge) {
             return a;
         }
-        return f.via(b) == edge || f.lengthM(b) >= f.lengthM(a) ? b : a;
+        return d.via(b) == edge || d.lengthM(b) >= d.lengthM(a) ? b : a;
     }
 
     private @Nullable Double percentFromSource(int pin, double nominalV) {
         Double here = voltage(pin);
-        Double source = voltage(LoadDrop.rootPin(network, pin));
-        return here == null || source == null || !(nominalV > 0) ? null : (Double) (100 * (source - here) / nominalV);
+        Double source = voltage(operation.delivery().sourcePin(pin));
+        boolean known = here != null && source != null && nominalV > 0;
+        return known ? (Double) (100 * LoadDrop.notBelowZero(source - here) / nominalV) : null;
     }
 
     // ---- components ------------------------------------------------------------------------------------------
@@ -258,7 +265,7 @@ final class Gatherer {
                 terminals,
                 load && drop != null ? known(drop.percent()) : null,
                 load ? limit(c) : null,
-                live ? network.feedingPath(feedingPin(number, c)) : List.of());
+                live ? operation.delivery().tagsTo(feedingPin(number, c)) : List.of());
     }
 
     private int feedingPin(int number, Component c) {
