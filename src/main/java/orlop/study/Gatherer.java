@@ -219,7 +219,12 @@ final class Gatherer {
         if (f.via(a) == edge) {
             return a;
         }
-        return f.via(b) == edge || f.lengthM(b) >= f.lengthM(a) ? b : a;
+        if (f.via(b) != edge && f.lengthM(a) == f.lengthM(b)) { // which end is drawn first must not matter
+            double fallA = operation.voltage(LoadDrop.rootPin(network, a)) - operation.voltage(a);
+            double fallB = operation.voltage(LoadDrop.rootPin(network, b)) - operation.voltage(b);
+            return fallA > fallB ? a : b;
+        }
+        return f.via(b) == edge || f.lengthM(b) > f.lengthM(a) ? b : a;
     }
 
     private @Nullable Double percentFromSource(int pin, double nominalV) {

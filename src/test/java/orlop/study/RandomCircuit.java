@@ -12,7 +12,7 @@ import orlop.drawing.Switching;
  * A seeded random direct-current circuit: one to four islands in a chain of converters, each a tree, a ring or a mesh,
  * with sources and loads of every general kind.
  */
-final class RandomCircuit {
+public final class RandomCircuit {
     /** What an element is. */
     enum Sort {
         /** Of x ohms. */
@@ -45,7 +45,8 @@ final class RandomCircuit {
     private final Random random;
     private final int loads;
 
-    RandomCircuit(int seed) {
+    /** The circuit of this seed. */
+    public RandomCircuit(int seed) {
         random = new Random(seed);
         nodes = size(seed);
         loads = Math.max(1, nodes / 3);
@@ -139,16 +140,20 @@ final class RandomCircuit {
         return "X" + n;
     }
 
-    Sketch drawing() {
+    /** As a drawing: nodes are bars N0, N1 …, elements are tagged X0, X1 …. */
+    public Sketch drawing() {
         Sketch s = Sketch.dc(24);
         for (int v = 0; v < nodes; v++) {
             s.bar("N" + v);
         }
-        for (int n = 0; n < elements.size(); n++) {
+        for (int i = 0; i < elements.size(); i++) {
+            int n = i;
             Element e = elements.get(n);
             String a = "N" + e.a() + ".a" + n;
             if (e.sort() == Sort.CABLE) {
                 s.ohm(id(n), a, "N" + e.b() + ".b" + n, e.x());
+                double lengthM = 1 + n * 0.618034 % 1; // no two ways of equal length
+                s.change(d -> d.with(d.cables().require(id(n)).withLengthM(lengthM)));
                 continue;
             }
             hang(s, id(n), e);
