@@ -38,8 +38,8 @@ class CommandsTest {
     @BeforeEach
     void copy_the_drawing() throws IOException {
         file = folder.resolve("vessel.orlop");
-        try (InputStream in = Objects.requireNonNull(
-                CommandsTest.class.getResourceAsStream("/orlop/drawings/small-cutter.orlop"))) {
+        try (InputStream in =
+                Objects.requireNonNull(CommandsTest.class.getResourceAsStream("/orlop/drawings/small-cutter.orlop"))) {
             Files.copy(in, file);
         }
     }
