@@ -224,7 +224,7 @@ public final class Network {
      * @param connections numbers of its connections, in that order
      */
     public List<String> path(int source, Supplier<List<Integer>> connections) {
-        return new FeedingPath(() -> tags(source, connections.get()));
+        return new ReadLater<>(() -> tags(source, connections.get()));
     }
 
     private List<String> tags(int source, List<Integer> way) {

@@ -3,7 +3,7 @@ package orlop.study;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Kind;
-import orlop.network.FeedingPath;
+import orlop.network.ReadLater;
 
 /**
  * What holds for a component.
@@ -28,6 +28,6 @@ public record ComponentResult(
         List<String> feedingPath) {
     public ComponentResult {
         terminals = List.copyOf(terminals);
-        feedingPath = FeedingPath.keep(feedingPath);
+        feedingPath = ReadLater.keep(feedingPath);
     }
 }
