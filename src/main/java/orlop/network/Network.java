@@ -153,6 +153,21 @@ public final class Network {
         return pins.componentOf(pin);
     }
 
+    /** How many components the drawing has. */
+    int componentCount() {
+        return pins.componentCount();
+    }
+
+    /** The component at this position in the drawing. */
+    Component component(int position) {
+        return pins.component(position);
+    }
+
+    /** Position in the drawing of the component that a pin belongs to. */
+    int positionOf(int pin) {
+        return pins.positionOf(pin);
+    }
+
     /** The id of the system that a pin belongs to. */
     public String systemOf(int pin) {
         return pins.systemOf(pin);
