@@ -1,5 +1,8 @@
 package orlop.study.protection;
 
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
@@ -11,6 +14,7 @@ import orlop.drawing.Place;
 import orlop.standards.Proposal;
 import orlop.standards.Proposals;
 import orlop.standards.ProtectiveFamilies;
+import orlop.standards.ProtectiveFamily;
 import orlop.study.Gap;
 import orlop.study.model.CableModel;
 import orlop.study.model.DeviceModel;
@@ -32,6 +36,7 @@ final class Proposer {
 
     private final Plan plan;
     private final Surroundings around;
+    private final Map<Double, Map<ProtectiveFamily, Double>> greatestA = new HashMap<>();
 
     Proposer(Plan plan, Surroundings around) {
         this.plan = plan;
@@ -81,8 +86,7 @@ final class Proposer {
                 : FAMILIES.proposals(highestV, system.nature().isDc(), least, most, faultA);
         Proposal best = null;
         for (Proposal p : all.inOrder()) {
-            Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(p.family()));
-            boolean guards = limit != null && p.ratingA() <= limit * (1 + 1e-9);
+            boolean guards = p.ratingA() <= greatestA(ampacityA, p.family()) * (1 + 1e-9);
             if (guards && (best == null || p.ratingA() * CLEARLY_LESS < best.ratingA())) {
                 best = p;
             }
@@ -90,6 +94,16 @@ final class Proposer {
         return best == null
                 ? null
                 : new Gap.Proposal(best.family().id(), best.ratingA(), breakingKa(best, system, faultA));
+    }
+
+    /** Ampacities are few, cables are many: each is asked once. NaN where the rule set gives no limit. */
+    private double greatestA(double ampacityA, ProtectiveFamily family) {
+        return greatestA
+                .computeIfAbsent(ampacityA, a -> new IdentityHashMap<>())
+                .computeIfAbsent(family, f -> {
+                    Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(f));
+                    return limit == null ? Double.NaN : limit;
+                });
     }
 
     private static double breakingKa(Proposal p, ElectricalSystem system, double faultA) {
