@@ -243,6 +243,22 @@ class AlternatingTest {
     }
 
     @Test
+    void nothing_is_assumed_of_the_shore_at_an_inlet_whose_pedestal_is_drawn() {
+        Sketch s = single().add("GA", new Source.ShorePedestal(16.0, 1_500.0, 500.0, 30.0))
+                .add("XD", new Source.ShoreInlet(16.0, null, null))
+                .add("E", AcSketch.power(900, 0))
+                .link("XD.1", "E.1");
+        assertThat(s.study().governing().remarks())
+                .extracting(r -> r.message().key())
+                .contains("study.assumed.shore");
+
+        s.link("GA.1", "XD.2");
+        assertThat(s.study().governing().remarks())
+                .extracting(r -> r.message().key())
+                .doesNotContain("study.assumed.shore");
+    }
+
+    @Test
     void a_neutral_that_is_drawn_has_its_own_drop() {
         Sketch s = single().add("G", new Source.Supply(230.0, 0, 0, 0, false)).add("E", AcSketch.impedance(22, 0));
         AcSketch.impedance(s, "W1", "G.1", "E.1", 0.6, 0);
