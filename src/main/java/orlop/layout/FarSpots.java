@@ -1,12 +1,16 @@
 package orlop.layout;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Point;
 
 /** Looks ever farther from what a text speaks of for a place that is wholly free. */
 final class FarSpots {
     private static final double STEP_MM = 2.5;
     private static final int RINGS = 40;
+    private static final int NEAR_RINGS = 12;
     private static final double CLEAR_MM = 0.4;
     private static final double CROSSING_MM = 8;
     private static final int ALONG = 4;
@@ -24,28 +28,35 @@ final class FarSpots {
 
     private record Found(Label.Put put, double cost) {}
 
-    /** The nearest free place, with a leader; none if the sheet is full. */
+    /** The nearest free place, with a leader, with a corner if none runs straight; none if the sheet is full. */
     Optional<Label.Put> find() {
-        @Nullable Found best = null;
-        double near = Math.max(label.width() + label.target().width(), label.height() + label.target().height()) / 2;
-        for (int ring = 1; ring <= RINGS && (best == null || best.cost > ring * STEP_MM - near); ring++) {
-            best = ring(ring, best);
-        }
-        return Optional.ofNullable(best).map(Found::put);
+        Found best = search(false);
+        return Optional.ofNullable(best == null ? search(true) : best).map(Found::put);
     }
 
-    private @Nullable Found ring(int ring, @Nullable Found before) {
+    private @Nullable Found search(boolean corner) {
+        Found best = null;
+        double near = Math.max(label.width() + label.target().width(), label.height() + label.target().height()) / 2;
+        int ring = 1;
+        while (ring <= RINGS && (best == null || best.cost > ring * STEP_MM - near)) {
+            best = ring(ring, ring > NEAR_RINGS ? 2 : 1, corner, best);
+            ring += ring >= NEAR_RINGS ? 2 : 1;
+        }
+        return best;
+    }
+
+    private @Nullable Found ring(int ring, int by, boolean corner, @Nullable Found before) {
         Found best = before;
-        for (int i = -ring; i <= ring; i++) {
-            int step = Math.abs(i) == ring ? 1 : 2 * ring;
+        for (int i = -ring; i <= ring; i += by) {
+            int step = Math.abs(i) == ring ? by : 2 * ring;
             for (int j = -ring; j <= ring; j += step) {
-                best = at(i * STEP_MM, j * STEP_MM, best);
+                best = at(i * STEP_MM, j * STEP_MM, corner, best);
             }
         }
         return best;
     }
 
-    private @Nullable Found at(double dx, double dy, @Nullable Found before) {
+    private @Nullable Found at(double dx, double dy, boolean corner, @Nullable Found before) {
         Rect t = label.target();
         Rect r = Rect.of(
                 t.centreX() + dx - label.width() / 2,
@@ -56,22 +67,51 @@ final class FarSpots {
         if (!ground.clear(label.id(), r)) {
             return before;
         }
+        Side side = r.centreX() >= t.centreX() ? Side.RIGHT : Side.LEFT;
         Found best = before;
         for (Rect target : label.targets()) {
             for (int k = 0; k <= ALONG; k++) {
-                Label.Leader leader = leader(r, k == 0 ? target : part(target, k - 1));
-                double length = leader.length();
-                if (best == null || length < best.cost) {
-                    seen.add(leader.box().grown(Labeller.GAP_MM));
-                    double cost = overOthers(leader) ? Double.POSITIVE_INFINITY : length + crossings(leader);
-                    if (Double.isFinite(cost) && (best == null || cost < best.cost)) {
-                        Side side = r.centreX() >= t.centreX() ? Side.RIGHT : Side.LEFT;
-                        best = new Found(new Label.Put(r, side, leader), cost);
-                    }
+                Rect end = k == 0 ? target : part(target, k - 1);
+                for (Label.Leader leader : corner ? turned(r, end) : List.of(leader(r, end))) {
+                    best = better(best, new Label.Put(r, side, leader), leader);
                 }
             }
         }
         return best;
+    }
+
+    private @Nullable Found better(@Nullable Found best, Label.Put put, Label.Leader leader) {
+        double length = leader.length();
+        if (best != null && length >= best.cost) {
+            return best;
+        }
+        seen.add(leader.box().grown(Labeller.GAP_MM));
+        double cost = length;
+        for (Label.Leader piece : leader.pieces()) {
+            if (overOthers(piece)) {
+                return best;
+            }
+            cost += crossings(piece);
+        }
+        return best == null || cost < best.cost ? new Found(put, cost) : best;
+    }
+
+    /** Out of the text one way along the grid of the sheet and on to the target the other way. */
+    private static List<Label.Leader> turned(Rect r, Rect end) {
+        double x = end.centreX();
+        double y = end.centreY();
+        List<Label.Leader> all = new ArrayList<>();
+        double side = x < r.minX() ? r.minX() - CLEAR_MM : r.maxX() + CLEAR_MM;
+        if (x < r.minX() - CLEAR_MM || x > r.maxX() + CLEAR_MM) {
+            all.add(new Label.Leader(side, r.centreY(), new Point(x, r.centreY()), x, y));
+        }
+        double edge = y < r.minY() ? r.minY() - CLEAR_MM : r.maxY() + CLEAR_MM;
+        if (y < r.minY() - CLEAR_MM || y > r.maxY() + CLEAR_MM) {
+            for (double from : new double[] {r.minX() + 1, r.centreX(), r.maxX() - 1}) {
+                all.add(new Label.Leader(from, edge, new Point(from, y), x, y));
+            }
+        }
+        return all;
     }
 
     /** Whether a leader would run over a text other than its own, or through a symbol that it does not lead to. */

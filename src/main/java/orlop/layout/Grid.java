@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * Things by where they lie, in square cells over an area; what lies beyond it is kept in the cells at its edge. Not safe
@@ -97,6 +98,24 @@ final class Grid<T extends Grid.Item> {
             }
         });
         return found;
+    }
+
+    /** Whether one of those that share more than an edge with the rectangle is of this kind. */
+    boolean any(Rect r, Predicate<T> kind) {
+        int right = column(r.maxX());
+        int bottom = row(r.maxY());
+        for (int j = row(r.minY()); j <= bottom; j++) {
+            for (int i = column(r.minX()); i <= right; i++) {
+                List<T> cell = cells.get(j * columns + i);
+                for (int k = 0; k < cell.size(); k++) {
+                    T t = cell.get(k);
+                    if (t.rect.overlaps(r) && kind.test(t)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
     }
 
     private int column(double x) {

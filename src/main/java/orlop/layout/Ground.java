@@ -106,12 +106,12 @@ final class Ground {
         if (!area.contains(r)) {
             return false;
         }
-        for (Solid s : solids.overlapping(r)) {
-            if (!s.line || !s.owner.equals(owner)) {
-                return false;
-            }
-        }
-        return texts.overlapping(r).isEmpty();
+        return !solids.any(r, s -> !s.line || !s.owner.equals(owner)) && !texts.any(r, t -> true);
+    }
+
+    /** Whether something that stays lies here. */
+    boolean built(Rect r) {
+        return solids.any(r, s -> true);
     }
 
     List<Solid> solids(Rect r) {
@@ -126,7 +126,7 @@ final class Ground {
     boolean clear(String id, Rect r) {
         Rect room = r.grown(Labeller.GAP_MM);
         return area.contains(r)
-                && solids.overlapping(room).isEmpty()
-                && texts.overlapping(room).stream().allMatch(t -> t.id.equals(id));
+                && !solids.any(room, s -> true)
+                && !texts.any(room, t -> !t.id.equals(id));
     }
 }

@@ -2,6 +2,7 @@ package orlop.layout;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Point;
 
 /**
  * A block of text that wants a place.
@@ -39,14 +40,39 @@ public record Label(String id, double width, double height, List<Rect> targets, 
      */
     public record Put(Rect rect, Side side, @Nullable Leader leader) {}
 
-    /** A straight thin line from a label to what it speaks of. */
-    public record Leader(double x1, double y1, double x2, double y2) {
+    /** A thin line from a label to what it speaks of, with one corner if it has to turn. */
+    public record Leader(double x1, double y1, @Nullable Point corner, double x2, double y2) {
+        Leader(double x1, double y1, double x2, double y2) {
+            this(x1, y1, null, x2, y2);
+        }
+
+        /** From the label to what it speaks of. */
+        public List<Point> points() {
+            Point from = new Point(x1, y1);
+            Point to = new Point(x2, y2);
+            return corner == null ? List.of(from, to) : List.of(from, corner, to);
+        }
+
+        List<Leader> pieces() {
+            Point c = corner;
+            return c == null
+                    ? List.of(this)
+                    : List.of(new Leader(x1, y1, c.xMm(), c.yMm()), new Leader(c.xMm(), c.yMm(), x2, y2));
+        }
+
         Rect box() {
-            return new Rect(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
+            Rect r = new Rect(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
+            return corner == null ? r : r.union(Rect.around(corner, corner));
         }
 
         double length() {
-            return Math.hypot(x1 - x2, y1 - y2);
+            double sum = 0;
+            for (int i = 1; i < points().size(); i++) {
+                Point a = points().get(i - 1);
+                Point b = points().get(i);
+                sum += Math.sqrt((a.xMm() - b.xMm()) * (a.xMm() - b.xMm()) + (a.yMm() - b.yMm()) * (a.yMm() - b.yMm()));
+            }
+            return sum;
         }
     }
 }

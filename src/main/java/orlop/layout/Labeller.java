@@ -171,7 +171,7 @@ public final class Labeller {
         for (Spot s : l.spots()) {
             Rect room = s.rect().grown(GAP_MM);
             seen.add(room);
-            boolean open = ground.area().contains(s.rect()) && ground.solids(room).isEmpty();
+            boolean open = ground.area().contains(s.rect()) && !ground.built(room);
             if (tried < PUSHES && open) {
                 tried++;
                 if (push(l, s, seen)) {

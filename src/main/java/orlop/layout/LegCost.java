@@ -84,9 +84,26 @@ final class LegCost {
                 Math.max(piece.minY(), near.minY()),
                 Math.min(piece.maxX(), near.maxX()),
                 Math.min(piece.maxY(), near.maxY()));
-        for (Rect e : exits.getOrDefault(t.owner, List.of())) {
-            if (e.contains(part)) {
+        return inOne(exits.getOrDefault(t.owner, List.of()), part);
+    }
+
+    /** Exits are strips without width: what reaches along a bar lies in none, however many there are. */
+    private static boolean inOne(List<Rect> strips, Rect part) {
+        boolean wide = part.width() > 4 * EPS;
+        boolean high = part.height() > 4 * EPS;
+        if (wide && high) {
+            return false;
+        }
+        for (Rect e : strips) {
+            boolean lying = e.width() > e.height();
+            if ((lying ? !high : !wide) && e.contains(part)) {
                 return true;
+            }
+            if (wide && !lying && strips.size() > 4) {
+                return false; // the strips of a bar all run one way
+            }
+            if (high && lying && strips.size() > 4) {
+                return false;
             }
         }
         return false;
@@ -128,10 +145,8 @@ final class LegCost {
                 Math.min(piece.maxX(), line.maxX()),
                 Math.min(piece.maxY(), line.maxY()));
         for (List<Rect> list : exits.values()) {
-            for (Rect e : list) {
-                if (e.contains(part)) {
-                    return true;
-                }
+            if (inOne(list, part)) {
+                return true;
             }
         }
         return false;

@@ -235,7 +235,7 @@ final class SheetItems {
     static void leader(List<Mark> marks, Label.Put put, double width, Ink ink) {
         Label.Leader l = put.leader();
         if (l != null) {
-            marks.add(Mark.Line.solid(width, ink, new Point(l.x1(), l.y1()), new Point(l.x2(), l.y2())));
+            marks.add(new Mark.Line(l.points(), width, Mark.Dash.SOLID, false, ink));
         }
     }
 
