@@ -3,10 +3,12 @@ package orlop.scene;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Note;
@@ -14,6 +16,7 @@ import orlop.drawing.Point;
 import orlop.layout.BoxSpots;
 import orlop.layout.Label;
 import orlop.layout.Labeller;
+import orlop.layout.Labelling;
 import orlop.layout.LineNames;
 import orlop.layout.LineSpots;
 import orlop.layout.Placed;
@@ -35,8 +38,7 @@ final class SheetComposer {
     private final Placing placing;
     private final List<FoundPlace> found;
     private final Labeller labeller;
-    private final Map<String, TextBlock> blocks = new LinkedHashMap<>();
-    private final Map<String, TextBlock> narrow = new LinkedHashMap<>();
+    private final Map<String, List<TextBlock>> blocks = new LinkedHashMap<>();
     private final Map<String, LineNames.Gap> names = new HashMap<>();
 
     SheetComposer(SheetView view, SheetFrame frame, Placing placing, List<FoundPlace> found) {
@@ -49,23 +51,26 @@ final class SheetComposer {
     /**
      * What was found.
      *
-     * @param blocks by label's id
-     * @param narrow by label's id, the same words in shorter lines, for places where these are used
-     * @param places by label's id
+     * @param blocks by label's id, the same words set in ever shorter lines: which was taken shows in the height of the place
+     * @param labelling the places, and how they were found
      * @param names by cable, the gap for its system's name
      */
     record Composed(
-            Map<String, TextBlock> blocks,
-            Map<String, TextBlock> narrow,
-            Map<String, Label.Put> places,
-            Map<String, LineNames.Gap> names) {
-        /** The block that was put there: the one of that height. */
+            Map<String, List<TextBlock>> blocks, Labelling labelling, Map<String, LineNames.Gap> names) {
+        Map<String, Label.Put> places() {
+            return labelling.places();
+        }
+
+        /** The block that was put at this place. */
         @Nullable
         TextBlock block(String id, Rect place) {
-            TextBlock wide = blocks.get(id);
-            TextBlock other = narrow.get(id);
-            boolean fits = other != null && Math.abs(other.height() - place.height()) < 1e-6;
-            return wide != null && fits && wide.height() != other.height() ? other : wide;
+            List<TextBlock> all = blocks.getOrDefault(id, List.of());
+            for (TextBlock b : all) {
+                if (Math.abs(b.height() - place.height()) < 1e-6) {
+                    return b;
+                }
+            }
+            return all.isEmpty() ? null : all.get(0);
         }
     }
 
@@ -85,7 +90,8 @@ final class SheetComposer {
         return "f:" + number;
     }
 
-    Composed compose() {
+    /** @param before how this sheet was composed the last time; null if it was not */
+    Composed compose(@Nullable Labelling before) {
         solids();
         lineNames();
         List<Label> labels = new ArrayList<>();
@@ -96,7 +102,7 @@ final class SheetComposer {
         view.ways().values().stream()
                 .sorted(Comparator.comparingDouble(SheetComposer::length))
                 .forEach(w -> cable(labels, w));
-        return new Composed(blocks, narrow, labeller.place(labels), names);
+        return new Composed(blocks, labeller.place(labels, before), names);
     }
 
     private static double length(Way w) {
@@ -160,7 +166,7 @@ final class SheetComposer {
             spots = List.of(new Spot(Rect.of(x, y, w, h), dragged.xMm() < 0 ? Side.LEFT : Side.RIGHT, 0));
         }
         String id = componentLabel(p.id());
-        blocks.put(id, block);
+        blocks.put(id, List.of(block));
         labels.add(new Label(id, w, h, p.ink(), spots, fixed));
     }
 
@@ -176,19 +182,24 @@ final class SheetComposer {
         LineNames.Gap gap = names.get(way.connection().id());
         Point dragged = cable.get().labelAt();
         List<Spot> spots = dragged == null
-                ? spots(way, block, text.narrow(), gap == null ? null : gap.rect())
+                ? spots(way, block, List.of(text.narrow(2), text.narrow(1)), gap == null ? null : gap.rect())
                 : List.of(new Spot(Rect.of(dragged.xMm(), dragged.yMm(), w, h), Side.RIGHT, 0));
         String id = cableLabel(way.connection().id());
-        blocks.put(id, block);
-        narrow.put(id, text.narrow());
+        blocks.put(id, List.of(block, text.narrow(2), text.narrow(1)));
         labels.add(new Label(id, w, h, legs(way.points()), spots, dragged != null));
     }
 
-    private static List<Spot> spots(Way way, TextBlock wide, TextBlock narrow, @Nullable Rect name) {
+    private static List<Spot> spots(Way way, TextBlock wide, List<TextBlock> narrow, @Nullable Rect name) {
         List<Spot> spots = new ArrayList<>(LineSpots.of(way.points(), wide.width(), wide.height(), name));
-        if (narrow.height() != wide.height()) {
-            LineSpots.of(way.points(), narrow.width(), narrow.height(), name)
-                    .forEach(s -> spots.add(new Spot(s.rect(), s.side(), s.cost() + NARROW)));
+        Set<Double> heights = new HashSet<>(Set.of(wide.height()));
+        double worse = NARROW;
+        for (TextBlock block : narrow) {
+            if (heights.add(block.height())) {
+                for (Spot s : LineSpots.of(way.points(), block.width(), block.height(), name)) {
+                    spots.add(new Spot(s.rect(), s.side(), s.cost() + worse));
+                }
+            }
+            worse += NARROW;
         }
         return spots;
     }
@@ -208,7 +219,7 @@ final class SheetComposer {
         if (proposal != null) {
             TextBlock block = ProposalItems.rating(view, f);
             String id = proposalLabel(f.number());
-            blocks.put(id, block);
+            blocks.put(id, List.of(block));
             List<Side> sides = proposal.standing() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.ABOVE, Side.BELOW);
             List<Spot> spots = BoxSpots.around(f.target(), sides, block.width(), block.height());
             labels.add(new Label(id, block.width(), block.height(), f.target(), spots, false));

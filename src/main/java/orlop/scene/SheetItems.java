@@ -21,6 +21,7 @@ import orlop.layout.Way;
 final class SheetItems {
     private static final double DOT_MM = 0.9;
     private static final double TAP_MM = 1.1;
+    private static final double LEADER_DOT_MM = 0.5;
     private static final double THIN_MM = 0.25;
 
     private final SheetView view;
@@ -227,6 +228,10 @@ final class SheetItems {
         }
         List<Mark> marks = new ArrayList<>();
         leader(marks, put, 0.18, Ink.QUIET);
+        Label.Leader m = put.leader();
+        if (m != null && view.ways().containsKey(subject)) {
+            marks.add(new Mark.Disc(m.x2(), m.y2(), LEADER_DOT_MM, Ink.QUIET, null, 0)); // which line is meant
+        }
         marks.addAll(block.marks(put.rect(), put.side()));
         String title = view.words().text(Message.of("scene.label", block.words()));
         items.add(Role.LABEL, subject, title, put.rect(), marks, Map.of());
