@@ -111,14 +111,6 @@ final class Pins {
         return components[componentOfPin[pin]];
     }
 
-    int componentCount() {
-        return components.length;
-    }
-
-    Component component(int position) {
-        return components[position];
-    }
-
     int positionOf(int pin) {
         return componentOfPin[pin];
     }

@@ -109,7 +109,8 @@ class JournalTest {
         String text = Files.readString(journal);
         Files.writeString(journal, "spoilt" + text.substring(text.indexOf('\n')));
 
-        LeftJournal.Content content = Journal.left(journal.getParent()).get(0).read();
+        LeftJournal.Content content =
+                Journal.left(folder.resolve("journals")).get(0).read();
 
         assertThat(content.drawing()).isEqualTo(DRAWING);
         assertThat(content.file()).isNull();
