@@ -55,6 +55,8 @@ final class Studying {
             conditions.add(
                     OperatingCondition.asDrawn("as-drawn", Words.english().text("study.condition.as-drawn")));
         }
+        List<OperatingCondition> drawn = List.copyOf(conditions);
+        conditions.replaceAll(c -> Relays.settled(plan, c, stale));
         for (OperatingCondition c : conditions) {
             giveUpIfStale();
             operations.add(new Operation(plan, Network.of(drawing, c), c));
@@ -74,7 +76,7 @@ final class Studying {
         }
         Coverage coverage = new Coverage(plan, reach, new Around(sizing));
         noteDoubts(sizing);
-        return records(sizing, coverage, behind);
+        return records(sizing, coverage, behind, drawn);
     }
 
     private void giveUpIfStale() {
@@ -83,7 +85,7 @@ final class Studying {
         }
     }
 
-    private Study records(Sizing sizing, Coverage coverage, Behind behind) {
+    private Study records(Sizing sizing, Coverage coverage, Behind behind, List<OperatingCondition> drawn) {
         Map<String, Results> byCondition = new LinkedHashMap<>();
         List<String> ids = conditions.stream().map(OperatingCondition::id).toList();
         for (int i = 0; i < conditions.size(); i++) {
@@ -94,6 +96,8 @@ final class Studying {
             OperatingCondition c = conditions.get(i);
             Notes notes = new Notes();
             boolean fine = troubles(o, c.id(), notes);
+            ServiceNotes.into(notes, plan, o, c.id());
+            Relays.note(notes, drawn.get(i), c, o, drawing);
             List<Remark> remarks = new ArrayList<>(plan.notes().all());
             remarks.addAll(notes.all());
             byCondition.put(
