@@ -15,6 +15,7 @@ public final class Checker {
             new CableRules.TooThin(),
             RemarkRule.noOperatingPoint(),
             RemarkRule.contradictorySources(),
+            RemarkRule.beyondRating(),
             GapRule.deviceVoltage(),
             new DropRule(),
             new LoadRules.WithoutSource(),

@@ -79,8 +79,10 @@ final class Proposer {
         if (!(highestV > 0) || !(ampacityA > 0)) {
             return null;
         }
-        double least = Math.max(0.1, wantedA);
-        double most = 1.5 * ampacityA; // no rule set permits more; each family is held to its own limit below
+        double least = Math.min(Double.MAX_VALUE, Math.max(0.1, wantedA)); // a share of an absurd current may overflow
+        double most = Math.min(
+                Double.MAX_VALUE,
+                1.5 * ampacityA); // no rule set permits more; each family is held to its own limit below
         Proposals all = system.nature() == Nature.PV
                 ? FAMILIES.pvProposals(highestV, least, most, faultA)
                 : FAMILIES.proposals(highestV, system.nature().isDc(), least, most, faultA);
