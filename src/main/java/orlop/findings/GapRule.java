@@ -66,7 +66,7 @@ final class GapRule implements Rule {
         Finding.Place place = onCable || g.device() == null
                 ? Finding.Place.on(g.cable(), g.atFrom(), g.distanceM())
                 : Finding.Place.component(g.device());
-        Case.Draft d = c.draft(id, severity, place).says(message(c, g));
+        Case.Draft d = c.draft(id, severity, place).says(withAlso(c, g));
         d.in(
                 c.study().byCondition().size() == 1
                         ? List.copyOf(c.study().byCondition().keySet())
@@ -94,23 +94,42 @@ final class GapRule implements Rule {
         return d.done();
     }
 
+    private Message withAlso(Case c, Gap g) {
+        Message m = message(c, g);
+        if (g.also().isEmpty()) {
+            return m;
+        }
+        List<Object> named = g.also().stream().map(w -> (Object) c.named(w)).toList();
+        return Message.of("findings.one-then-other", m, Message.of("findings.missing-fuse.also", named));
+    }
+
     private Message message(Case c, Gap g) {
         CableResult w = c.governing().cables().get(g.cable());
-        Quantity fault = new Quantity(g.faultA() == null ? Double.NaN : g.faultA() / 1_000, Unit.KILOAMPERE);
+        Object fault = g.unlimited()
+                ? Message.of("findings.fault-unlimited")
+                : new Quantity(orNaN(g.faultA()) / 1_000, Unit.KILOAMPERE);
         Quantity ampacity = new Quantity(orNaN(w == null ? null : w.ampacityA()), Unit.AMPERE);
         Quantity area = new Quantity(orNaN(w == null ? null : w.areaMm2()), Unit.SQUARE_MILLIMETRE);
         Object device = g.device() == null ? "" : c.named(g.device());
         return switch (g.kind()) {
             case NO_DEVICE ->
                 Message.of(
-                        "findings.missing-fuse.none", c.named(g.cable()), area, ampacity, g.source(), fault, end(c, g));
+                        g.faultA() == null && !g.unlimited()
+                                ? "findings.missing-fuse.none-dead"
+                                : "findings.missing-fuse.none",
+                        c.named(g.cable()),
+                        area,
+                        ampacity,
+                        g.source(),
+                        fault,
+                        end(c, g));
             case TOO_FAR ->
                 Message.of(
                         "findings.missing-fuse.too-far",
                         c.named(g.cable()),
                         device,
-                        new Quantity(w == null ? Double.NaN : w.lengthM(), Unit.METRE),
-                        new Quantity(distance(c, g).value(), Unit.METRE),
+                        new Quantity(g.reachedM(), Unit.METRE),
+                        new Quantity(g.permittedM(), Unit.METRE),
                         g.source(),
                         fault);
             case TOO_LARGE ->

@@ -69,6 +69,7 @@ final class Studying {
         }
         for (Operation o : operations) {
             giveUpIfStale();
+            new Together(plan, o).noteSharing(plan.notes());
             faults.add(Faults.of(plan, o, areas, options.faultOhm(), stale));
             acFaults.add(new AcFaults(plan, o, areas, options.faultOhm(), stale));
         }
@@ -118,7 +119,7 @@ final class Studying {
             String place = o.network().points().get(t.node()).id();
             String item = componentAt(o.network(), t.node());
             if (t.contradiction()) {
-                notes.add(Remark.Kind.CONTRADICTION, item, condition, "study.contradiction", place);
+                new Together(plan, o).noteContradiction(t, item, place, condition, notes);
             } else {
                 notes.add(Remark.Kind.COLLAPSE, item, condition, "study.collapse", place);
             }
