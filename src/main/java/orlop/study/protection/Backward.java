@@ -52,7 +52,7 @@ final class Backward {
     private void spread(Step s, Deque<Step> open) {
         for (int e : grid.at(s.pin())) {
             int from = grid.other(e, s.pin());
-            boolean guarded = passesA[e] <= ampacityA * (1 + 1e-9);
+            boolean guarded = passesA[e] <= ampacityA;
             if (e != edge && e != s.via() && !guarded && grid.leaves(e, from)) {
                 int needs = grid.pass(s.needs(), e);
                 if (needs >= 0) {

@@ -118,7 +118,7 @@ final class Ends {
     }
 
     private boolean isBad(double guardedFromA, double ampacityA) {
-        return guardedFromA > ampacityA * (1 + 1e-9);
+        return guardedFromA > ampacityA; // rounding is allowed for where the devices are rated
     }
 
     /** The ends of a cable that are not guarded, its {@code from} end first. */
