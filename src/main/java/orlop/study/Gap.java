@@ -66,6 +66,8 @@ public record Gap(
         TOO_LARGE,
         /** The device cannot break the highest fault current. */
         CANNOT_BREAK,
+        /** The device does not open on the lowest fault current behind it. */
+        DOES_NOT_OPEN,
         /** The device is not made for the system's highest voltage. */
         VOLTAGE
     }

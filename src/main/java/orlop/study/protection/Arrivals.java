@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * By which ways current reaches each pin, the worst guarded first.
@@ -25,16 +26,16 @@ final class Arrivals {
         private final double passesA;
         private final int needs;
         private final Entrance entrance;
-        private final Arrival before; // itself at the source
+        private final @Nullable Arrival before; // null at the source
         private boolean behindGap;
 
-        Arrival(int pin, int via, double passesA, int needs, Entrance entrance, Arrival before) {
+        Arrival(int pin, int via, double passesA, int needs, Entrance entrance, @Nullable Arrival before) {
             this.pin = pin;
             this.via = via;
             this.passesA = passesA;
             this.needs = needs;
             this.entrance = entrance;
-            this.before = before == null ? this : before;
+            this.before = before;
         }
 
         int pin() {
@@ -54,12 +55,13 @@ final class Arrivals {
             return entrance;
         }
 
+        /** Where it came from; itself at the source. */
         Arrival before() {
-            return before;
+            return before == null ? this : before;
         }
 
         boolean isStart() {
-            return before == this;
+            return before == null;
         }
 
         boolean behindGap() {
@@ -100,7 +102,6 @@ final class Arrivals {
         }
     }
 
-    @SuppressWarnings("NullAway") // an arrival without one before it stands for itself
     private static Arrival start(Entrance e) {
         return new Arrival(e.pin(), -1, Double.POSITIVE_INFINITY, e.needs(), e, null);
     }

@@ -58,10 +58,19 @@ public final class Coverage {
         guards = new Guards(grid, around, entrances);
         look();
         noteShortRuns();
+        devices(entrances);
+    }
+
+    private void devices(List<Entrance> entrances) {
+        OpeningCheck opening = new OpeningCheck(grid, around, proposer, guards.zones(), entrances);
         for (int e = 0; e < grid.count(); e++) {
             DeviceModel device = grid.device(e);
             if (device != null) {
                 deviceGaps.addAll(new DeviceCheck(grid, around, proposer, e, device).gaps());
+                Gap late = opening.of(e, device);
+                if (late != null) {
+                    deviceGaps.add(late);
+                }
             }
         }
     }

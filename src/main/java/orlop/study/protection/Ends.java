@@ -124,17 +124,21 @@ final class Ends {
     /** The ends of a cable that are not guarded, its {@code from} end first. */
     List<Bare> bare(int edge) {
         List<Bare> found = new ArrayList<>(2);
-        if (Stretch.isBankJumper(grid, edge)) {
-            return found;
-        }
         int a = grid.connection(edge).a();
         int b = grid.connection(edge).b();
+        if (a == b || Stretch.isBankJumper(grid, edge)) {
+            return found;
+        }
         Exposure atA = exposure(edge, a);
         Exposure atB = exposure(edge, b);
         Bare one = judge(edge, a, atA);
         Bare two = judge(edge, b, atB);
-        one = one == null && atA == Exposure.UNSURE && two == null ? judge(edge, a, exactly(edge, a)) : one;
-        two = two == null && atB == Exposure.UNSURE && one == null ? judge(edge, b, exactly(edge, b)) : two;
+        if (one == null && two == null && atA != null && atA.isUnsure()) {
+            one = judge(edge, a, exactly(edge, a));
+        }
+        if (one == null && two == null && atB != null && atB.isUnsure()) {
+            two = judge(edge, b, exactly(edge, b));
+        }
         if (one != null) {
             found.add(one);
         }
@@ -148,6 +152,10 @@ final class Ends {
     private record Exposure(@Nullable Entrance entrance, Arrivals.@Nullable Arrival arrival) {
         /** No way but through the cable itself was kept: there may be another that is no worse. */
         private static final Exposure UNSURE = new Exposure(null, null);
+
+        boolean isUnsure() {
+            return entrance == null;
+        }
     }
 
     private @Nullable Exposure exposure(int edge, int pin) {
@@ -193,7 +201,7 @@ final class Ends {
         double permitted = Double.POSITIVE_INFINITY;
         double from = 0;
         for (Near n : near.getOrDefault(pin, List.of())) {
-            if (n.entrance().isStrong() || (!entrance.isStrong() && n.entrance() == entrance)) {
+            if (n.entrance().isStrong() || (!entrance.isStrong() && n.entrance().equals(entrance))) {
                 double here =
                         distances.permittedM(n.entrance().kind(), n.entrance().component(), stretch);
                 soon &= n.fromM() + stretch.greatestM() <= here + 1e-9;

@@ -15,6 +15,7 @@ final class Guards {
     private final Grid grid;
     private final Surroundings around;
     private final List<List<String>> of = new ArrayList<>();
+    private final Zones zones;
 
     Guards(Grid grid, Surroundings around, List<Entrance> entrances) {
         this.grid = grid;
@@ -32,17 +33,17 @@ final class Guards {
         for (int e = 0; e < cut.length; e++) {
             cut[e] = grid.device(e) != null;
         }
-        Zones zones = new Zones(grid.network(), cut, strong, limited);
+        zones = new Zones(grid.network(), cut, strong, limited);
         for (int e = 0; e < cut.length; e++) {
             DeviceModel device = grid.device(e);
             if (device != null) {
-                enter(zones, e, grid.connection(e).a(), device);
-                enter(zones, e, grid.connection(e).b(), device);
+                enter(e, grid.connection(e).a(), device);
+                enter(e, grid.connection(e).b(), device);
             }
         }
     }
 
-    private void enter(Zones zones, int e, int pin, DeviceModel device) {
+    private void enter(int e, int pin, DeviceModel device) {
         if (zones.strongBeyond(e, pin) > 0 || zones.limitedBeyond(e, pin) > 0) {
             walk(pin, device);
         }
@@ -74,6 +75,11 @@ final class Guards {
             of.get(cable).add(device.component().id());
         }
         return does;
+    }
+
+    /** The network parted at its devices. */
+    Zones zones() {
+        return zones;
     }
 
     /** Tags of the devices that guard a cable. */
