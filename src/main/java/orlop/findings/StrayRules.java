@@ -62,7 +62,10 @@ final class StrayRules {
                 boolean onePiece = k != null && k.kind().terminals() == Kind.Terminals.ANY;
                 if (same && (onePiece || w.from().equals(w.to())) && w.refit() != RefitStatus.TO_BE_REMOVED) {
                     found.add(c.draft(id(), Severity.DEFECT, Finding.Place.cable(w.id()))
-                            .says("findings.cable-to-itself.why", c.named(w.id()), c.named(w.from().component()))
+                            .says(
+                                    "findings.cable-to-itself.why",
+                                    c.named(w.id()),
+                                    c.named(w.from().component()))
                             .by("", "common practice")
                             .done());
                 }

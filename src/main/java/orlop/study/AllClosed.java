@@ -26,7 +26,9 @@ final class AllClosed {
                 there[i] &= !free || SwitchPositions.in(o, c).equals("closed");
                 there[i] &= !source || o.sourceOn(c.id());
             }
-            closed = free && !SwitchPositions.in(closed, c).equals("closed") ? closed.withSwitch(c.id(), "closed") : closed;
+            closed = free && !SwitchPositions.in(closed, c).equals("closed")
+                    ? closed.withSwitch(c.id(), "closed")
+                    : closed;
             closed = source && !closed.sourceOn(c.id()) ? closed.withSource(c.id(), true) : closed;
         }
         for (boolean already : there) {
@@ -38,6 +40,7 @@ final class AllClosed {
     }
 
     private static boolean isInterlocked(Component c) {
-        return c.particulars() instanceof Switching.Contactor k && !k.interlock().isEmpty();
+        return c.particulars() instanceof Switching.Contactor k
+                && !k.interlock().isEmpty();
     }
 }

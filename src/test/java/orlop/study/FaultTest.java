@@ -63,10 +63,7 @@ class FaultTest {
     @Test
     void highest_is_cold_and_lowest_is_hot() {
         // 2 × 10 m of 10 mm²: 1.91 Ω/km at 20 °C (IEC 60228), 1 + 0.00393 · 70 at the 90 °C of the insulation
-        Sketch s = Sketch.dc(24)
-                .supply("GB1", 24, 0.01)
-                .current("E1", 1)
-                .cable("W1", "GB1.1", "E1.1", 10, 10);
+        Sketch s = Sketch.dc(24).supply("GB1", 24, 0.01).current("E1", 1).cable("W1", "GB1.1", "E1.1", 10, 10);
         FaultRange far = s.study().governing().cables().get("W1").faultTo();
 
         assertThat(far.maxA()).isCloseTo(24 / (0.01 + 0.0382), within(1e-6));
@@ -134,7 +131,8 @@ class FaultTest {
         assertThat(s.governing().points().get("B").voltageV()).isCloseTo(23.9, within(1e-9));
         assertThat(at(s, "B").maxA()).isCloseTo(2_400, within(1e-6));
         assertThat(s.governing().remarks())
-                .anyMatch(r -> r.message().key().equals("study.assumed.diode") && r.item().equals("V1"));
+                .anyMatch(r -> r.message().key().equals("study.assumed.diode")
+                        && r.item().equals("V1"));
     }
 
     @Test
@@ -173,8 +171,7 @@ class FaultTest {
             assertThat(current(s, "G2")).isCloseTo(two, within(1e-9));
             assertThat(current(s, "G1")).isCloseTo(load - two, within(1e-9));
             assertThat(at(s, "B")).isEqualTo(new FaultRange(60.0, 60.0));
-            assertThat(s.governing().remarks())
-                    .anyMatch(r -> r.message().key().equals("study.assumed.equal-share"));
+            assertThat(s.governing().remarks()).anyMatch(r -> r.message().key().equals("study.assumed.equal-share"));
         }
     }
 

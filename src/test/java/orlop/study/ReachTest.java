@@ -157,7 +157,9 @@ class ReachTest {
                 .cable("R1", "F1.2", "C.a", 3, 10)
                 .cable("R3", "C.b", "B.b", 3, 10);
         assertThat(oneFeed.study().gaps()).extracting(Gap::cable, Gap::atFrom).containsExactly(tuple("R3", false));
-        assertThat(bare(oneFeed)).as("the other feed reaches the first cable too").containsExactly("R1", "R3");
+        assertThat(bare(oneFeed))
+                .as("the other feed reaches the first cable too")
+                .containsExactly("R1", "R3");
     }
 
     @Test
@@ -216,8 +218,8 @@ class ReachTest {
     private static Drawing placed(Drawing d, Laying laying, String location) {
         Cable w = d.cables().require("W1");
         Cable.Construction c = w.construction();
-        Drawing laid = d.with(w.withConstruction(new Cable.Construction(
-                c.conductorClass(), c.finish(), c.insulationC(), laying, 0, false, null)));
+        Drawing laid = d.with(w.withConstruction(
+                new Cable.Construction(c.conductorClass(), c.finish(), c.insulationC(), laying, 0, false, null)));
         Component g = laid.components().require("GB1");
         return located(laid)
                 .with(new Component(
@@ -273,7 +275,8 @@ class ReachTest {
         assertThat(bare(lead("iec60364", 2.9, Laying.FREE_AIR, true, "bilge"))).containsExactly("W1");
         assertThat(bare(lead("iec60364", 0.2, Laying.FREE_AIR, true, "bilge"))).isEmpty();
         assertThat(bare(lead("iec60364", 2.9, Laying.CONDUIT, true, "bilge"))).isEmpty();
-        assertThat(bare(lead("iec60364", 2.9, Laying.CONDUIT, true, "engine-room"))).containsExactly("W1");
+        assertThat(bare(lead("iec60364", 2.9, Laying.CONDUIT, true, "engine-room")))
+                .containsExactly("W1");
     }
 
     @Test
@@ -323,7 +326,8 @@ class ReachTest {
 
     @Test
     void a_device_that_the_lowest_fault_does_not_open_is_named_with_the_cable() {
-        // 60 m of 1.5 mm²: 24 V over 2 × 60 × 13.3 mΩ hot, some 12 A, for a fuse of 10 A that opens at 19 A (gG: 1.9 In)
+        // 60 m of 1.5 mm²: 24 V over 2 × 60 × 13.3 mΩ hot, some 12 A, for a fuse of 10 A that opens at 19 A (gG: 1.9
+        // In)
         Sketch s = Sketch.dc(24, "iso13297")
                 .supply("GB1", 24, 0.01)
                 .fuse("F1", "gg", 10)

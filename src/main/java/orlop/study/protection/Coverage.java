@@ -41,6 +41,7 @@ public final class Coverage {
     private final Map<End, Set<String>> also = new HashMap<>();
     private final List<Gap> deviceGaps = new ArrayList<>();
     private final Guards guards;
+    private final GapMaker maker;
 
     /** @param reach the network with every switch closed */
     public Coverage(Plan plan, Network reach, Surroundings around) {
@@ -48,6 +49,7 @@ public final class Coverage {
         this.around = around;
         grid = new Grid(plan, reach);
         proposer = new Proposer(plan, around);
+        maker = new GapMaker(grid, around, proposer);
         List<Entrance> entrances = new Entrances(grid).all();
         ends = new Ends(grid, around, new Distances(plan.drawing(), plan.rules()), entrances);
         for (int e = 0; e < grid.count(); e++) {
@@ -128,7 +130,7 @@ public final class Coverage {
     private void place(End end, Ends.Bare b) {
         int cable = grid.cable(b.edge());
         Rating weakest = weakest(b.edge(), b.pin());
-        Gap gap = new GapMaker(grid, around, proposer).of(b, weakest, ends.pointKind(b.pin()));
+        Gap gap = maker.of(b, weakest, ends.pointKind(b.pin()));
         gaps.put(end, gap);
         ends.propose(
                 b.edge(), proposer.guardsFromA(gap.proposed(), plan.cables().get(cable), cable, weakest));

@@ -47,6 +47,7 @@ final class Ends {
     private final double[] sources;
     private final double[] limits;
     private final double[] passesA;
+    private final Map<Integer, Double> shortRuns = new HashMap<>();
     private Arrivals arrivals;
     private Arrivals limitedArrivals;
 
@@ -148,16 +149,6 @@ final class Ends {
         return found;
     }
 
-    /** How current comes to an end unguarded. */
-    private record Exposure(@Nullable Entrance entrance, Arrivals.@Nullable Arrival arrival) {
-        /** No way but through the cable itself was kept: there may be another that is no worse. */
-        private static final Exposure UNSURE = new Exposure(null, null);
-
-        boolean isUnsure() {
-            return entrance == null;
-        }
-    }
-
     private @Nullable Exposure exposure(int edge, int pin) {
         if (bridge[edge] && whole.behind(edge, pin, sources) < 0.5) {
             return null;
@@ -220,8 +211,6 @@ final class Ends {
         return new Bare(edge, pin, entrance, exposure.arrival(), stretch, permitted, from);
     }
 
-    private final Map<Integer, Double> shortRuns = new HashMap<>();
-
     private void noteShort(int edge, double metres, Stretch stretch) {
         if (distances.isConditional() && metres > Distances.SHORT_M + 1e-9 && stretch.onlyDevice() != null) {
             shortRuns.merge(edge, metres, Math::max);
@@ -235,7 +224,7 @@ final class Ends {
 
     /** What counts for the distance to the next device at any place that is no source's terminal. */
     SourceKind pointKind(int pin) {
-        boolean dc = grid.plan().system(grid.network().systemOf(pin)).nature().isDc();
+        boolean dc = grid.plan().isDc(pin);
         return dc ? SourceKind.DC_POINT : SourceKind.AC_SOURCE;
     }
 }

@@ -28,7 +28,7 @@ final class Entrances {
             boolean converter = t.role() == Attachment.Role.CONVERTER;
             int pin = converter ? t.outputPin() : t.pin();
             boolean charges = t.component().kind() == Kind.INVERTER_CHARGER;
-            if (plan.calculatesAc(plan.system(network.systemOf(pin)))) {
+            if (plan.isAc(pin)) {
                 alternating(t, pin);
             } else if (isDc(pin)) {
                 direct(t, pin, converter);
@@ -44,12 +44,12 @@ final class Entrances {
     }
 
     private boolean isDc(int pin) {
-        return plan.system(network.systemOf(pin)).nature().isDc();
+        return plan.isDc(pin);
     }
 
     private void direct(Attachment t, int pin, boolean converter) {
         Component c = t.component();
-        SourceModel m = converter ? plan.output(c) : plan.source(c);
+        SourceModel m = converter ? plan.output(t.pin()) : plan.source(t.pin());
         if (m == null) {
             return;
         }

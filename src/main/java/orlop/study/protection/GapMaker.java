@@ -1,5 +1,9 @@
 package orlop.study.protection;
 
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.network.Attachment;
 import orlop.standards.SourceKind;
@@ -13,11 +17,13 @@ final class GapMaker {
     private final Grid grid;
     private final Surroundings around;
     private final Proposer proposer;
+    private final Map<String, Integer> company;
 
     GapMaker(Grid grid, Surroundings around, Proposer proposer) {
         this.grid = grid;
         this.around = around;
         this.proposer = proposer;
+        company = sourcesOfSystems();
     }
 
     /**
@@ -55,7 +61,7 @@ final class GapMaker {
                 lead ? proposer.forLead(cable, b.pin(), weakest) : proposer.forCable(cable, b.pin(), weakest),
                 b.permittedM(),
                 b.fromM() + b.stretch().greatestM(),
-                java.util.List.of());
+                List.of());
     }
 
     private @Nullable DeviceModel upstream(Arrivals.@Nullable Arrival arrival) {
@@ -83,11 +89,16 @@ final class GapMaker {
 
     /** Whether other sources feed the system too, so that what one gives at present says little of its duty. */
     private boolean hasCompany(String system) {
-        return grid.network().attachments().stream()
-                        .filter(t -> t.isSource() || t.role() == Attachment.Role.CONVERTER)
-                        .filter(t -> t.component().systems().contains(system))
-                        .limit(2)
-                        .count()
-                > 1;
+        return company.getOrDefault(system, 0) > 1;
+    }
+
+    private Map<String, Integer> sourcesOfSystems() {
+        Map<String, Integer> count = new HashMap<>();
+        for (Attachment t : grid.network().attachments()) {
+            if (t.isSource() || t.role() == Attachment.Role.CONVERTER) {
+                new HashSet<>(t.component().systems()).forEach(s -> count.merge(s, 1, Integer::sum));
+            }
+        }
+        return count;
     }
 }

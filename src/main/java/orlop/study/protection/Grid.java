@@ -1,7 +1,6 @@
 package orlop.study.protection;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
@@ -41,12 +40,12 @@ final class Grid {
         GuardLevels levels = new GuardLevels(plan.rules());
         for (int e = 0; e < count; e++) {
             Connection c = network.connections().get(e);
-            ElectricalSystem system = plan.system(network.systemOf(c.a()));
+            ElectricalSystem system = plan.system(c.a());
             boolean counts = c.device() != null && plan.calculates(system);
             devices[e] = counts ? DeviceModel.of(c.theDevice(), system.nature().isDc()) : null;
             DeviceModel d = devices[e];
             passesA[e] = d == null ? Double.POSITIVE_INFINITY : levels.leastAmpacityA(d);
-            cable[e] = c.cable() == null ? -1 : plan.indexOf(c.theCable());
+            cable[e] = network.cableOf(e);
             needs[e] = c.device() == null ? NONE : needs(c, c.theDevice());
         }
     }
@@ -108,16 +107,6 @@ final class Grid {
         return positions;
     }
 
-    /** Whether positions or diodes make a path possible in one direction or company only. */
-    boolean isPlain() {
-        for (int e = 0; e < cable.length; e++) {
-            if (needs[e].length > 0 || network.connections().get(e).kind() == Connection.Kind.DIODE) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     int count() {
         return cable.length;
     }
@@ -166,20 +155,5 @@ final class Grid {
     /** The positions needed once the connection is passed too; −1 if that cannot be. */
     int pass(int set, int e) {
         return needs[e].length == 0 ? set : positions.with(set, needs[e]);
-    }
-
-    /** By connection, whether the network without devices falls apart without it. */
-    boolean[] bridgesWithoutDevices() {
-        boolean[] left = new boolean[cable.length];
-        for (int e = 0; e < left.length; e++) {
-            left[e] = devices[e] == null;
-        }
-        return new Bridges(this, left).all();
-    }
-
-    boolean[] bridges() {
-        boolean[] all = new boolean[cable.length];
-        Arrays.fill(all, true);
-        return new Bridges(this, all).all();
     }
 }

@@ -59,7 +59,7 @@ final class OpeningCheck {
 
     private @Nullable Gap behind(int edge, DeviceModel device, int pin) {
         Double operatesA = device.operatesAtA();
-        boolean dc = grid.plan().system(grid.network().systemOf(pin)).nature().isDc();
+        boolean dc = grid.plan().isDc(pin);
         if (operatesA == null || !dc || !isFed(edge, pin) || waysIn[zones.zoneOf(pin)] != 1) {
             return null;
         }

@@ -73,7 +73,7 @@ final class Proposer {
         if (Double.isInfinite(faultA)) {
             return null; // nothing can be shown to break it
         }
-        double highestV = system.highestV() > 0 ? system.highestV() : system.nominalV();
+        double highestV = system.deviceVoltageV();
         if (!(highestV > 0) || !(ampacityA > 0)) {
             return null;
         }
