@@ -2,7 +2,6 @@ package orlop.study.protection;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Kind;
 import orlop.drawing.Source;
@@ -72,9 +71,20 @@ final class Entrances {
         if (m == null && !inverts) {
             return;
         }
-        @Nullable Double breaker = c.particulars() instanceof Source.ShorePedestal p ? p.ratingA() : null;
         SourceKind kind = m != null && m.shore() ? SourceKind.SHORE_INLET : SourceKind.AC_SOURCE;
         int needs = c.kind() == Kind.INVERTER_CHARGER ? needs(c, false) : 0;
-        found.add(new Entrance(pin, kind, c, breaker != null ? breaker : Double.POSITIVE_INFINITY, needs));
+        found.add(new Entrance(pin, kind, c, inverts ? invertedA(c) : behindBreakerA(c), needs));
+    }
+
+    private static double behindBreakerA(Component c) {
+        return c.particulars() instanceof Source.ShorePedestal p && p.ratingA() != null
+                ? p.ratingA()
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /** The most that an inverter gives into a fault (IEC 60364-4-43 436, limited by the supply; from memory). */
+    private double invertedA(Component c) {
+        double amps = plan.inverterFaultA(c);
+        return Double.isNaN(amps) ? Double.POSITIVE_INFINITY : amps;
     }
 }
