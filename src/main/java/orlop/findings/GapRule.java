@@ -169,12 +169,12 @@ final class GapRule implements Rule {
     }
 
     private static String end(Case c, Gap g) {
-        Cable w = c.drawing().cables().get(g.cable());
+        Cable w = c.cable(g.cable());
         return w == null ? "" : (g.atFrom() ? w.from() : w.to()).toString();
     }
 
     private static @Nullable Component device(Case c, Gap g) {
-        return g.device() == null ? null : c.drawing().components().get(g.device());
+        return g.device() == null ? null : c.component(g.device());
     }
 
     private static @Nullable Double operatesAtA(Case c, Gap g) {
@@ -256,7 +256,7 @@ final class GapRule implements Rule {
     }
 
     private static RuleLimit distance(Case c, Gap g) {
-        Component source = c.drawing().components().get(g.source());
+        Component source = c.component(g.source());
         boolean battery = source != null
                 && switch (source.kind()) {
                     case BATTERY, SUPPLY -> true;

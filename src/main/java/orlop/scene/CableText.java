@@ -57,6 +57,21 @@ final class CableText {
         return TextBlock.of(lines);
     }
 
+    /** The same words in lines of at most so many parts, for where the room is narrow. */
+    TextBlock narrow(int inLine) {
+        List<Line> lines = new ArrayList<>();
+        for (Line line : block().lines()) {
+            for (Run run : line.runs()) {
+                List<String> parts = new ArrayList<>(List.of(run.text().split(" · ", -1)));
+                for (int i = 0; i < parts.size(); i += inLine) {
+                    String text = Format.dotted(parts.subList(i, Math.min(parts.size(), i + inLine)));
+                    lines.add(Line.of(text, run.weight(), run.ink()));
+                }
+            }
+        }
+        return TextBlock.of(lines);
+    }
+
     private boolean live() {
         return result == null || result.live();
     }

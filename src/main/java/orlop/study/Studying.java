@@ -58,6 +58,8 @@ final class Studying {
                     OperatingCondition.asDrawn("as-drawn", Words.english().text("study.condition.as-drawn")));
         }
         List<Network> networks = new ArrayList<>();
+        List<OperatingCondition> drawn = List.copyOf(conditions);
+        conditions.replaceAll(c -> Relays.settled(plan, c, stale));
         for (OperatingCondition c : conditions) {
             giveUpIfStale();
             Network network = Network.of(plan.numbering(), c, networks);
@@ -81,7 +83,7 @@ final class Studying {
         closeAll(areas);
         Coverage coverage = new Coverage(plan, reach, new Around(sizing));
         noteDoubts(sizing);
-        return records(sizing, coverage, behind);
+        return records(sizing, coverage, behind, drawn);
     }
 
     /** Faults with every source on and every switch closed that no interlock holds, unless a condition stands so. */
@@ -99,7 +101,7 @@ final class Studying {
         }
     }
 
-    private Study records(Sizing sizing, Coverage coverage, Behind behind) {
+    private Study records(Sizing sizing, Coverage coverage, Behind behind, List<OperatingCondition> drawn) {
         Map<String, Results> byCondition = new LinkedHashMap<>();
         Ids rows = new Ids(plan);
         List<String> ids = conditions.stream().map(OperatingCondition::id).toList();
@@ -119,6 +121,8 @@ final class Studying {
             OperatingCondition c = conditions.get(i);
             Notes notes = new Notes();
             boolean fine = troubles(o, c.id(), notes);
+            ServiceNotes.into(notes, plan, o, c.id());
+            Relays.note(notes, drawn.get(i), c, o, drawing);
             List<Remark> remarks = new ArrayList<>(plan.notes().all());
             remarks.addAll(notes.all());
             byCondition.put(

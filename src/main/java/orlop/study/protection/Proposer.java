@@ -1,5 +1,8 @@
 package orlop.study.protection;
 
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
@@ -10,6 +13,7 @@ import orlop.drawing.Place;
 import orlop.standards.Proposal;
 import orlop.standards.Proposals;
 import orlop.standards.ProtectiveFamilies;
+import orlop.standards.ProtectiveFamily;
 import orlop.study.Gap;
 import orlop.study.model.CableModel;
 import orlop.study.model.DeviceModel;
@@ -31,6 +35,7 @@ final class Proposer {
 
     private final Plan plan;
     private final Surroundings around;
+    private final Map<Double, Map<ProtectiveFamily, Double>> greatestA = new HashMap<>();
     private final GuardLevels levels;
 
     Proposer(Plan plan, Surroundings around) {
@@ -77,15 +82,16 @@ final class Proposer {
         if (!(highestV > 0) || !(ampacityA > 0)) {
             return null;
         }
-        double least = Math.max(0.1, wantedA);
-        double most = 1.5 * ampacityA; // no rule set permits more; each family is held to its own limit below
+        double least = Math.min(Double.MAX_VALUE, Math.max(0.1, wantedA)); // a share of an absurd current may overflow
+        double most = Math.min(
+                Double.MAX_VALUE,
+                1.5 * ampacityA); // no rule set permits more; each family is held to its own limit below
         Proposals all = system.nature() == Nature.PV
                 ? FAMILIES.pvProposals(highestV, least, most, faultA)
                 : FAMILIES.proposals(highestV, system.nature().isDc(), least, most, faultA);
         Proposal best = null;
         for (Proposal p : all.inOrder()) {
-            Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(p.family()));
-            boolean guards = limit != null && p.ratingA() <= limit * (1 + 1e-9);
+            boolean guards = p.ratingA() <= greatestA(ampacityA, p.family()) * (1 + 1e-9);
             if (guards && (best == null || p.ratingA() * CLEARLY_LESS < best.ratingA())) {
                 best = p;
             }
@@ -93,6 +99,16 @@ final class Proposer {
         return best == null
                 ? null
                 : new Gap.Proposal(best.family().id(), best.ratingA(), breakingKa(best, system, faultA));
+    }
+
+    /** Ampacities are few, cables are many: each is asked once. NaN where the rule set gives no limit. */
+    private double greatestA(double ampacityA, ProtectiveFamily family) {
+        return greatestA
+                .computeIfAbsent(ampacityA, a -> new IdentityHashMap<>())
+                .computeIfAbsent(family, f -> {
+                    Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(f));
+                    return limit == null ? Double.NaN : limit;
+                });
     }
 
     private static double orNone(double faultA) {
