@@ -65,7 +65,8 @@ class SheetInkTest {
     private static InkedSheet ink(Scene scene) throws Exception {
         InkedSheet ink = InkedSheet.read(svg(scene));
         for (Route r : scene.routes().values()) {
-            SceneItem item = scene.item(r.cable() ? Role.CABLE : Role.LINK, r.id()).orElseThrow();
+            SceneItem item =
+                    scene.item(r.cable() ? Role.CABLE : Role.LINK, r.id()).orElseThrow();
             ink.ends(item.id(), r.from().toString(), r.to().toString());
         }
         return ink;
@@ -174,7 +175,8 @@ class SheetInkTest {
                         .isEqualTo(SceneBuilder.bundled().build(d.request(edited, "1")));
             }
         }
-        assertThat(builder.build(d.request("1"))).isEqualTo(SceneBuilder.bundled().build(d.request("1")));
+        assertThat(builder.build(d.request("1")))
+                .isEqualTo(SceneBuilder.bundled().build(d.request("1")));
         assertThat(n).isPositive();
     }
 
