@@ -8,9 +8,11 @@ import orlop.drawing.Words;
 import orlop.findings.Finding;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
+import orlop.study.Copper;
 import orlop.study.FaultRange;
 import orlop.study.PointResult;
 import orlop.study.Results;
+import orlop.study.Study;
 import orlop.study.TerminalResult;
 
 /** The results of one condition as JSON: the contract that other programs rely on. Keys never change their meaning. */
@@ -21,13 +23,15 @@ final class StudyJson {
         this.json = json;
     }
 
-    void write(Drawing drawing, Results r, List<Finding> findings) throws IOException {
+    void write(Study study, Results r, List<Finding> findings) throws IOException {
         json.writeStartObject();
+        Drawing drawing = study.drawing();
         json.writeStringField("drawing", drawing.vessel().name());
         json.writeStringField("condition", r.condition());
         json.writeStringField("ruleSet", drawing.vessel().ruleSet());
         json.writeBooleanField("converged", r.converged());
         JsonValues.number(json, "residualA", r.residualA());
+        copper(study.copper());
         json.writeArrayFieldStart("points");
         for (PointResult p : r.points().values()) {
             point(drawing, p);
@@ -45,6 +49,14 @@ final class StudyJson {
         json.writeEndArray();
         json.writeFieldName("findings");
         new FindingsJson(json, Words.english()).write(findings);
+        json.writeEndObject();
+    }
+
+    private void copper(Copper c) throws IOException {
+        json.writeObjectFieldStart("copper");
+        JsonValues.number(json, "chosenKg", c.chosenKg());
+        JsonValues.number(json, "stepwiseKg", c.stepwiseKg());
+        JsonValues.number(json, "leastKg", c.leastKg());
         json.writeEndObject();
     }
 
@@ -82,6 +94,8 @@ final class StudyJson {
         JsonValues.number(json, "leastAreaMm2", w.leastAreaMm2());
         JsonValues.text(json, "governedBy", w.governedBy() == null ? null : JsonValues.word(w.governedBy()));
         JsonValues.text(json, "governingCondition", w.governingCondition());
+        json.writeBooleanField("governedFromMemory", w.sizing().fromMemory());
+        JsonValues.number(json, "leastCopperAreaMm2", w.sizing().leastCopperAreaMm2());
         JsonValues.number(json, "currentA", w.currentA());
         JsonValues.number(json, "designCurrentA", w.designCurrentA());
         JsonValues.number(json, "ampacityA", w.ampacityA());

@@ -109,7 +109,7 @@ final class Studying {
                             remarks));
         }
         Results governing = Governing.of(new ArrayList<>(byCondition.values()));
-        return new Study(drawing, byCondition, governing, coverage.gaps());
+        return new Study(drawing, byCondition, governing, coverage.gaps(), sizing.copper());
     }
 
     /** Remarks on islands without operating point; true if there are none. */
