@@ -11,11 +11,11 @@ import orlop.study.model.CableModel;
 import orlop.study.model.Operation;
 
 /**
- * The areas that take least copper in one condition, with every current held as it is.
+ * The areas that take least copper in one condition, with every current held as it is known to be at most.
  *
  * <p>The problem that is solved: cables that are left to us may have any standard area from the least that all but the
  * drop asks of them; all others are as they are; so are cables in rings, between parallel sources, and those that carry
- * current towards the source. Each cable carries what it carries now, its conductors as warm as that makes them with the
+ * current towards the source. Each cable carries the most that it was seen to carry, its conductors as warm as that makes them with the
  * area in question; a cable with a single load behind it carries the load's full current. What the path to a load drops
  * besides (devices, drawn returns, reactance) stays. The drop to no load may exceed its limit, except where the thickest
  * areas could not keep it. Wanted is the least mass of copper; {@link LeastCopper} finds it.
@@ -27,23 +27,32 @@ final class CopperChoice {
     private final Feeding feeding;
     private final double[] leastMm2;
     private final List<LoadDrop> loads;
-    private final double[] amps; // along the feeding path, what a drop is reckoned with; NaN where none
+    private final double[] now; // amperes along the feeding path, what a drop is reckoned with; NaN where none
+    private final double[] amps; // the most of them
+    private boolean exact;
     private final boolean[] mayChoose;
     private final boolean[] open; // left to us, and no ring
 
-    /** @param leastMm2 by cable, what all but the drop asks */
-    CopperChoice(Sizing sizing, Operation operation, double[] leastMm2) {
+    /**
+     * @param leastMm2 by cable, what all but the drop asks
+     * @param seenA by cable, amperes seen so far, NaN where none; raised to those that flow now
+     */
+    CopperChoice(Sizing sizing, Operation operation, double[] leastMm2, double[] seenA) {
         this.sizing = sizing;
         this.operation = operation;
         this.leastMm2 = leastMm2.clone();
         network = operation.network();
         feeding = network.feeding();
         loads = LoadDrop.all(sizing.plan(), operation, sizing.behind());
-        amps = new double[leastMm2.length];
+        now = new double[leastMm2.length];
+        amps = seenA;
         mayChoose = new boolean[leastMm2.length];
         open = new boolean[leastMm2.length];
-        Arrays.fill(amps, Double.NaN);
+        Arrays.fill(now, Double.NaN);
         currents();
+        for (int i = 0; i < amps.length; i++) {
+            amps[i] = Double.isNaN(now[i]) || amps[i] > now[i] ? amps[i] : now[i];
+        }
         boolean[] ring = ring(operation, leastMm2.length, c -> sizing.plan().indexOf(c.theCable()));
         for (int i = 0; i < mayChoose.length; i++) {
             open[i] = sizing.isAuto(i) && !sizing.plan().cables().get(i).stated() && !ring[i];
@@ -58,15 +67,15 @@ final class CopperChoice {
                 Connection c = network.connections().get(via);
                 int cable = sizing.plan().indexOf(c.theCable());
                 double flows = operation.activeCurrentOfCable(cable);
-                amps[cable] = c.b() == pin ? flows : 0 - flows;
-                if (Math.abs(amps[cable]) < 1e-9) {
-                    amps[cable] = 0;
+                now[cable] = c.b() == pin ? flows : 0 - flows;
+                if (Math.abs(now[cable]) < 1e-9) {
+                    now[cable] = 0;
                 }
             }
         }
         for (LoadDrop d : loads) {
             for (int cable : d.cables()) {
-                amps[cable] += sizing.behind().soleA(cable) > 0 ? d.missingA() : 0;
+                now[cable] += sizing.behind().soleA(cable) > 0 ? d.missingA() : 0;
             }
         }
     }
@@ -116,7 +125,7 @@ final class CopperChoice {
     }
 
     private double nowV(int cable) {
-        return Double.isNaN(amps[cable]) ? 0 : amps[cable] * operation.ohm(cable);
+        return Double.isNaN(now[cable]) ? 0 : now[cable] * operation.ohm(cable);
     }
 
     /** What a load's path may drop in cables that can be chosen; infinite if nothing limits it or nothing helps. */
@@ -149,8 +158,18 @@ final class CopperChoice {
         return mayChoose[cable] || (Double.isNaN(amps[cable]) && open[cable]);
     }
 
-    /** Areas by cable, those that are not decided on as in the least; null if the work is too much. */
-    double @Nullable [] find(long work) {
+    /** Whether what was found last is least. */
+    boolean exact() {
+        return exact;
+    }
+
+    /**
+     * Areas by cable, those that are not decided on as in the least; null if no choice keeps all limits.
+     *
+     * @param work permitted to the exact search
+     * @param points of the near one
+     */
+    double @Nullable [] find(long work, int points) {
         LeastCopper tree = new LeastCopper();
         List<double[]> options = new ArrayList<>();
         List<Integer> cableOf = new ArrayList<>();
@@ -186,9 +205,11 @@ final class CopperChoice {
             }
         }
         LeastCopper.Choice choice = tree.find(work);
+        choice = choice == null ? tree.near(points) : choice;
         if (choice == null) {
             return null;
         }
+        exact = choice.exact();
         double[] found = leastMm2.clone();
         for (int k = 0; k < cableOf.size(); k++) {
             found[cableOf.get(k)] = options.get(k)[choice.option()[k]];

@@ -11,14 +11,16 @@ import orlop.study.model.Operation;
 /**
  * Chooses anew what was thickened for drop, so that it takes least copper, and takes the choice if it holds in full.
  *
- * <p>The exact choice holds currents as they are; loads of constant power draw a little more where their cables get
- * thinner. So the choice is made again with the currents that it leads to, a few times, until it holds. Where more than
+ * <p>The exact choice holds currents still; loads of constant power draw a little more where their cables get thinner.
+ * So the choice is made again with the greatest currents that it has led to, a few times, until it holds. Where more than
  * one condition asks for thicker cables, each takes up what the one before has asked for: that is good but not proven
- * least. The work is bounded: a network that would take too long keeps what step by step growth found.
+ * least. The work is bounded: a network that would take too long gets a choice near the least, which is not proven
+ * either, or keeps what step by step growth found.
  */
 final class CopperSearch {
-    private static final int TRIES = 4;
+    private static final int TRIES = 6;
     private static final long WORK = 8_000_000;
+    private static final int POINTS = 150;
 
     private final Sizing sizing;
     private double stepwiseKg;
@@ -39,8 +41,12 @@ final class CopperSearch {
         }
         double[] before = sizing.areas().clone();
         Set<Integer> over = over();
+        double[][] seenA = new double[sizing.operations().size()][before.length];
+        for (double[] seen : seenA) {
+            Arrays.fill(seen, Double.NaN);
+        }
         for (int n = 0; n < TRIES; n++) {
-            double[] chosen = choose();
+            double[] chosen = choose(seenA);
             if (chosen == null) {
                 break;
             }
@@ -89,7 +95,7 @@ final class CopperSearch {
         return over;
     }
 
-    private double @Nullable [] choose() {
+    private double @Nullable [] choose(double[][] seenA) {
         double[] least = sizing.areas().clone();
         for (int i = 0; i < least.length; i++) {
             if (sizing.isAuto(i) && !sizing.unfit(i)) {
@@ -101,8 +107,9 @@ final class CopperSearch {
         Arrays.fill(mine, true);
         double[] now = sizing.areas();
         List<Operation> operations = sizing.operations();
-        for (Operation o : operations) {
-            CopperChoice all = new CopperChoice(sizing, o, least);
+        for (int c = 0; c < operations.size(); c++) {
+            Operation o = operations.get(c);
+            CopperChoice all = new CopperChoice(sizing, o, least, seenA[c]);
             for (int i = 0; i < mine.length; i++) {
                 mine[i] &= all.decides(i) || o.connectionOfCable(i) < 0;
             }
@@ -112,18 +119,20 @@ final class CopperSearch {
             decided[i] = mine[i];
         }
         double[] chosen = least;
-        for (Operation o : operations) {
-            CopperChoice choice = new CopperChoice(sizing, o, chosen);
+        boolean exact = true;
+        for (int c = 0; c < operations.size(); c++) {
+            CopperChoice choice = new CopperChoice(sizing, operations.get(c), chosen, seenA[c]);
             if (choice.asksForMore()) {
                 asking++;
-                double[] found = choice.find(WORK);
+                double[] found = choice.find(WORK, POINTS);
                 if (found == null) {
                     return null;
                 }
+                exact &= choice.exact();
                 chosen = found;
             }
         }
-        proven = asking <= 1;
+        proven = exact && asking <= 1;
         return chosen;
     }
 

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * choices of which none both bears more drop before the place and weighs less. Where branches meet, a front bears what
  * its weakest part bears and weighs what all weigh together; along a branch every point goes on with every option. A
  * point that bears less than the thickest options before the place would leave, or more than the thinnest could ask for,
- * is cut. Nothing else is cut, so the choice is exact. Fronts may grow, so the work is bounded; beyond it there is no
- * answer.
+ * is cut. Nothing else is cut, so the choice is exact. Fronts may grow, so the work is bounded; beyond it there is only
+ * the near choice: fronts are thinned to a number of points, so that it keeps all budgets but may not be least.
  */
 final class LeastCopper {
     /** Budgets are kept to this many volts. */
@@ -60,8 +60,9 @@ final class LeastCopper {
      *
      * @param option by branch, number of the option to take
      * @param kg all of it
+     * @param exact whether there is none lighter
      */
-    record Choice(int[] option, double kg) {
+    record Choice(int[] option, double kg, boolean exact) {
         Choice {
             option = option.clone();
         }
@@ -84,10 +85,20 @@ final class LeastCopper {
     @Nullable
     Choice find(long work) {
         try {
-            return new Search(work).find();
+            return new Search(work, Integer.MAX_VALUE).find();
         } catch (TooMuch e) {
             return null;
         }
+    }
+
+    /**
+     * A choice that keeps all budgets, near the one with least copper; null if none does.
+     *
+     * @param points most that a front may have, at least 2
+     */
+    @Nullable
+    Choice near(int points) {
+        return new Search(Long.MAX_VALUE, points).find();
     }
 
     /** One search; fronts stand in ascending order of what they bear, and so of mass. */
@@ -97,10 +108,13 @@ final class LeastCopper {
         private final double[] mostV = new double[count + 1]; // with its thinnest; the last entry is the root
         private final List<List<Front>> behind = new ArrayList<>(); // of branches that start at a branch's end
         private final @Nullable Front[] at = new Front[count]; // at the end of a branch, all behind it together
+        private final int points;
         private long work;
+        private boolean exact = true;
 
-        Search(long work) {
+        Search(long work, int points) {
             this.work = work;
+            this.points = points;
             for (int i = 0; i <= count; i++) {
                 behind.add(new ArrayList<>(2));
             }
@@ -119,10 +133,10 @@ final class LeastCopper {
                 mostV[i] = mostV[before] + Arrays.stream(b.dropV()).max().orElse(0);
             }
             for (int i = count - 1; i >= 0; i--) {
-                Front end = together(behind.get(i), budgetV.get(i) + TOLERANCE_V, mostV[i]);
+                Front end = thinned(together(behind.get(i), budgetV.get(i) + TOLERANCE_V, mostV[i]));
                 at[i] = end;
                 Branch b = branches.get(i);
-                Front start = before(end, b, leastV[place(b.parent())]);
+                Front start = thinned(before(end, b, leastV[place(b.parent())]));
                 if (start.size == 0) {
                     return null;
                 }
@@ -177,8 +191,16 @@ final class LeastCopper {
             return all;
         }
 
-        private void spend(int points) {
-            work -= points;
+        private Front thinned(Front f) {
+            if (f.size <= points) {
+                return f;
+            }
+            exact = false;
+            return f.thinned(points);
+        }
+
+        private void spend(int seen) {
+            work -= seen;
             if (work < 0) {
                 throw new TooMuch();
             }
@@ -201,7 +223,7 @@ final class LeastCopper {
                     take(f, f.firstBearing(asked[i]), option, asked);
                 }
             }
-            return new Choice(option, kg);
+            return new Choice(option, kg, exact);
         }
 
         private void take(Front f, int p, int[] option, double[] asked) {
@@ -244,6 +266,16 @@ final class LeastCopper {
             int at = Arrays.binarySearch(bears, 0, size, volts);
             int first = at >= 0 ? at : -at - 1;
             return first < size ? first : -1;
+        }
+
+        /** Some of its points, the first and the last among them. */
+        Front thinned(int points) {
+            Front few = new Front(points);
+            for (int k = 0; k < points; k++) {
+                int p = (int) ((long) k * (size - 1) / (points - 1));
+                few.add(bears[p], kg[p], option[p], from[p]);
+            }
+            return few;
         }
 
         /** What is of use of both: from the one that bears most down, whatever is lighter than all before. */
