@@ -107,6 +107,32 @@ final class CableRules {
         }
     }
 
+    /** An installed cable that a fault would burn before it is cleared. */
+    static final class CannotBearFault implements Rule {
+        @Override
+        public String id() {
+            return "cannot-bear-fault";
+        }
+
+        @Override
+        public List<Finding> check(Case c) {
+            List<Finding> found = new ArrayList<>();
+            for (CableResult w : c.governing().cables().values()) {
+                Double least = w.sizing().faultAreaMm2();
+                Double area = w.areaMm2();
+                if (least != null && area != null && area < least * (1 - 1e-9)) {
+                    Message label = Message.of("findings.cure.area-only", w.id(), Case.area(least));
+                    found.add(c.draft(id(), Severity.DANGER, Finding.Place.cable(w.id()))
+                            .says("findings.cannot-bear-fault.why", c.named(w.id()), Case.area(area), Case.area(least))
+                            .by("IEC 60364-4-43 434.5.2", "memory")
+                            .cure(new Cure.SetArea(label, w.id(), least))
+                            .done());
+                }
+            }
+            return found;
+        }
+    }
+
     /** A cable of unknown length. */
     static final class NoLength implements Rule {
         @Override

@@ -20,6 +20,7 @@ public final class Checker {
             RemarkRule.noOperatingPoint(),
             RemarkRule.contradictorySources(),
             GapRule.deviceVoltage(),
+            new CableRules.CannotBearFault(),
             new CableRules.NoneFits(),
             new DropRule(),
             new LoadRules.WithoutSource(),

@@ -11,14 +11,17 @@ import org.jspecify.annotations.Nullable;
  *     thickened where copper saves most, never less than what all but the drop asks; null where no such load is behind it
  * @param fromMemory whether what governs its least area rests on a value from memory or weaker
  * @param parallel where no single run would do, fewest runs side by side that would; null else, or if none would
+ * @param faultAreaMm2 least standard area that bears the heat of a fault until the device before it has cleared it; null
+ *     where no fault is known to be cleared within 5 s
  */
 public record CableSizing(
         @Nullable Double leastCopperAreaMm2,
         @Nullable Double togetherAreaMm2,
         boolean fromMemory,
-        @Nullable ParallelRuns parallel) {
+        @Nullable ParallelRuns parallel,
+        @Nullable Double faultAreaMm2) {
     /** Nothing to say. */
-    public static final CableSizing NONE = new CableSizing(null, null, false, null);
+    public static final CableSizing NONE = new CableSizing(null, null, false, null, null);
 
     /**
      * Equal runs side by side.

@@ -82,6 +82,12 @@ final class Needs {
         return fault[i];
     }
 
+    /** The least area that the heat of a fault asks; null where it asks for none. */
+    @Nullable
+    Double faultMm2(int i) {
+        return fault[i] > 0 ? (Double) fault[i] : null;
+    }
+
     /** True if it had not been known to need as much. */
     boolean raiseFault(int i, double areaMm2) {
         boolean more = areaMm2 > fault[i];

@@ -82,7 +82,7 @@ public final class Sizing {
     public boolean bear(FaultHeat heat) {
         boolean more = false;
         for (int i = 0; i < count; i++) {
-            boolean raised = needs.raiseFault(i, heat.leastAreaMm2(i));
+            boolean raised = needs.raiseFault(i, heat.leastAreaMm2(i, rating[i]));
             more |= raised && isAuto(i) && needs.fault(i) > area[i];
         }
         if (more) {
@@ -277,7 +277,8 @@ public final class Sizing {
                 w.cable().auto() ? copper.leastMm2(cable) : null,
                 least.togetherMm2(cable),
                 least.fromMemory(cable),
-                fits || !plan.calculates(w.system()) ? null : needs.parallel(cable));
+                fits || !plan.calculates(w.system()) ? null : needs.parallel(cable),
+                needs.faultMm2(cable));
     }
 
     /** Copper in the cables of which we chose the area. */
