@@ -13,8 +13,8 @@ import java.util.Optional;
  *   <li>Fuses: along their slowest gates, times between two of them interpolated on logarithmic scales; beyond the last
  *       gate I²t stays what it is there. Families of which only the I²t of the case is printed: that.
  *   <li>Breakers: from the current at which they surely open at once. In alternating current the let-through of
- *       energy-limiting class 3 for the breaking capacity (EN 60898-1), or I² times the usual opening time, whichever is
- *       less. In direct current nothing is known below 0.1 s: no figure.
+ *       energy-limiting class 3 for the breaking capacity (EN 60898-1), the greatest where that is not known, or I² times
+ *       the usual opening time, whichever is less. In direct current nothing is known below 0.1 s: no figure.
  * </ul>
  */
 public final class FaultEnergy {
@@ -101,9 +101,8 @@ public final class FaultEnergy {
 
     private static Optional<Sourced> breaker(
             ProtectiveFamily family, double inA, double maxA, boolean dc, double breakingA) {
-        Optional<Gate> atOnce = gates(family, inA).stream()
-                .filter(g -> g.seconds() <= 0.1)
-                .min(Comparator.comparingDouble(Gate::amps));
+        Optional<Gate> atOnce =
+                gates(family, inA).stream().filter(g -> g.seconds() <= 0.1).min(Comparator.comparingDouble(Gate::amps));
         if (atOnce.isPresent() && maxA < atOnce.get().amps()) {
             Characteristic p = atOnce.get().point();
             return Optional.of(new Sourced(0, p.provenance(), p.source()));
@@ -115,9 +114,11 @@ public final class FaultEnergy {
             return Optional.empty();
         }
         double byTime = maxA * maxA * usual.get().tMaxS().orElseThrow();
+        Comparator<Characteristic> byEnergy =
+                Comparator.comparingDouble(p -> p.i2tA2s().orElseThrow());
         Optional<Characteristic> let = family.points(Characteristic.Kind.I2T_LET_THROUGH, inA).stream()
                 .filter(p -> p.currentA().orElse(0) >= Math.max(maxA, breakingA))
-                .min(Comparator.comparingDouble(p -> p.i2tA2s().orElseThrow()));
+                .min(breakingA > 0 ? byEnergy : byEnergy.reversed());
         Characteristic p = let.filter(l -> l.i2tA2s().orElseThrow() < byTime).orElse(usual.get());
         double least = let.map(l -> Math.min(byTime, l.i2tA2s().orElseThrow())).orElse(byTime);
         return Optional.of(new Sourced(least, p.provenance().weaker(Provenance.MEMORY), p.source()));

@@ -44,7 +44,8 @@ class LeastCopperStudyTest {
             Sketch s = Sketch.dc(24, "iso13297").supply("G", 24, 0);
             s.change(d -> d.with(limited(d.systems().require("S"))));
             for (int i = 0; i < parent.length; i++) {
-                s.bar("B" + i).auto("W" + i, parent[i] < 0 ? "G.1" : "B" + parent[i] + ".w" + i, "B" + i + ".in", lengthM[i]);
+                s.bar("B" + i)
+                        .auto("W" + i, parent[i] < 0 ? "G.1" : "B" + parent[i] + ".w" + i, "B" + i + ".in", lengthM[i]);
                 s.change(cold("W" + i));
                 if (load[i] > 0) {
                     Sketch t = watts ? s.power("E" + i, 24 * load[i]) : s.current("E" + i, load[i]);
@@ -56,15 +57,40 @@ class LeastCopperStudyTest {
 
         private static ElectricalSystem limited(ElectricalSystem s) {
             return new ElectricalSystem(
-                    s.id(), s.name(), s.nature(), s.nominalV(), s.highestV(), s.frequencyHz(), s.earthing(), 3.0, 3.0, s.extras());
+                    s.id(),
+                    s.name(),
+                    s.nature(),
+                    s.nominalV(),
+                    s.highestV(),
+                    s.frequencyHz(),
+                    s.earthing(),
+                    3.0,
+                    3.0,
+                    s.extras());
         }
 
         private static java.util.function.UnaryOperator<orlop.drawing.Drawing> cold(String id) {
             return d -> {
                 Cable w = d.cables().require(id);
                 return d.with(new Cable(
-                        id, w.from(), w.to(), w.lengthM(), null, 1, null, w.construction(), w.returns(), w.measured(),
-                        20.0, w.refit(), w.stage(), "", w.cableways(), w.bends(), null, w.extras()));
+                        id,
+                        w.from(),
+                        w.to(),
+                        w.lengthM(),
+                        null,
+                        1,
+                        null,
+                        w.construction(),
+                        w.returns(),
+                        w.measured(),
+                        20.0,
+                        w.refit(),
+                        w.stage(),
+                        "",
+                        w.cableways(),
+                        w.bends(),
+                        null,
+                        w.extras()));
             };
         }
 

@@ -26,9 +26,11 @@ class PublishedFaultTest {
     }
 
     private static void line(Sketch s, String id, String from, String to, JsonNode line) {
-        double km = line.get("length_m").asDouble() / 1_000 / line.path("parallel").asInt(1);
+        double km =
+                line.get("length_m").asDouble() / 1_000 / line.path("parallel").asInt(1);
         JsonNode z = line.get("z_ohm_per_km");
-        AcSketch.impedance(s, id, from, to, km * z.get(0).asDouble(), km * z.get(1).asDouble());
+        AcSketch.impedance(
+                s, id, from, to, km * z.get(0).asDouble(), km * z.get(1).asDouble());
     }
 
     /** S01: the low-voltage example of IEC TR 60909-4: two transformers in parallel. */
@@ -38,9 +40,15 @@ class PublishedFaultTest {
         JsonNode in = p.inputs();
         JsonNode q = in.get("network_feeder");
         double c = in.get("c").asDouble();
-        double ratio = in.get("T1").get("lv_v").asDouble() / 1_000 / in.get("T1").get("hv_kv").asDouble();
-        double z = q.get("c").asDouble() * q.get("un_kv").asDouble() / Math.sqrt(3) / q.get("ikss_ka").asDouble()
-                * ratio * ratio;
+        double ratio = in.get("T1").get("lv_v").asDouble()
+                / 1_000
+                / in.get("T1").get("hv_kv").asDouble();
+        double z = q.get("c").asDouble()
+                * q.get("un_kv").asDouble()
+                / Math.sqrt(3)
+                / q.get("ikss_ka").asDouble()
+                * ratio
+                * ratio;
         double x = z / Math.hypot(1, q.get("r_over_x").asDouble());
         double emf = c * in.get("un_v").asDouble() / Math.sqrt(3);
         Sketch s = AcSketch.of(Nature.AC3, in.get("un_v").asDouble());
@@ -55,9 +63,13 @@ class PublishedFaultTest {
         Results r = s.study().governing();
 
         assertThat(r.points().get("F1").fault().maxA() / 1_000)
-                .isCloseTo(p.expected().get("ikss_f1_ka").asDouble(), within(p.tolerance().get("f1_ka").asDouble()));
+                .isCloseTo(
+                        p.expected().get("ikss_f1_ka").asDouble(),
+                        within(p.tolerance().get("f1_ka").asDouble()));
         assertThat(r.points().get("F3").fault().maxA() / 1_000)
-                .isCloseTo(p.expected().get("ikss_f3_ka").asDouble(), within(p.tolerance().get("f3_ka").asDouble()));
+                .isCloseTo(
+                        p.expected().get("ikss_f3_ka").asDouble(),
+                        within(p.tolerance().get("f3_ka").asDouble()));
     }
 
     /** S02: two alternators in parallel, their reactances alone. */
@@ -74,6 +86,8 @@ class PublishedFaultTest {
         }
 
         assertThat(s.study().governing().points().get("B").fault().maxA())
-                .isCloseTo(p.expected().get("isc_a").asDouble(), within(p.tolerance().get("a").asDouble()));
+                .isCloseTo(
+                        p.expected().get("isc_a").asDouble(),
+                        within(p.tolerance().get("a").asDouble()));
     }
 }

@@ -28,7 +28,8 @@ class SizingCasesTest {
         return s.governing().cables().get(id);
     }
 
-    private static Cable.Construction lying(double insulationC, Laying laying, int with, boolean engineSpace, double c) {
+    private static Cable.Construction lying(
+            double insulationC, Laying laying, int with, boolean engineSpace, double c) {
         return new Cable.Construction(5, Finish.PLAIN, insulationC, laying, with, engineSpace, c);
     }
 
@@ -140,11 +141,19 @@ class SizingCasesTest {
         assertThat(w.leastAreaMm2()).isNull();
         assertThat(w.governedBy()).isEqualTo(GovernedBy.NOTHING_FITS);
         Drawing cured = s.drawing()
-                .with(s.drawing().cables().require("W").withParallel(cure.runs()).withAreaMm2(cure.areaMm2()));
+                .with(s.drawing()
+                        .cables()
+                        .require("W")
+                        .withParallel(cure.runs())
+                        .withAreaMm2(cure.areaMm2()));
         CableResult again = cable(Study.of(cured), "W");
         assertThat(again.ampacityA()).isGreaterThanOrEqualTo(1_500);
         CableResult fewer = cable(
-                Study.of(cured.with(cured.cables().require("W").withParallel(cure.runs() - 1).withAreaMm2(400.0))), "W");
+                Study.of(cured.with(cured.cables()
+                        .require("W")
+                        .withParallel(cure.runs() - 1)
+                        .withAreaMm2(400.0))),
+                "W");
         assertThat(fewer.ampacityA()).isLessThan(1_500);
     }
 
@@ -190,8 +199,24 @@ class SizingCasesTest {
         Drawing d = drawing;
         for (Cable w : drawing.cables().values()) {
             d = d.with(new Cable(
-                    w.id(), w.from(), w.to(), w.lengthM(), w.areaMm2(), 1, null, w.construction(), w.returns(),
-                    w.measured(), 20.0, w.refit(), w.stage(), "", List.of(), List.of(), null, w.extras()));
+                    w.id(),
+                    w.from(),
+                    w.to(),
+                    w.lengthM(),
+                    w.areaMm2(),
+                    1,
+                    null,
+                    w.construction(),
+                    w.returns(),
+                    w.measured(),
+                    20.0,
+                    w.refit(),
+                    w.stage(),
+                    "",
+                    List.of(),
+                    List.of(),
+                    null,
+                    w.extras()));
         }
         return d;
     }

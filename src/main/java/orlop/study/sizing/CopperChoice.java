@@ -212,7 +212,7 @@ final class CopperChoice {
         exact = choice.exact();
         double[] found = leastMm2.clone();
         for (int k = 0; k < cableOf.size(); k++) {
-            found[cableOf.get(k)] = options.get(k)[choice.option()[k]];
+            found[cableOf.get(k)] = options.get(k)[choice.option(k)];
         }
         return found;
     }

@@ -41,7 +41,10 @@ public final class FaultHeat {
     double leastAreaMm2(int cable, @Nullable Rating rating) {
         DeviceModel device = runs.clears(cable);
         Double ratingA = device == null ? null : device.ratingA();
-        if (device == null || ratingA == null || !(ratingA > 0) || device.family().isEmpty()) {
+        if (device == null
+                || ratingA == null
+                || !(ratingA > 0)
+                || device.family().isEmpty()) {
             return 0; // a missing device, rating or type is said elsewhere
         }
         if (rating == null || !device.guards(plan.rules(), rating.amps())) {
@@ -83,8 +86,7 @@ public final class FaultHeat {
             }
         }
         String id = w.cable().id();
-        plan.notes()
-                .assumed(id, "study.assumed.fault-heat-none", id, device);
+        plan.notes().assumed(id, "study.assumed.fault-heat-none", id, device);
         return 0;
     }
 }

@@ -25,14 +25,18 @@ final class LeastCopper {
 
     private final List<Branch> branches = new ArrayList<>();
 
-    /**
-     * The way from one place to the next.
-     *
-     * @param parent number of the branch before it, −1 at the root; less than its own number
-     * @param dropV of each option
-     * @param kg of each option
-     */
-    private record Branch(int parent, double[] dropV, double[] kg) {}
+    /** The way from one place to the next; parent is the branch before it, −1 at the root, less than its own number. */
+    private static final class Branch {
+        private final int parent;
+        private final double[] dropV; // of each option
+        private final double[] kg;
+
+        Branch(int parent, double[] dropV, double[] kg) {
+            this.parent = parent;
+            this.dropV = dropV.clone();
+            this.kg = kg.clone();
+        }
+    }
 
     private final List<Double> budgetV = new ArrayList<>();
 
@@ -45,7 +49,7 @@ final class LeastCopper {
      * @param budget most drop from the root to its end; infinite if nothing there asks for one
      */
     int branch(int parent, double[] dropV, double[] kg, double budget) {
-        branches.add(new Branch(parent, dropV.clone(), kg.clone()));
+        branches.add(new Branch(parent, dropV, kg));
         budgetV.add(budget);
         return branches.size() - 1;
     }
@@ -55,16 +59,30 @@ final class LeastCopper {
         budgetV.set(branch, Math.min(budgetV.get(branch), budget));
     }
 
-    /**
-     * What was found.
-     *
-     * @param option by branch, number of the option to take
-     * @param kg all of it
-     * @param exact whether there is none lighter
-     */
-    record Choice(int[] option, double kg, boolean exact) {
-        Choice {
-            option = option.clone();
+    /** What was found. */
+    static final class Choice {
+        private final int[] option;
+        private final double kg;
+        private final boolean exact;
+
+        private Choice(int[] option, double kg, boolean exact) {
+            this.option = option;
+            this.kg = kg;
+            this.exact = exact;
+        }
+
+        /** Number of the option to take of a branch. */
+        int option(int branch) {
+            return option[branch];
+        }
+
+        double kg() {
+            return kg;
+        }
+
+        /** Whether there is none lighter. */
+        boolean exact() {
+            return exact;
         }
     }
 
@@ -128,20 +146,20 @@ final class LeastCopper {
         Choice find() {
             for (int i = 0; i < count; i++) {
                 Branch b = branches.get(i);
-                int before = place(b.parent());
-                leastV[i] = leastV[before] + Arrays.stream(b.dropV()).min().orElse(0);
-                mostV[i] = mostV[before] + Arrays.stream(b.dropV()).max().orElse(0);
+                int before = place(b.parent);
+                leastV[i] = leastV[before] + Arrays.stream(b.dropV).min().orElse(0);
+                mostV[i] = mostV[before] + Arrays.stream(b.dropV).max().orElse(0);
             }
             for (int i = count - 1; i >= 0; i--) {
                 Front end = thinned(together(behind.get(i), budgetV.get(i) + TOLERANCE_V, mostV[i]));
                 at[i] = end;
                 Branch b = branches.get(i);
-                Front start = thinned(before(end, b, leastV[place(b.parent())]));
+                Front start = thinned(before(end, b, leastV[place(b.parent)]));
                 if (start.size == 0) {
                     return null;
                 }
                 start.branch = i;
-                behind.get(place(b.parent())).add(start);
+                behind.get(place(b.parent)).add(start);
             }
             return choose();
         }
@@ -177,12 +195,12 @@ final class LeastCopper {
         /** The front at the start of a branch: every option with every point at its end that is of use. */
         private Front before(Front end, Branch b, double leastBefore) {
             Front all = new Front(0);
-            for (int o = 0; o < b.dropV().length; o++) {
+            for (int o = 0; o < b.dropV.length; o++) {
                 Front one = new Front(end.size);
                 for (int p = 0; p < end.size; p++) {
-                    double bears = end.bears[p] - b.dropV()[o];
+                    double bears = end.bears[p] - b.dropV[o];
                     if (bears >= leastBefore - TOLERANCE_V) {
-                        one.add(bears, end.kg[p] + b.kg()[o], o, p);
+                        one.add(bears, end.kg[p] + b.kg[o], o, p);
                     }
                 }
                 spend(end.size + all.size);

@@ -52,8 +52,9 @@ public final class Runs {
         @Nullable Component[] before = new Component[network.pinCount()];
         for (int pin : network.feeding().order()) {
             int up = network.feeding().before(pin);
-            Component through =
-                    up < 0 ? null : network.connections().get(network.feeding().via(pin)).device();
+            Component through = up < 0
+                    ? null
+                    : network.connections().get(network.feeding().via(pin)).device();
             boolean guards = through != null && DeviceModel.of(through, true) != null;
             before[pin] = guards ? through : up < 0 ? null : before[up];
         }
