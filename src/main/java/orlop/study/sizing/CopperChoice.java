@@ -53,7 +53,7 @@ final class CopperChoice {
         for (int i = 0; i < amps.length; i++) {
             amps[i] = Double.isNaN(now[i]) || amps[i] > now[i] ? amps[i] : now[i];
         }
-        boolean[] ring = ring(operation, leastMm2.length, c -> sizing.plan().indexOf(c.theCable()));
+        boolean[] ring = ring(operation, leastMm2.length);
         for (int i = 0; i < mayChoose.length; i++) {
             open[i] = sizing.isAuto(i) && !sizing.plan().cables().get(i).stated() && !ring[i];
             mayChoose[i] = open[i] && amps[i] >= 0 && leastMm2[i] <= Series.greatestMm2();
@@ -65,7 +65,7 @@ final class CopperChoice {
             int via = feeding.via(pin);
             if (via >= 0 && network.connections().get(via).cable() != null) {
                 Connection c = network.connections().get(via);
-                int cable = sizing.plan().indexOf(c.theCable());
+                int cable = network.cableOf(via);
                 double flows = operation.activeCurrentOfCable(cable);
                 now[cable] = c.b() == pin ? flows : 0 - flows;
                 if (Math.abs(now[cable]) < 1e-9) {
@@ -81,7 +81,7 @@ final class CopperChoice {
     }
 
     /** Cables in rings and between sources: what lies between the ends of a connection that closes one. */
-    static boolean[] ring(Operation operation, int cables, java.util.function.ToIntFunction<Connection> number) {
+    private static boolean[] ring(Operation operation, int cables) {
         Network network = operation.network();
         Feeding feeding = network.feeding();
         boolean[] ring = new boolean[cables];
@@ -92,26 +92,21 @@ final class CopperChoice {
             boolean one = network.pointOf(c.a()) == network.pointOf(c.b()) && c.cable() == null;
             if (both && !one && feeding.via(c.a()) != e && feeding.via(c.b()) != e) {
                 if (c.cable() != null) {
-                    ring[number.applyAsInt(c)] = true;
+                    ring[network.cableOf(e)] = true;
                 }
-                walk(network, c.a(), walked, ring, number);
-                walk(network, c.b(), walked, ring, number);
+                walk(network, c.a(), walked, ring);
+                walk(network, c.b(), walked, ring);
             }
         }
         return ring;
     }
 
-    private static void walk(
-            Network network,
-            int pin,
-            boolean[] walked,
-            boolean[] ring,
-            java.util.function.ToIntFunction<Connection> number) {
+    private static void walk(Network network, int pin, boolean[] walked, boolean[] ring) {
         for (int at = pin; at >= 0 && !walked[at]; at = network.feeding().before(at)) {
             walked[at] = true;
             int via = network.feeding().via(at);
             if (via >= 0 && network.connections().get(via).cable() != null) {
-                ring[number.applyAsInt(network.connections().get(via))] = true;
+                ring[network.cableOf(via)] = true;
             }
         }
     }
@@ -179,7 +174,7 @@ final class CopperChoice {
             int parent = up < 0 ? -1 : branch[up];
             int via = feeding.via(pin);
             Connection c = via < 0 ? null : network.connections().get(via);
-            int cable = c == null || c.cable() == null ? -1 : sizing.plan().indexOf(c.theCable());
+            int cable = c == null || c.cable() == null ? -1 : network.cableOf(via);
             if (cable < 0 || !mayChoose[cable]) {
                 branch[pin] = parent;
                 continue;

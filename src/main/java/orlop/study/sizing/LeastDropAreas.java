@@ -2,8 +2,6 @@ package orlop.study.sizing;
 
 import java.util.Arrays;
 import java.util.List;
-import orlop.network.Feeding;
-import orlop.network.Network;
 import orlop.study.model.CableModel;
 import orlop.study.model.Operation;
 
@@ -39,29 +37,19 @@ final class LeastDropAreas {
     }
 
     private void alone(int condition, Operation operation, List<LoadDrop> drops) {
-        Network network = operation.network();
-        Feeding feeding = network.feeding();
-        double[] slack = new double[network.pinCount()];
-        double[] missing = new double[network.pinCount()];
+        double[] slack = new double[sizing.areas().length];
+        double[] missing = new double[slack.length];
         Arrays.fill(slack, Double.POSITIVE_INFINITY);
         for (LoadDrop d : drops) {
-            int pin = network.attachments().get(d.attachment()).pin();
-            slack[pin] = Math.min(slack[pin], slackV(d));
-            missing[pin] = d.missingA();
+            for (int cable : d.cables()) {
+                slack[cable] = Math.min(slack[cable], slackV(d));
+                missing[cable] = sizing.behind().soleA(cable) > 0 ? d.missingA() : 0;
+            }
         }
-        int[] order = feeding.order();
-        for (int k = order.length - 1; k >= 0; k--) {
-            int pin = order[k];
-            int up = feeding.before(pin);
-            if (up >= 0) {
-                slack[up] = Math.min(slack[up], slack[pin]);
-                missing[up] = Math.max(missing[up], missing[pin]); // asked for only where a single load is behind
-                var cable = network.connections().get(feeding.via(pin)).cable();
-                if (cable != null && slack[pin] < Double.POSITIVE_INFINITY) {
-                    int i = sizing.plan().indexOf(cable);
-                    double more = sizing.behind().soleA(i) > 0 ? missing[pin] : 0;
-                    least(condition, operation, i, Math.abs(operation.activeCurrentOfCable(i)) + more, slack[pin]);
-                }
+        for (int i = 0; i < slack.length; i++) {
+            if (slack[i] < Double.POSITIVE_INFINITY) {
+                double amps = Math.abs(operation.activeCurrentOfCable(i)) + missing[i];
+                least(condition, operation, i, amps, slack[i]);
             }
         }
     }

@@ -31,7 +31,7 @@ public final class Runs {
             ends[c.a()]++;
             ends[c.b()]++;
             if (c.cable() != null) {
-                connectionOf[plan.indexOf(c.cable())] = i;
+                connectionOf[reach.cableOf(i)] = i;
             }
         }
         near = new int[connectionOf.length];
