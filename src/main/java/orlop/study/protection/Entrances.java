@@ -2,6 +2,7 @@ package orlop.study.protection;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Kind;
 import orlop.drawing.Source;
@@ -62,7 +63,10 @@ final class Entrances {
         return grid.positions().with(0, new int[] {grid.transfer(c, passes)});
     }
 
-    /** What lies behind the breaker of a pedestal gets no more, for long, than that lets through. */
+    /**
+     * What lies behind the breaker of a pedestal gets no more, for long, than that lets through; an inverter limits itself
+     * to its fault current, where that is known.
+     */
     private void alternating(Attachment t, int pin) {
         Component c = t.component();
         boolean converter = t.role() == Attachment.Role.CONVERTER;
@@ -71,20 +75,11 @@ final class Entrances {
         if (m == null && !inverts) {
             return;
         }
+        @Nullable Double breaker = c.particulars() instanceof Source.ShorePedestal p ? p.ratingA() : null;
         SourceKind kind = m != null && m.shore() ? SourceKind.SHORE_INLET : SourceKind.AC_SOURCE;
         int needs = c.kind() == Kind.INVERTER_CHARGER ? needs(c, false) : 0;
-        found.add(new Entrance(pin, kind, c, inverts ? invertedA(c) : behindBreakerA(c), needs));
-    }
-
-    private static double behindBreakerA(Component c) {
-        return c.particulars() instanceof Source.ShorePedestal p && p.ratingA() != null
-                ? p.ratingA()
-                : Double.POSITIVE_INFINITY;
-    }
-
-    /** The most that an inverter gives into a fault (IEC 60364-4-43 436, limited by the supply; from memory). */
-    private double invertedA(Component c) {
-        double amps = plan.inverterFaultA(c);
-        return Double.isNaN(amps) ? Double.POSITIVE_INFINITY : amps;
+        double inverterA = inverts ? plan.inverterFaultA(c) : Double.NaN;
+        double most = breaker != null ? breaker : inverterA > 0 ? inverterA : Double.POSITIVE_INFINITY;
+        found.add(new Entrance(pin, kind, c, most, needs));
     }
 }
