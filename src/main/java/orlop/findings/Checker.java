@@ -11,6 +11,7 @@ public final class Checker {
             GapRule.missingFuse(),
             GapRule.fuseTooLarge(),
             GapRule.cannotBreak(),
+            GapRule.doesNotOpen(),
             new DeviceRules.NegativeOnly(),
             new CableRules.TooThin(),
             RemarkRule.noOperatingPoint(),
@@ -19,11 +20,14 @@ public final class Checker {
             GapRule.deviceVoltage(),
             new DropRule(),
             new LoadRules.WithoutSource(),
+            new StrayRules.UnfedBar(),
+            new StrayRules.CableToItself(),
             new DeviceRules.NoRating(),
             new CableRules.NoLength(),
             RemarkRule.assumed(),
             RemarkRule.notCalculated(),
-            new LoadRules.NeverRuns());
+            new LoadRules.NeverRuns(),
+            new StrayRules.OnRemoved());
 
     private Checker() {}
 

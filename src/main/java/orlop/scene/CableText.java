@@ -127,7 +127,16 @@ final class CableText {
         return Format.dotted(List.of(
                 a.current() && current != null ? Format.q(Math.abs(current), Unit.AMPERE) : "",
                 a.drop() && drop != null ? Format.percent(Math.abs(drop)) : "",
-                a.fault() && fault != null ? view.words().text(Message.of("scene.fault", Format.fault(fault))) : ""));
+                a.fault() ? fault(fault) : ""));
+    }
+
+    private String fault(@Nullable Double ampere) {
+        if (ampere != null) {
+            return view.words().text(Message.of("scene.fault", Format.fault(ampere)));
+        }
+        boolean endless = result != null
+                && (result.faultFrom().unlimited() || result.faultTo().unlimited());
+        return endless ? view.words().text("scene.fault-unlimited") : "";
     }
 
     /** The highest fault current at the end where it is lower: the far one, whichever way the cable was drawn. */

@@ -140,9 +140,11 @@ final class Gatherer {
     private FaultRange fault(int pin) {
         int node = operation.assembly().node(pin);
         boolean ac = operation.isAc(pin);
-        Double most = known(ac ? acFaults.maxA(node) : faults.maxA(node));
+        double highest = ac ? acFaults.maxA(node) : faults.maxA(node);
+        Double most = known(highest);
         Double least = known(ac ? acFaults.minA(node) : faults.minA(node));
-        return most == null && least == null ? FaultRange.NONE : new FaultRange(most, least);
+        boolean unlimited = Double.isInfinite(highest);
+        return most == null && least == null && !unlimited ? FaultRange.NONE : new FaultRange(most, least, unlimited);
     }
 
     // ---- cables ----------------------------------------------------------------------------------------------

@@ -83,7 +83,7 @@ final class Governing {
     }
 
     private static FaultRange fault(FaultRange a, FaultRange b) {
-        return new FaultRange(most(a.maxA(), b.maxA()), least(a.minA(), b.minA()));
+        return new FaultRange(most(a.maxA(), b.maxA()), least(a.minA(), b.minA()), a.unlimited() || b.unlimited());
     }
 
     /** The angle goes with the voltage that is shown, the lowest; where both are alike, the greater one. */

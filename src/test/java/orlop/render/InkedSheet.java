@@ -38,6 +38,7 @@ final class InkedSheet {
     private static final Map<Weight, Font> FONTS = new HashMap<>();
     private static final Set<String> DRAWN =
             Set.of("component", "bar", "cable", "link", "label", "finding", "proposed", "note");
+    private static final Set<String> TAPPED = Set.of("#symbol-junction", "#symbol-protective-earth-bar");
     private static final Set<String> PRINTED = Set.of("frame", "title-block", "legend", "caution", "margin");
 
     enum Sort {
@@ -256,7 +257,7 @@ final class InkedSheet {
         return a.intersects(b) && a.intersection(b).getArea() > 1e-6;
     }
 
-    /** A line may touch its own symbols at their edge; bars it may tap, and in the dot of a junction it ends. */
+    /** A line may touch its own symbols at their edge; bars, the dot of a junction and an earth bar it taps. */
     private void linesThroughSymbols(Set<String> all) {
         for (Ink l : inks) {
             if (!l.is(Sort.LINE) || !(l.role.equals("cable") || l.role.equals("link"))) {
@@ -267,7 +268,7 @@ final class InkedSheet {
                         && (o.role.equals("component") || o.role.equals("bar"));
                 if (body && !ends(l, o.subject) && overlap(l.shape, o.shape)) {
                     all.add("line through symbol: " + l + " THROUGH " + o);
-                } else if (body && o.role.equals("component") && !o.what.equals("#symbol-junction")) {
+                } else if (body && o.role.equals("component") && !TAPPED.contains(o.what)) {
                     Envelope e = new Envelope(o.shape.getEnvelopeInternal());
                     e.expandBy(-0.4);
                     if (!e.isNull() && overlap(l.shape, JTS.toGeometry(e))) {

@@ -5,7 +5,6 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Kind;
@@ -37,10 +36,12 @@ final class Proposer {
     private final Plan plan;
     private final Surroundings around;
     private final Map<Double, Map<ProtectiveFamily, Double>> greatestA = new HashMap<>();
+    private final GuardLevels levels;
 
     Proposer(Plan plan, Surroundings around) {
         this.plan = plan;
         this.around = around;
+        levels = new GuardLevels(plan.rules());
     }
 
     /**
@@ -51,8 +52,7 @@ final class Proposer {
         if (rating != null) {
             double fault = around.faultMaxA(pin);
             double duty = Math.max(around.designA(cable), SHARE_OF_LEAD * rating.amps());
-            Gap.Proposal lead =
-                    least(plan.cables().get(cable).system(), duty, rating.amps(), Double.isFinite(fault) ? fault : 0);
+            Gap.Proposal lead = least(plan.cables().get(cable).system(), duty, rating.amps(), orNone(fault));
             if (lead != null) {
                 return lead;
             }
@@ -66,7 +66,7 @@ final class Proposer {
         double design = around.designA(cable);
         double most = rating != null ? rating.amps() : 2 * Math.max(1, design);
         double fault = around.faultMaxA(pin);
-        return among(w.system(), design, most, Double.isFinite(fault) ? fault : 0);
+        return among(w.system(), design, most, orNone(fault));
     }
 
     Gap.@Nullable Proposal among(ElectricalSystem system, double designA, double ampacityA, double faultA) {
@@ -75,6 +75,9 @@ final class Proposer {
     }
 
     private Gap.@Nullable Proposal least(ElectricalSystem system, double wantedA, double ampacityA, double faultA) {
+        if (Double.isInfinite(faultA)) {
+            return null; // nothing can be shown to break it
+        }
         double highestV = system.deviceVoltageV();
         if (!(highestV > 0) || !(ampacityA > 0)) {
             return null;
@@ -108,6 +111,10 @@ final class Proposer {
                 });
     }
 
+    private static double orNone(double faultA) {
+        return Double.isNaN(faultA) ? 0 : faultA;
+    }
+
     private static double breakingKa(Proposal p, ElectricalSystem system, double faultA) {
         double own = p.family()
                 .breakingA(system.nature().isDc())
@@ -116,11 +123,15 @@ final class Proposer {
         return Math.max(own, Math.ceil(faultA / 1_000));
     }
 
-    /** The device that would stand at the head of a cable, to see what it would guard behind it. */
-    DeviceModel virtual(Cable cable, double designA, Rating rating) {
-        double amps = Math.min(rating.amps(), Math.max(designA, 0.1));
+    /** Least ampacity that the proposed device would guard; without one, that of one rated as the cable is used. */
+    double guardsFromA(Gap.@Nullable Proposal p, CableModel w, int cable, @Nullable Rating weakest) {
+        double most = weakest == null ? Double.MAX_VALUE : weakest.amps();
+        if (p == null) {
+            return Math.min(most, Math.max(around.designA(cable), 0.1));
+        }
         Component nobody =
-                Component.of("proposed-" + cable.id(), Kind.FUSE, Place.at("1", 0, 0), java.util.List.of("none"));
-        return new DeviceModel(nobody, amps, Optional.empty(), null, null);
+                Component.of("proposed-" + w.cable().id(), Kind.FUSE, Place.at("1", 0, 0), java.util.List.of("none"));
+        DeviceModel device = new DeviceModel(nobody, p.ratingA(), FAMILIES.find(p.family()), null, null);
+        return Math.min(most, levels.leastAmpacityA(device));
     }
 }
