@@ -207,7 +207,8 @@ final class Gatherer {
                 live && !unknown ? known(ohm == 0 ? 0 : w.phases() * amps * amps * ohm) : null,
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
-                coverage.protectedBy(i));
+                coverage.protectedBy(i),
+                sizing.sizing(i));
     }
 
     private double current(int i, int edge) {

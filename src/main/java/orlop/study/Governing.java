@@ -126,7 +126,8 @@ final class Governing {
                 most(a.lossW(), b.lossW()),
                 fault(a.faultFrom(), b.faultFrom()),
                 fault(a.faultTo(), b.faultTo()),
-                a.protectedBy());
+                a.protectedBy(),
+                a.sizing());
     }
 
     private static double abs(@Nullable Double value) {
