@@ -3,12 +3,14 @@ package orlop.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import orlop.drawing.Drawing;
 import orlop.drawing.Words;
 import orlop.findings.Finding;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
 import orlop.study.FaultRange;
+import orlop.study.PhaseResult;
 import orlop.study.PointResult;
 import orlop.study.Results;
 import orlop.study.TerminalResult;
@@ -68,7 +70,27 @@ final class StudyJson {
             range(p.fault());
         }
         json.writeEndObject();
+        phases(p.phases(), true, false, false);
         json.writeEndObject();
+    }
+
+    /** Where phases differ, an object for each conductor: the plain figures are those of the worst. */
+    private void phases(Map<String, PhaseResult> phases, boolean voltage, boolean current, boolean drop)
+            throws IOException {
+        for (Map.Entry<String, PhaseResult> e : phases.entrySet()) {
+            json.writeObjectFieldStart(e.getKey());
+            if (voltage) {
+                JsonValues.number(json, "voltageV", e.getValue().voltageV());
+                JsonValues.number(json, "angleDeg", e.getValue().angleDeg());
+            }
+            if (current) {
+                JsonValues.number(json, "currentA", e.getValue().currentA());
+            }
+            if (drop) {
+                JsonValues.number(json, "dropV", e.getValue().dropV());
+            }
+            json.writeEndObject();
+        }
     }
 
     private void cable(CableResult w) throws IOException {
@@ -100,6 +122,7 @@ final class StudyJson {
             json.writeString(device);
         }
         json.writeEndArray();
+        phases(w.phases(), false, true, true);
         json.writeEndObject();
     }
 
@@ -116,6 +139,7 @@ final class StudyJson {
             JsonValues.number(json, "angleDeg", t.angleDeg());
             JsonValues.number(json, "currentA", t.currentA());
             JsonValues.number(json, "powerW", t.powerW());
+            phases(t.phases(), true, true, false);
             json.writeEndObject();
         }
         json.writeEndArray();

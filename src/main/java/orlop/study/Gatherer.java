@@ -46,6 +46,7 @@ final class Gatherer {
     private final Coverage coverage;
     private final List<String> conditionIds;
     private final PointCurrents pinCurrents;
+    private final PhaseResults phases;
     private final Map<String, LoadDrop> drops = new HashMap<>();
     private final Map<String, List<Integer>> connectionsOf = new HashMap<>();
     private final Map<String, Integer> attachmentOf = new HashMap<>();
@@ -68,6 +69,7 @@ final class Gatherer {
         this.conditionIds = conditionIds;
         network = operation.network();
         pinCurrents = new PointCurrents(plan, operation);
+        phases = new PhaseResults(operation, pinCurrents);
         for (LoadDrop d : loadDrops) {
             drops.put(network.attachments().get(d.attachment()).component().id(), d);
         }
@@ -129,7 +131,8 @@ final class Gatherer {
                             volts,
                             angleDeg(onePin[i]),
                             fault,
-                            volts == null ? null : known(length[i])));
+                            volts == null ? null : known(length[i]),
+                            volts == null ? Map.of() : phases.at(onePin[i])));
         }
         return results;
     }
@@ -166,7 +169,7 @@ final class Gatherer {
         double amps = current(i, edge);
         boolean contracted = edge >= 0 && network.connections().get(edge).contracted();
         double ohm = contracted ? 0 : operation.ohm(i);
-        Double dropV = va == null || vb == null ? null : operation.isAc(a) ? (Double) (va - vb) : known(amps * ohm);
+        Double dropV = !live ? null : known(operation.isAc(a) ? operation.dropV(i) : amps * ohm);
         if (live && (contracted || (ohm == 0 && !operation.isAc(a)))) {
             dropV = 0.0;
         }
@@ -174,7 +177,7 @@ final class Gatherer {
         double least = sizing.leastAreaMm2(i);
         int governing = sizing.governingCondition(i);
         Rating rating = sizing.rating(i);
-        double nominalV = Plan.phaseV(w.system());
+        double nominalV = operation.nominalV(i);
         boolean calculated = plan.calculates(w.system());
         boolean areaOpen = cable.auto() && (!calculated || sizing.nothingFits(i));
         return new CableResult(
@@ -200,10 +203,11 @@ final class Gatherer {
                 dropV == null || !(nominalV > 0) ? null : (Double) (100 * dropV / nominalV),
                 far < 0 ? null : percentFromSource(far, nominalV),
                 far < 0 ? null : known(network.feeding().lengthM(far)),
-                live ? known(ohm == 0 ? 0 : w.phases() * amps * amps * ohm) : null,
+                live ? known(ohm == 0 ? 0 : operation.isAc(a) ? operation.heatW(i) : amps * amps * ohm) : null,
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
-                coverage.protectedBy(i));
+                coverage.protectedBy(i),
+                live ? phases.along(edge) : Map.of());
     }
 
     private double current(int i, int edge) {
@@ -223,9 +227,9 @@ final class Gatherer {
     }
 
     private @Nullable Double percentFromSource(int pin, double nominalV) {
-        Double here = voltage(pin);
-        Double source = voltage(LoadDrop.rootPin(network, pin));
-        return here == null || source == null || !(nominalV > 0) ? null : (Double) (100 * (source - here) / nominalV);
+        int source = LoadDrop.rootPin(network, pin);
+        boolean live = voltage(pin) != null && voltage(source) != null && nominalV > 0;
+        return live ? known(100 * operation.lostV(source, pin) / nominalV) : null;
     }
 
     // ---- components ------------------------------------------------------------------------------------------
@@ -267,10 +271,12 @@ final class Gatherer {
             boolean shown = bar || network.pointOf(pin) >= 0;
             if (shown) {
                 Double volts = network.pointOf(pin) < 0 ? null : voltage(pin);
+                volts = volts == null ? null : across(c, pin, volts);
                 live |= network.feeding().feeds(pin);
                 Double amps = volts == null || bar ? null : terminalCurrent(c, n);
                 Double watts = volts == null || amps == null ? null : power(c, n, volts, amps);
-                terminals.add(new TerminalResult(name, network.systemOf(pin), volts, angleDeg(pin), amps, watts));
+                Map<String, PhaseResult> each = volts == null ? Map.of() : phasesOf(c, bar, pin);
+                terminals.add(new TerminalResult(name, network.systemOf(pin), volts, angleDeg(pin), amps, watts, each));
             }
         }
         LoadDrop drop = drops.get(c.id());
@@ -315,30 +321,59 @@ final class Gatherer {
         return (volts - (low == null ? 0 : low)) * amps;
     }
 
+    /** What a load between two phases has across it differs from what stands at its pin. */
+    private @Nullable Double across(Component c, int pin, double volts) {
+        Integer i = attachmentOf.get(c.id());
+        boolean load = operation.alternating().byPhase(pin) && c.kind().group() == Group.LOADS;
+        return load && i != null ? known(operation.forLoad(pin, c)) : (Double) volts;
+    }
+
+    private Map<String, PhaseResult> phasesOf(Component c, boolean bar, int pin) {
+        Integer i = attachmentOf.get(c.id());
+        if (bar || !operation.alternating().byPhase(pin)) {
+            return phases.at(pin);
+        }
+        if (i == null) {
+            return phases.at(pin, wire -> through(c, pin, wire));
+        }
+        Attachment t = network.attachments().get(i);
+        AcOperation ac = operation.alternating();
+        boolean gives = t.isSource() && pin == t.pin();
+        return phases.at(
+                pin,
+                wire -> pin == t.outputPin()
+                        ? ac.output(i, wire).times(-1)
+                        : pin == t.pin() ? ac.attachment(i, wire).times(gives ? -1 : 1) : PhaseResults.NONE);
+    }
+
     /** Active power of all phases, with the sign of the current. */
     private double acPower(Component c, @Nullable Integer i, int pin) {
-        int phases = Plan.phases(plan.system(network.systemOf(pin)));
-        Complex volts = operation.phasor(pin);
+        AcOperation ac = operation.alternating();
         if (i == null) {
-            return phases * volts.times(through(c, pin).conjugate()).re();
+            double sum = 0;
+            for (int wire = 0; wire < ac.wires(pin); wire++) { // the neutral carries what its displacement makes
+                Complex watts =
+                        ac.voltage(pin, wire).times(through(c, pin, wire).conjugate());
+                sum += watts.isNaN() ? 0 : watts.re();
+            }
+            return ac.byPhase(pin) ? sum : sum * Plan.phases(plan.system(network.systemOf(pin)));
         }
         Attachment t = network.attachments().get(i);
         if (pin == t.outputPin()) {
-            Complex out = operation.alternating().output(i);
-            return -phases * volts.times(out.conjugate()).re();
+            return -ac.powerOfOutput(i);
         }
-        double watts = phases * operation.alternating().powerOfAttachment(i);
+        double watts = ac.powerOfAttachment(i);
         return Double.isNaN(watts) && !t.on() ? 0 : t.isSource() ? 0 - watts : watts;
     }
 
     /** Current through a device of an alternating-current system. */
-    private Complex through(Component c, int pin) {
+    private Complex through(Component c, int pin, int wire) {
         Complex sum = Complex.ZERO;
         for (int e : connectionsOf.getOrDefault(c.id(), List.of())) {
             Connection k = network.connections().get(e);
             boolean here = k.kind() == Connection.Kind.DEVICE || k.a() == pin || k.b() == pin;
             if (here && k.closed()) {
-                sum = sum.plus(pinCurrents.phasor(e));
+                sum = sum.plus(pinCurrents.phasor(e, wire));
             }
         }
         return sum;
@@ -351,7 +386,7 @@ final class Gatherer {
             return attachmentCurrent(i, pin);
         }
         if (operation.isAc(pin) && connectionsOf.containsKey(c.id())) {
-            return known(AcOperation.signed(through(c, pin), operation.phasor(pin)));
+            return known(operation.mostLoaded(pin, wire -> through(c, pin, wire)));
         }
         double sum = 0;
         boolean any = false;

@@ -73,7 +73,25 @@ final class Governing {
                 least(a.voltageV(), b.voltageV()),
                 a.angleDeg(),
                 fault(a.fault(), b.fault()),
-                most(a.lengthFromSourceM(), b.lengthFromSourceM()));
+                most(a.lengthFromSourceM(), b.lengthFromSourceM()),
+                phases(a.phases(), b.phases()));
+    }
+
+    /** Per conductor: lowest voltage of a line, greatest of the neutral, greatest current and drop. */
+    private static Map<String, PhaseResult> phases(Map<String, PhaseResult> a, Map<String, PhaseResult> b) {
+        if (a.isEmpty() || b.isEmpty()) {
+            return a.isEmpty() ? b : a;
+        }
+        Map<String, PhaseResult> merged = new LinkedHashMap<>(a);
+        b.forEach((name, q) -> merged.merge(
+                name,
+                q,
+                (x, y) -> new PhaseResult(
+                        name.equals("N") ? most(x.voltageV(), y.voltageV()) : least(x.voltageV(), y.voltageV()),
+                        x.angleDeg(),
+                        greatest(x.currentA(), y.currentA()),
+                        greatest(x.dropV(), y.dropV()))));
+        return merged;
     }
 
     /** Current, temperature and what follows from them come from the condition with the greatest current. */
@@ -105,7 +123,8 @@ final class Governing {
                 most(a.lossW(), b.lossW()),
                 fault(a.faultFrom(), b.faultFrom()),
                 fault(a.faultTo(), b.faultTo()),
-                a.protectedBy());
+                a.protectedBy(),
+                phases(a.phases(), b.phases()));
     }
 
     private static double abs(@Nullable Double value) {
@@ -146,7 +165,8 @@ final class Governing {
                     least(p.voltageV(), q.voltageV()),
                     p.angleDeg(),
                     busy.currentA(),
-                    greatest(p.powerW(), q.powerW())));
+                    greatest(p.powerW(), q.powerW()),
+                    phases(p.phases(), q.phases())));
         }
         return merged;
     }

@@ -1,6 +1,9 @@
 package orlop.study;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param angleDeg phase angle; null for DC and where the point is dead
  * @param fault prospective fault currents: positive to negative, line to neutral, all three phases
  * @param lengthFromSourceM length of the shortest path from a source; null where none feeds it
+ * @param phases by name, L1 to N, where the phases of a three-phase system differ; else empty. The plain figures are
+ *     then those of the worst phase
  */
 public record PointResult(
         String id,
@@ -22,9 +27,23 @@ public record PointResult(
         @Nullable Double voltageV,
         @Nullable Double angleDeg,
         FaultRange fault,
-        @Nullable Double lengthFromSourceM) {
+        @Nullable Double lengthFromSourceM,
+        Map<String, PhaseResult> phases) {
     public PointResult {
         terminals = List.copyOf(terminals);
+        phases = Collections.unmodifiableMap(new LinkedHashMap<>(phases));
+    }
+
+    /** One whose phases do not differ. */
+    public PointResult(
+            String id,
+            String system,
+            List<String> terminals,
+            @Nullable Double voltageV,
+            @Nullable Double angleDeg,
+            FaultRange fault,
+            @Nullable Double lengthFromSourceM) {
+        this(id, system, terminals, voltageV, angleDeg, fault, lengthFromSourceM, Map.of());
     }
 
     /** Whether a source feeds the point in this condition. */

@@ -7,7 +7,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
-import orlop.drawing.Conductors;
 import orlop.drawing.Consumer;
 import orlop.drawing.Conversion;
 import orlop.drawing.Drawing;
@@ -27,7 +26,8 @@ final class AcPlan {
     private final Notes notes;
     private final AcLoads makingLoads;
     private final AcSources makingSources;
-    private final Set<String> unbalanced = new HashSet<>();
+    private final Set<String> unequal = new HashSet<>();
+    private final @Nullable PhasePlan phases;
     private final Map<String, LoadModel> loads = new HashMap<>();
     private final Map<String, AcSourceModel> sources = new HashMap<>();
     private final Map<String, Double> inverterFaultA = new HashMap<>();
@@ -38,40 +38,65 @@ final class AcPlan {
         Drawing drawing = plan.drawing();
         makingLoads = new AcLoads(notes);
         makingSources = new AcSources(drawing.vessel().faultMethod(), notes);
+        findUnequal(drawing);
+        phases = unequal.isEmpty() ? null : new PhasePlan(plan, unequal, notes);
+    }
+
+    /** Systems with a load or a cable on single phases. */
+    private void findUnequal(Drawing drawing) {
         for (Component c : drawing.components().values()) {
             boolean single = c.particulars() instanceof Consumer k && k.phase() != Phase.ALL;
             if (single && c.refit() != RefitStatus.TO_BE_REMOVED) {
-                unbalanced(c.id(), plan.system(c.systems().get(0)));
+                unequal(plan.system(c.systems().get(0)));
             }
         }
         for (Cable w : drawing.cables().values()) {
             Component from = drawing.components().get(w.from().component());
-            if (from != null && w.refit() != RefitStatus.TO_BE_REMOVED && isOfOnePhase(w)) {
-                unbalanced(w.id(), plan.system(from.systemOf(w.from().terminal())));
+            boolean pair = w.conductors() != null && Wires.isPair(w.conductors());
+            if (from != null && pair && w.refit() != RefitStatus.TO_BE_REMOVED) {
+                unequal(plan.system(from.systemOf(w.from().terminal())));
             }
         }
     }
 
-    private static boolean isOfOnePhase(Cable w) {
-        return w.conductors() == Conductors.L_N
-                || w.conductors() == Conductors.L_N_PE
-                || w.conductors() == Conductors.TWO_WIRE;
-    }
-
-    private void unbalanced(String item, ElectricalSystem system) {
-        if (system.nature().isThreePhase() && unbalanced.add(system.id())) {
-            notes.notCalculated(item, "study.not-calculated.unbalanced", system.id(), item);
+    private void unequal(ElectricalSystem system) {
+        if (system.nature().isThreePhase() && calculates(system)) {
+            unequal.add(system.id());
         }
     }
 
     boolean calculates(ElectricalSystem system) {
-        return !system.nature().isDc() && system.nominalV() > 0 && !unbalanced.contains(system.id());
+        return !system.nature().isDc() && system.nominalV() > 0;
+    }
+
+    boolean hasUnequalPhases(ElectricalSystem system) {
+        return unequal.contains(system.id());
+    }
+
+    boolean hasUnequalPhases() {
+        return phases != null;
+    }
+
+    /** What reaches a pin of a system with unequal phases. */
+    int wiresAt(int pin) {
+        return phases == null ? 0 : phases.at(pin);
+    }
+
+    int wires(Cable w) {
+        return phases == null ? 0 : phases.cable(w.id());
+    }
+
+    int wires(Component c) {
+        return phases == null ? 0 : phases.component(c.id());
     }
 
     void component(Component c, ElectricalSystem system) {
         double phaseV = Plan.phaseV(system);
         if (c.particulars() instanceof Consumer load) {
-            loads.put(c.id(), makingLoads.of(c, load, phaseV, Plan.phases(system)));
+            int mask = wires(c);
+            boolean one = hasUnequalPhases(system) && Wires.lines(mask) < 3;
+            double volts = one ? Wires.nominalV(system, mask) : phaseV;
+            loads.put(c.id(), makingLoads.of(c, load, volts, one ? 1 : Plan.phases(system)));
         } else if (c.particulars() instanceof Source) {
             AcSourceModel m = makingSources.of(c, phaseV, Plan.phases(system));
             if (m == null) {

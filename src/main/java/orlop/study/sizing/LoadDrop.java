@@ -19,7 +19,7 @@ import orlop.study.model.Plan;
  * @param dropV from the source's terminal to the load
  * @param limitV what is permitted; null where there is no limit
  * @param limitPercent of the nominal voltage; null where there is no limit
- * @param nominalV of the load's system; line to neutral if it has three phases
+ * @param nominalV of the load's system; line to neutral if it has three phases, unless the load lies between two of them
  * @param cables numbers of the cables on its path, the source first
  * @param currentAtLimit what its current would be at the permitted drop, as a multiple of what it is now
  */
@@ -68,7 +68,8 @@ public record LoadDrop(
         Network network = operation.network();
         Attachment t = network.attachments().get(i);
         Feeding feeding = network.feeding();
-        double drop = operation.voltage(rootPin(network, t.pin())) - operation.across(t.pin(), t.returnPin());
+        double sourceV = operation.forLoad(rootPin(network, t.pin()), t.component());
+        double drop = sourceV - operation.across(i);
         if (Double.isNaN(drop)) {
             return null;
         }
@@ -87,10 +88,10 @@ public record LoadDrop(
         }
         ElectricalSystem system = plan.system(network.systemOf(t.pin()));
         Double limit = plan.dropLimitPercent(system, load.vital());
-        Double limitV = limit == null ? null : (Double) (limit / 100 * Plan.phaseV(system));
-        double sourceV = operation.voltage(rootPin(network, t.pin()));
+        double nominalV = plan.nominalV(t.component());
+        Double limitV = limit == null ? null : (Double) (limit / 100 * nominalV);
         double scale = limitV == null ? 1 : currentAtLimit(load, sourceV - drop, sourceV - limitV);
-        return new LoadDrop(i, drop, limitV, limit, Plan.phaseV(system), cables, scale);
+        return new LoadDrop(i, drop, limitV, limit, nominalV, cables, scale);
     }
 
     /** A constant-power load takes less current at more voltage, a resistance more. */
