@@ -9,7 +9,9 @@ import orlop.drawing.Words;
 import orlop.findings.Finding;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
+import orlop.study.FaultKind;
 import orlop.study.FaultRange;
+import orlop.study.FaultResult;
 import orlop.study.PhaseResult;
 import orlop.study.PointResult;
 import orlop.study.Results;
@@ -32,7 +34,7 @@ final class StudyJson {
         JsonValues.number(json, "residualA", r.residualA());
         json.writeArrayFieldStart("points");
         for (PointResult p : r.points().values()) {
-            point(drawing, p);
+            point(p);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("cables");
@@ -50,7 +52,7 @@ final class StudyJson {
         json.writeEndObject();
     }
 
-    private void point(Drawing drawing, PointResult p) throws IOException {
+    private void point(PointResult p) throws IOException {
         json.writeStartObject();
         json.writeStringField("id", p.id());
         json.writeStringField("system", p.system());
@@ -59,15 +61,13 @@ final class StudyJson {
         JsonValues.number(json, "faultMaxA", p.fault().maxA());
         JsonValues.number(json, "faultMinA", p.fault().minA());
         json.writeObjectFieldStart("faults");
-        var system = drawing.systems().get(p.system());
-        if (system != null && p.fault().maxA() != null) {
-            json.writeFieldName(
-                    switch (system.nature()) {
-                        case DC, PV -> "dc";
-                        case AC1 -> "ln";
-                        case AC3, AC3N -> "3ph";
-                    });
-            range(p.fault());
+        for (Map.Entry<FaultKind, FaultResult> e : p.faults().entrySet()) {
+            json.writeObjectFieldStart(e.getKey().word());
+            JsonValues.number(json, "maxA", e.getValue().maxA());
+            JsonValues.number(json, "minA", e.getValue().minA());
+            JsonValues.number(json, "peakA", e.getValue().peakA());
+            JsonValues.number(json, "sustainedA", e.getValue().sustainedA());
+            json.writeEndObject();
         }
         json.writeEndObject();
         phases(p.phases(), true, false, false);

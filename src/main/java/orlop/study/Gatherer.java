@@ -132,9 +132,25 @@ final class Gatherer {
                             angleDeg(onePin[i]),
                             fault,
                             volts == null ? null : known(length[i]),
-                            volts == null ? Map.of() : phases.at(onePin[i])));
+                            volts == null ? Map.of() : phases.at(onePin[i]),
+                            network.feeding().feeds(onePin[i]) ? faults(onePin[i], fault) : Map.of()));
         }
         return results;
+    }
+
+    private Map<FaultKind, FaultResult> faults(int pin, FaultRange range) {
+        Map<FaultKind, FaultResult> byKind = new LinkedHashMap<>();
+        for (FaultKind kind : FaultKind.values()) {
+            FaultResult here = operation.isAc(pin)
+                    ? acFaults.of(kind, operation.assembly().node(pin))
+                    : kind == FaultKind.DC && range.maxA() != null
+                            ? new FaultResult(range.maxA(), range.minA(), null, null)
+                            : null;
+            if (here != null) {
+                byKind.put(kind, here);
+            }
+        }
+        return byKind;
     }
 
     private FaultRange fault(int pin) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -74,7 +75,23 @@ final class Governing {
                 a.angleDeg(),
                 fault(a.fault(), b.fault()),
                 most(a.lengthFromSourceM(), b.lengthFromSourceM()),
-                phases(a.phases(), b.phases()));
+                phases(a.phases(), b.phases()),
+                faults(a.faults(), b.faults()));
+    }
+
+    private static Map<FaultKind, FaultResult> faults(Map<FaultKind, FaultResult> a, Map<FaultKind, FaultResult> b) {
+        Map<FaultKind, FaultResult> merged = new TreeMap<>(a);
+        b.forEach((kind, q) -> merged.merge(
+                kind,
+                q,
+                (x, y) -> new FaultResult(
+                        most(x.maxA(), y.maxA()),
+                        least(x.minA(), y.minA()),
+                        most(x.peakA(), y.peakA()),
+                        x.sustainedA() == null || y.sustainedA() == null
+                                ? null
+                                : least(x.sustainedA(), y.sustainedA()))));
+        return merged;
     }
 
     /** Per conductor: lowest voltage of a line, greatest of the neutral, greatest current and drop. */

@@ -171,15 +171,27 @@ public final class PhasorEquations {
         return volts;
     }
 
-    /** Impedance of each node against the reference, all sources at zero: 0 where one holds it, NaN where it is dead. */
-    public Complex[] impedances() {
-        Complex[] diagonal = matrix.inverseDiagonal();
-        Complex[] z = new Complex[nodes];
-        for (int v = 0; v < nodes; v++) {
-            int n = variable[v];
-            z[v] = n == -2 ? new Complex(Double.NaN, Double.NaN) : n < 0 ? Complex.ZERO : diagonal[n];
+    /** Impedances with all sources at zero. */
+    public final class Impedances {
+        private final ComplexElimination.Inverse inverse = matrix.inverse();
+
+        private Impedances() {}
+
+        /** Of a node (−1: the reference) against the reference: 0 where a source holds it, NaN where it is dead. */
+        public Complex at(int node) {
+            int n = variable[node < 0 ? nodes : node];
+            return n == -2 ? new Complex(Double.NaN, Double.NaN) : n < 0 ? Complex.ZERO : inverse.at(n);
         }
-        return z;
+
+        /** From one end of a part to the other: volts at one for an ampere at the other. */
+        public Complex across(int part) {
+            return isPair(part) ? inverse.between(variable[a(part)], variable[b(part)]) : Complex.ZERO;
+        }
+    }
+
+    /** Impedances for the values that {@link #prepare} took over. */
+    public Impedances impedances() {
+        return new Impedances();
     }
 
     boolean alive(int node) {

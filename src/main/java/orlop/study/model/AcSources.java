@@ -23,6 +23,12 @@ final class AcSources {
 
     private static final double TRANSIENT_PERCENT = 20;
 
+    /** With Z0 half of X″d, the lower end of what is usual: (2 + 0.5) / 3; engineering estimate. */
+    private static final double ONE_LINE = 2.5 / 3;
+
+    /** What supported excitation holds, times the rated current; common practice, no source. */
+    private static final double HELD = 3;
+
     /** Prospective current of a pontoon's socket, single- and three-phase; engineering estimates. */
     private static final double[] SHORE_MAX_A = {3_000, 6_000};
 
@@ -48,7 +54,7 @@ final class AcSources {
             Complex z = new Complex(s.resistanceOhm(), s.reactanceOhm());
             double high = plain ? emf : Math.max(emf, C_MAX * phaseV);
             double low = plain ? emf : Math.min(emf, C_MIN * phaseV);
-            return new AcSourceModel(
+            return AcSourceModel.network(
                     at(emf, s.angleDeg(), z), at(high, s.angleDeg(), z), at(low, s.angleDeg(), z), false);
         }
         if (c.particulars() instanceof Source.Generator g) {
@@ -80,7 +86,7 @@ final class AcSources {
         notes.assumed(c.id(), "study.assumed.generator-held", c.id());
         if (g.ratedKva() == null) {
             notes.notCalculated(c.id(), "study.not-calculated.fault-unlimited", c.id());
-            return new AcSourceModel(held, held, held, false);
+            return new AcSourceModel(held, held, held, false, 1, holding(g), Double.NaN);
         }
         double rated = phases * phaseV * phaseV / (g.ratedKva() * 1_000);
         Double early = g.subtransientPercent();
@@ -94,7 +100,18 @@ final class AcSources {
                 held,
                 at(highV(phaseV), 0, new Complex(0, first / 100 * rated)),
                 at(lowV(phaseV), 0, new Complex(0, second / 100 * rated)),
-                false);
+                false,
+                plain || phases < 3 ? 1 : ONE_LINE,
+                holding(g),
+                HELD * g.ratedKva() * 1_000 / (phases * phaseV));
+    }
+
+    private static AcSourceModel.Holding holding(Source.Generator g) {
+        return switch (g.excitation()) {
+            case SUPPORTED -> AcSourceModel.Holding.HELD;
+            case SELF, CAPACITOR -> AcSourceModel.Holding.COLLAPSES;
+            case UNKNOWN -> AcSourceModel.Holding.UNKNOWN;
+        };
     }
 
     /**
@@ -116,6 +133,7 @@ final class AcSources {
         double high = highV(phaseV);
         double low = lowV(phaseV);
         Complex weak = new Complex(low / least, 0);
-        return new AcSourceModel(at(phaseV, 0, weak), at(high, 0, new Complex(0, high / most)), at(low, 0, weak), true);
+        return AcSourceModel.network(
+                at(phaseV, 0, weak), at(high, 0, new Complex(0, high / most)), at(low, 0, weak), true);
     }
 }

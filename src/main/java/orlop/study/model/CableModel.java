@@ -169,6 +169,28 @@ public final class CableModel {
         return stated() ? lineOhm(areaMm2, conductorC) : at(ohm20(area == null ? areaMm2 : area, backM()), conductorC);
     }
 
+    /** Whether a neutral or other return runs in it. */
+    public boolean hasNeutral() {
+        return switch (conductors) {
+            case TWO_WIRE, L_N, L_N_PE, L3_N, L3_N_PE -> true;
+            case SINGLE -> threePhase(); // one core for each conductor
+            case L3, L3_PE, PE -> false;
+        };
+    }
+
+    /**
+     * Impedance of the protective conductor, all runs: its resistance as stated, else by its least area beside the
+     * line conductor, the same up to 16 mm², then 16 mm², then half (IEC 60364-5-54, table 54.2, from memory).
+     */
+    public Complex protective(double areaMm2, double conductorC) {
+        Double own = cable.measured().peResistanceOhm();
+        if (own == null && !stated()) {
+            double least = areaMm2 <= 16 ? areaMm2 : areaMm2 <= 35 ? 16 : areaMm2 / 2;
+            own = at(ohm20(least, lengthM), conductorC);
+        }
+        return new Complex(own == null ? lineOhm(areaMm2, conductorC) : own, lineX());
+    }
+
     private static double at(double ohm20, double conductorC) {
         return ohm20 * (1 + orlop.standards.Conductors.ALPHA_20_PER_K * (conductorC - 20));
     }
