@@ -64,8 +64,8 @@ public final class AcFaults {
                 if (stale.getAsBoolean()) {
                     throw new CancellationException("superseded");
                 }
-                cold.put(way, new AcLoop(plan, operation, way, true, areaMm2));
-                hot.put(way, new AcLoop(plan, operation, way, false, areaMm2));
+                cold.put(way, new AcLoop(plan, operation, way, true, areaMm2, cold));
+                hot.put(way, new AcLoop(plan, operation, way, false, areaMm2, hot));
             }
         }
         returns = new DrawnReturns(network);

@@ -1,6 +1,7 @@
 package orlop.study.fault;
 
 import java.util.Arrays;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Conductors;
 import orlop.drawing.Earthing;
@@ -19,6 +20,7 @@ import orlop.study.model.AcSourceModel;
 import orlop.study.model.CableModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
+import orlop.study.model.TransformerModel;
 import orlop.study.model.Wires;
 
 /**
@@ -50,7 +52,8 @@ final class AcLoop {
     private final Complex @Nullable [] open;
     private final PhasorEquations.@Nullable Impedances impedances;
 
-    AcLoop(Plan plan, Operation operation, Way way, boolean highest, double[] areaMm2) {
+    /** @param before the ways that were looked at before, of the same temperature: what lies before transformers */
+    AcLoop(Plan plan, Operation operation, Way way, boolean highest, double[] areaMm2, Map<Way, AcLoop> before) {
         this.plan = plan;
         this.operation = operation;
         this.way = way;
@@ -72,6 +75,9 @@ final class AcLoop {
         }
         for (int i = 0; i < partOfAttachment.length; i++) {
             count(i);
+        }
+        for (int i = 0; i < partOfAttachment.length; i++) {
+            behindTransformer(i, before);
         }
         for (int i = 0; i < partOfAttachment.length; i++) {
             source(i);
@@ -151,10 +157,63 @@ final class AcLoop {
     /** Notes which islands have a source with an impedance, and what inverters give at most. */
     private void count(int i) {
         Attachment t = network.attachments().get(i);
-        if (operation.alternating().feeds(i)) {
+        if (transformer(i) == null && operation.alternating().feeds(i)) {
             limitA[joined.root(node(t.outputPin()))] += plan.inverterFaultA(t.component());
         } else if (model(i) != null) {
             strong[joined.root(node(t.pin()))] = true;
+        }
+    }
+
+    private @Nullable TransformerModel transformer(int i) {
+        Attachment t = network.attachments().get(i);
+        return t.outputPin() >= 0 && operation.alternating().feeds(i) ? plan.transformer(t.component()) : null;
+    }
+
+    /**
+     * A transformer stands in the lines with its impedance. Where the current returns by the neutral or the protective
+     * conductor of its second side, which is in star, the first side sees two lines of three: 2/3 of what lies before
+     * it counts; all of it for the lowest current, and with one phase.
+     */
+    private void behindTransformer(int i, Map<Way, AcLoop> before) {
+        TransformerModel m = transformer(i);
+        Attachment t = network.attachments().get(i);
+        if (m == null || !serves(system(t.outputPin()))) {
+            return;
+        }
+        int in = node(t.pin());
+        int out = node(t.outputPin());
+        boolean threeIn = system(t.pin()).nature().isThreePhase();
+        boolean threeOut = system(t.outputPin()).nature().isThreePhase();
+        Complex own = m.z().times(m.faultFactor());
+        if (way == Way.LINES || (way == Way.NEUTRAL && !threeIn)) {
+            pass(this, in, out, m.ratio());
+            circuit.windings(new PhasorCircuit.Windings(in, -1, out, -1, m.ratio(), own));
+            return;
+        }
+        boolean neutral = threeIn && Wires.has(plan.wiresAt(t.pin()), Wires.N);
+        AcLoop first = before.get(threeIn && (threeOut || !neutral) ? Way.LINES : Way.NEUTRAL);
+        if (first == null || first.volts(in).isNaN()) {
+            return;
+        }
+        pass(first, in, out, m.ratio());
+        double ratio = system(t.outputPin()).nominalV() / across(t, threeOut, neutral);
+        double share = !threeIn || (neutral && !threeOut) ? 1 : threeOut ? highest ? 2 / 3.0 : 1 : 2;
+        Complex ahead = first.ohm(in).times(share * ratio * ratio);
+        double volts =
+                Plan.phaseV(system(t.outputPin())) * (first.volts(in).magnitude() / Plan.phaseV(system(t.pin())));
+        partOfAttachment[i] = circuit.source(out, -1, new Complex(volts, 0), ahead.plus(own));
+    }
+
+    private double across(Attachment t, boolean threeOut, boolean neutral) {
+        return neutral && !threeOut
+                ? Plan.phaseV(system(t.pin()))
+                : system(t.pin()).nominalV();
+    }
+
+    private void pass(AcLoop from, int in, int out, double ratio) {
+        strong[joined.root(out)] |= from.strong[from.root(in)];
+        if (!from.strong[from.root(in)]) {
+            limitA[joined.root(out)] += from.limitA[from.root(in)] / ratio;
         }
     }
 
@@ -174,6 +233,7 @@ final class AcLoop {
             double share = highest && way != Way.LINES ? m.oneLineShare() : 1;
             partOfAttachment[i] = circuit.source(node(t.pin()), back, s.emf(), s.z().times(share));
         } else if (m == null
+                && transformer(i) == null
                 && operation.alternating().feeds(i)
                 && serves(system(t.outputPin()))
                 && !strong[joined.root(node(t.outputPin()))]) {

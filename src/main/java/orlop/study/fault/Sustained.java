@@ -10,6 +10,7 @@ import orlop.study.flow.Potentials;
 import orlop.study.model.AcSourceModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
+import orlop.study.model.TransformerModel;
 
 /**
  * What the sources of an island still give, at least, into a fault that lasts: a network as much as at first, a
@@ -30,11 +31,23 @@ final class Sustained {
         }
         for (int i = 0; i < network.attachments().size(); i++) {
             Attachment t = network.attachments().get(i);
-            if (operation.alternating().feeds(i)) {
+            if (plan.transformer(t.component()) == null
+                    && operation.alternating().feeds(i)) {
                 add(t.outputPin(), ofInverter(plan, t));
             } else if (t.isSource() && t.on() && operation.isAc(t.pin())) {
                 AcSourceModel m = plan.acSource(t.component());
                 add(t.pin(), m == null ? Double.NaN : of(m));
+            }
+        }
+        behindTransformers(plan, operation);
+    }
+
+    private void behindTransformers(Plan plan, Operation operation) {
+        for (int i = 0; i < network.attachments().size(); i++) {
+            Attachment t = network.attachments().get(i);
+            TransformerModel m = t.outputPin() < 0 ? null : plan.transformer(t.component());
+            if (m != null && operation.alternating().feeds(i)) {
+                add(t.outputPin(), most(t.pin()) / m.ratio());
             }
         }
     }

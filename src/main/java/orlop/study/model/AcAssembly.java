@@ -3,6 +3,7 @@ package orlop.study.model;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import orlop.drawing.Conversion;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Nature;
 import orlop.drawing.OperatingCondition;
@@ -30,6 +31,14 @@ final class AcAssembly {
      */
     record Coupling(List<Integer> acParts, int dcPart, boolean inverts, int phases, double efficiency, double idleW) {}
 
+    /**
+     * A converter between two alternating-current systems that does not let their voltages meet.
+     *
+     * @param in loads, each for as many phases
+     * @param out sources, each for as many phases
+     */
+    record Passing(List<Integer> in, List<Integer> out, int inPhases, int outPhases, double efficiency, double idleW) {}
+
     private static final int[] NONE = {};
 
     private final Plan plan;
@@ -41,7 +50,9 @@ final class AcAssembly {
     private final int[] partOfConnection; // by connection and conductor
     private final int[][] ofAttachment;
     private final int[][] ofOutput;
+    private final int[][] windings;
     private final List<Coupling> couplings = new ArrayList<>();
+    private final List<Passing> passings = new ArrayList<>();
 
     AcAssembly(Plan plan, Network network, OperatingCondition condition, Assembly direct) {
         this.plan = plan;
@@ -57,6 +68,8 @@ final class AcAssembly {
         Arrays.fill(partOfConnection, -1);
         Arrays.fill(ofAttachment, NONE);
         Arrays.fill(ofOutput, NONE);
+        windings = new int[ofAttachment.length][];
+        Arrays.fill(windings, NONE);
         for (int i = 0; i < network.connections().size(); i++) {
             connection(i);
         }
@@ -79,8 +92,17 @@ final class AcAssembly {
         return !c.contracted() && c.closed() && isAc(c.a()) && c.kind() != Connection.Kind.DIODE;
     }
 
-    /** Devices with an impedance stand in the lines: the neutral passes beside them unless they break it too. */
+    /**
+     * Devices with an impedance stand in the lines: the neutral passes beside them unless they break it too. The
+     * neutral of a transformer of one winding is common to both sides.
+     */
     private void passNeutrals() {
+        for (Attachment t : network.attachments()) {
+            TransformerModel m = t.outputPin() < 0 ? null : plan.transformer(t.component());
+            if (m != null && !m.separate() && starOf(t.pin(), nodes) && starOf(t.outputPin(), nodes)) {
+                nodes.join(t.pin(), t.outputPin(), Wires.N);
+            }
+        }
         for (Connection c : network.connections()) {
             if (counts(c) && c.device() != null && nodes.byPhase(c.a()) && !Resistances.inNeutral(c.theDevice())) {
                 nodes.join(c.a(), c.b(), Wires.N);
@@ -183,7 +205,9 @@ final class AcAssembly {
         }
         double efficiency = Converters.efficiency(t.component());
         double idleW = Converters.idleW(t.component());
-        if (isAc(t.pin()) && nodes.of(t.pin(), 0) >= 0 && direct.outputOfAttachment(i) >= 0) {
+        if (isAc(t.pin()) && isAc(t.outputPin())) {
+            alternating(i, t, efficiency, idleW);
+        } else if (isAc(t.pin()) && nodes.of(t.pin(), 0) >= 0 && direct.outputOfAttachment(i) >= 0) {
             ofAttachment[i] = load(t, Part.LOAD_POWER, Complex.ZERO, plan.wiresAt(t.pin()));
             couplings.add(new Coupling(
                     list(ofAttachment[i]), direct.outputOfAttachment(i), false, phases(t.pin()), efficiency, idleW));
@@ -193,6 +217,75 @@ final class AcAssembly {
             couplings.add(new Coupling(
                     list(ofOutput[i]), direct.partOfAttachment(i), true, phases(t.outputPin()), efficiency, idleW));
         }
+    }
+
+    private void alternating(int i, Attachment t, double efficiency, double idleW) {
+        boolean joined = nodes.of(t.pin(), 0) >= 0 && nodes.of(t.outputPin(), 0) >= 0;
+        TransformerModel m = plan.transformer(t.component());
+        if (joined && m != null) {
+            transformer(i, t, m);
+        } else if (joined && t.component().particulars() instanceof Conversion.FrequencyConverter) {
+            ofAttachment[i] = load(t, Part.LOAD_POWER, Complex.ZERO, plan.wiresAt(t.pin()));
+            Complex emf = new Complex(Plan.phaseV(system(t.outputPin())), 0);
+            ofOutput[i] = source(t.outputPin(), -1, emf, Complex.ZERO);
+            int in = phases(t.pin());
+            passings.add(new Passing(
+                    list(ofAttachment[i]), list(ofOutput[i]), in, phases(t.outputPin()), efficiency, idleW));
+        }
+    }
+
+    /**
+     * Three phases by three phases: delta to star, of one winding star to star with one neutral. Where phases are equal,
+     * one phase against neutral, without the turn of the phase angle.
+     */
+    private void transformer(int i, Attachment t, TransformerModel m) {
+        int in = t.pin();
+        int out = t.outputPin();
+        int mask = nodes.byPhase(in) ? plan.wiresAt(in) : Wires.LINES;
+        if (!nodes.byPhase(in) && !nodes.byPhase(out)) {
+            windings[i] = new int[] {wind(nodes.of(in, 0), -1, nodes.of(out, 0), -1, m.ratio(), m.z())};
+        } else if (!nodes.byPhase(out)) {
+            windings[i] = Wires.branches(mask).stream()
+                    .limit(1)
+                    .mapToInt(p -> oneCircuit(in, out, p, m))
+                    .toArray();
+        } else {
+            boolean star = !m.separate() && starOf(in) >= 0 && starOf(out) >= 0;
+            windings[i] = new int[Wires.lines(mask) == 3 ? 3 : 0];
+            for (int k = 0; k < windings[i].length; k++) {
+                int back = star ? starOf(in) : nodes.of(in, (k + 1) % 3);
+                double ratio = star ? m.ratio() : m.ratio() / Math.sqrt(3);
+                windings[i][k] = wind(nodes.of(in, k), back, nodes.of(out, k), starOf(out), ratio, m.z());
+            }
+        }
+        double siemens = m.noLoadW() / square(Plan.phaseV(system(in))) / Plan.phases(system(in));
+        int drawn = nodes.byPhase(in) ? mask : 0;
+        double share = Wires.lines(drawn) == 2 || Wires.lines(drawn) == 1
+                ? m.noLoadW() / square(Wires.nominalV(system(in), drawn))
+                : siemens;
+        ofAttachment[i] = m.noLoadW() > 0 ? load(t, Part.LOAD_CONDUCTANCE, new Complex(share, 0), drawn) : NONE;
+    }
+
+    private boolean starOf(int pin, AcNodes of) {
+        return of.byPhase(pin) && system(pin).nature() == Nature.AC3N;
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    private int starOf(int pin) {
+        return system(pin).nature() == Nature.AC3N ? nodes.of(pin, Wires.N) : -1;
+    }
+
+    private int oneCircuit(int in, int out, int[] pair, TransformerModel m) {
+        double first = pair[1] == Wires.N ? Plan.phaseV(system(in)) : system(in).nominalV();
+        double ratio = system(out).nominalV() / first;
+        return wind(nodes.of(in, pair[0]), nodes.of(in, pair[1]), nodes.of(out, 0), -1, ratio, m.z());
+    }
+
+    private int wind(int a1, int b1, int a2, int b2, double ratio, Complex z) {
+        return circuit.windings(new PhasorCircuit.Windings(a1, b1, a2, b2, ratio, z));
     }
 
     private static List<Integer> list(int[] parts) {
@@ -214,6 +307,14 @@ final class AcAssembly {
 
     List<Coupling> couplings() {
         return couplings;
+    }
+
+    List<Passing> passings() {
+        return passings;
+    }
+
+    int[] windings(int attachment) {
+        return windings[attachment];
     }
 
     int partOfConnection(int connection, int wire) {

@@ -57,6 +57,9 @@ public final class AcOperation {
         for (AcAssembly.Coupling c : assembly.couplings()) {
             again |= c.inverts() ? inverter(c) : charger(c, directFlow);
         }
+        for (AcAssembly.Passing p : assembly.passings()) {
+            again |= passes(p);
+        }
         return again;
     }
 
@@ -72,23 +75,31 @@ public final class AcOperation {
         return true;
     }
 
-    private boolean charger(AcAssembly.Coupling c, Flow directFlow) {
-        if (c.acParts().isEmpty()) {
+    private boolean passes(AcAssembly.Passing c) {
+        double given = -power(c.out().stream().mapToInt(x -> x).toArray()) * c.outPhases();
+        double watts = Math.max(0, Double.isNaN(given) ? 0 : given) / c.efficiency() + c.idleW();
+        return take(c.in(), watts / c.inPhases());
+    }
+
+    private boolean take(List<Integer> parts, double watts) {
+        double each = watts / Math.max(1, parts.size());
+        if (parts.isEmpty()
+                || unmoved(each, assembly.circuit().piece(parts.get(0)).value().re())) {
             return false;
         }
+        for (int part : parts) {
+            assembly.circuit().setValue(part, new Complex(each, 0));
+        }
+        return true;
+    }
+
+    private boolean charger(AcAssembly.Coupling c, Flow directFlow) {
         Circuit circuit = direct.circuit();
         int b = circuit.b(c.dcPart());
         double volts = directFlow.voltage(circuit.a(c.dcPart())) - (b < 0 ? 0 : directFlow.voltage(b));
         double given = -directFlow.current(c.dcPart()) * volts;
         double watts = Math.max(0, Double.isNaN(given) ? 0 : given) / c.efficiency() + c.idleW();
-        double each = watts / c.phases() / c.acParts().size();
-        if (unmoved(each, assembly.circuit().piece(c.acParts().get(0)).value().re())) {
-            return false;
-        }
-        for (int part : c.acParts()) {
-            assembly.circuit().setValue(part, new Complex(each, 0));
-        }
-        return true;
+        return take(c.acParts(), watts / c.phases());
     }
 
     private static boolean unmoved(double value, double before) {
@@ -167,13 +178,52 @@ public final class AcOperation {
     /** Current that a source, a load or the input of a converter takes by a conductor of its pin; NaN where none. */
     public Complex attachment(int attachment, int wire) {
         Attachment t = network.attachments().get(attachment);
-        return entering(assembly.partsOfAttachment(attachment), t.pin(), wire);
+        Complex parts = entering(assembly.partsOfAttachment(attachment), t.pin(), wire);
+        return plus(parts, windings(attachment, t.pin(), wire, true));
     }
 
     /** Current that the output of a converter takes by a conductor of its pin; NaN where it is not calculated. */
     public Complex output(int attachment, int wire) {
         Attachment t = network.attachments().get(attachment);
-        return entering(assembly.partsOfOutput(attachment), t.outputPin(), wire);
+        Complex parts = entering(assembly.partsOfOutput(attachment), t.outputPin(), wire);
+        return plus(parts, windings(attachment, t.outputPin(), wire, false));
+    }
+
+    private static Complex plus(Complex a, Complex b) {
+        return a.isNaN() ? b : b.isNaN() ? a : a.plus(b);
+    }
+
+    /** What the first or second windings of a transformer take by a conductor of their pin; NaN where none does. */
+    private Complex windings(int attachment, int pin, int wire, boolean first) {
+        Complex sum = NONE;
+        for (int w : assembly.windings(attachment)) {
+            PhasorCircuit.Windings pair = assembly.circuit().windings(w);
+            Complex in = flow.windings(w).times(first ? -pair.ratio() : 1);
+            int node = assembly.nodes().of(pin, wire);
+            if ((first ? pair.a1() : pair.a2()) == node) {
+                sum = plus(sum, in);
+            } else if ((first ? pair.b1() : pair.b2()) == node) {
+                sum = plus(sum, in.times(-1));
+            }
+        }
+        return sum;
+    }
+
+    private double windingsW(int attachment, boolean first) {
+        double sum = Double.NaN;
+        for (int w : assembly.windings(attachment)) {
+            PhasorCircuit.Windings pair = assembly.circuit().windings(w);
+            Complex in = flow.windings(w).times(first ? -pair.ratio() : 1);
+            Complex a = flow.voltage(first ? pair.a1() : pair.a2());
+            Complex volts = a.minus(flow.voltage(first ? pair.b1() : pair.b2()));
+            double watts = volts.times(in.conjugate()).re();
+            sum = Double.isNaN(watts) ? sum : Double.isNaN(sum) ? watts : sum + watts;
+        }
+        return sum;
+    }
+
+    private static double plus(double a, double b) {
+        return Double.isNaN(a) ? b : Double.isNaN(b) ? a : a + b;
     }
 
     private Complex entering(int[] parts, int pin, int wire) {
@@ -210,23 +260,25 @@ public final class AcOperation {
     /** Active power that an attachment takes, of all phases; NaN where it is not calculated. */
     public double powerOfAttachment(int attachment) {
         int pin = network.attachments().get(attachment).pin();
-        return power(assembly.partsOfAttachment(attachment)) * assembly.phases(pin);
+        double parts = power(assembly.partsOfAttachment(attachment));
+        return plus(parts, windingsW(attachment, true)) * assembly.phases(pin);
     }
 
     /** Active power that the output of a converter takes, of all phases; NaN where it is not calculated. */
     public double powerOfOutput(int attachment) {
         int pin = network.attachments().get(attachment).outputPin();
-        return power(assembly.partsOfOutput(attachment)) * assembly.phases(pin);
+        double parts = power(assembly.partsOfOutput(attachment));
+        return plus(parts, windingsW(attachment, false)) * assembly.phases(pin);
     }
 
     /** Whether a source, load or converter input is part of the circuit. */
     public boolean calculates(int attachment) {
-        return assembly.partsOfAttachment(attachment).length > 0;
+        return assembly.partsOfAttachment(attachment).length + assembly.windings(attachment).length > 0;
     }
 
     /** Whether the output of a converter feeds a system that is calculated here. */
     public boolean feeds(int attachment) {
-        return assembly.partsOfOutput(attachment).length > 0;
+        return assembly.partsOfOutput(attachment).length + assembly.windings(attachment).length > 0;
     }
 
     double residualA() {

@@ -26,9 +26,11 @@ final class AcPlan {
     private final Notes notes;
     private final AcLoads makingLoads;
     private final AcSources makingSources;
+    private final Transformers makingTransformers;
     private final Set<String> unequal = new HashSet<>();
     private final @Nullable PhasePlan phases;
     private final Map<String, LoadModel> loads = new HashMap<>();
+    private final Map<String, TransformerModel> transformers = new HashMap<>();
     private final Map<String, AcSourceModel> sources = new HashMap<>();
     private final Map<String, Double> inverterFaultA = new HashMap<>();
 
@@ -37,8 +39,16 @@ final class AcPlan {
         this.notes = notes;
         Drawing drawing = plan.drawing();
         makingLoads = new AcLoads(notes);
+        makingTransformers = new Transformers(drawing.vessel().faultMethod(), notes);
         makingSources = new AcSources(drawing.vessel().faultMethod(), notes);
         findUnequal(drawing);
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Component c : drawing.components().values()) {
+                more |= spread(c);
+            }
+        }
         phases = unequal.isEmpty() ? null : new PhasePlan(plan, unequal, notes);
     }
 
@@ -57,6 +67,25 @@ final class AcPlan {
                 unequal(plan.system(from.systemOf(w.from().terminal())));
             }
         }
+    }
+
+    /** A single-phase transformer on a three-phase system makes its phases unequal; one of three phases passes it on. */
+    private boolean spread(Component c) {
+        if (!(c.particulars() instanceof Conversion.Transformer) || c.systems().size() < 2) {
+            return false;
+        }
+        ElectricalSystem first = plan.system(c.systems().get(0));
+        ElectricalSystem second = plan.system(c.systems().get(1));
+        int before = unequal.size();
+        if (first.nature().isThreePhase()
+                && !second.nature().isThreePhase()
+                && !second.nature().isDc()) {
+            unequal(first);
+        } else if (unequal.contains(first.id()) || unequal.contains(second.id())) {
+            unequal(first);
+            unequal(second);
+        }
+        return unequal.size() > before;
     }
 
     private void unequal(ElectricalSystem system) {
@@ -98,7 +127,7 @@ final class AcPlan {
             double volts = one ? Wires.nominalV(system, mask) : phaseV;
             loads.put(c.id(), makingLoads.of(c, load, volts, one ? 1 : Plan.phases(system)));
         } else if (c.particulars() instanceof Source) {
-            AcSourceModel m = makingSources.of(c, phaseV, Plan.phases(system));
+            AcSourceModel m = makingSources.of(c, system);
             if (m == null) {
                 notes.notCalculated(
                         c.id(),
@@ -122,18 +151,36 @@ final class AcPlan {
         }
     }
 
-    /** Transformers and frequency converters join two alternating-current systems, which is not calculated yet. */
+    /** What joins two alternating-current systems. */
     private void noteConversion(Component c) {
         boolean both = c.particulars() instanceof Conversion
                 && c.systems().size() > 1
                 && c.systems().stream().noneMatch(s -> plan.system(s).nature().isDc());
-        if (both) {
+        if (!both) {
+            return;
+        }
+        ElectricalSystem second = plan.system(c.systems().get(1));
+        if (c.particulars() instanceof Conversion.Transformer t) {
+            TransformerModel m =
+                    makingTransformers.of(c, t, plan.system(c.systems().get(0)), second);
+            if (m != null) {
+                transformers.put(c.id(), m);
+            }
+        } else if (c.particulars() instanceof Conversion.FrequencyConverter && second.nominalV() > 0) {
+            inverter(c, second);
+            notes.assumed(c.id(), "study.assumed.charger-factor", c.id());
+        } else {
             notes.notCalculated(
                     c.id(),
                     "study.not-calculated.ac-converter",
                     c.id(),
                     c.kind().term());
         }
+    }
+
+    @Nullable
+    TransformerModel transformer(Component c) {
+        return transformers.get(c.id());
     }
 
     /** What an inverter gives into a fault: as stated, else twice its rating; NaN where neither is known. */
@@ -143,7 +190,9 @@ final class AcPlan {
                 : c.particulars() instanceof Conversion.InverterCharger k ? k.faultA() : null;
         Double rated = c.particulars() instanceof Conversion.Inverter k
                 ? k.ratedVa()
-                : c.particulars() instanceof Conversion.InverterCharger k ? k.ratedVa() : null;
+                : c.particulars() instanceof Conversion.InverterCharger k
+                        ? k.ratedVa()
+                        : c.particulars() instanceof Conversion.FrequencyConverter k ? k.ratedVa() : null;
         double amps = stated != null ? stated : Double.NaN;
         if (stated == null && rated != null) {
             amps = INVERTER_FAULT * rated / (Plan.phaseV(out) * Plan.phases(out));

@@ -103,11 +103,7 @@ final class PhasePlan {
 
     private int atStart(int pin) {
         int input = transferInput(pin);
-        if (input >= 0 && there[input] != 0) {
-            return there[input];
-        }
-        boolean converter = reach.attachments().get(feeding.root(pin)).role() == Attachment.Role.CONVERTER;
-        return converter && Wires.isCircuit(wanted[pin]) ? wanted[pin] : whole(pin);
+        return input >= 0 && there[input] != 0 ? there[input] : whole(pin);
     }
 
     private int whole(int pin) {

@@ -184,6 +184,11 @@ public final class Plan {
         return alternating.source(c);
     }
 
+    /** Null where the component is no transformer that is calculated. */
+    public @Nullable TransformerModel transformer(Component c) {
+        return alternating.transformer(c);
+    }
+
     /** What an inverter gives into a fault, in amperes of one phase; NaN where it is not known. */
     public double inverterFaultA(Component c) {
         return alternating.inverterFaultA(c);

@@ -124,8 +124,7 @@ public final class Coverage {
     private void alternating(Attachment t, int pin, int[] strong, double[] limited, List<Entrance> found) {
         boolean converter = t.role() == Attachment.Role.CONVERTER;
         AcSourceModel m = converter ? null : plan.acSource(t.component());
-        boolean inverts = converter && isDc(t.pin());
-        if (m == null && !inverts) {
+        if (m == null && !converter) {
             return;
         }
         Double breaker = t.component().particulars() instanceof Source.ShorePedestal p ? p.ratingA() : null;
