@@ -74,7 +74,7 @@ final class PointCurrents {
         boolean[] contracted = new boolean[network.connections().size()];
         for (int e = 0; e < contracted.length; e++) {
             Connection c = network.connections().get(e);
-            boolean of = plan.system(network.systemOf(c.a())).nature().isDc();
+            boolean of = plan.isDc(c.a());
             contracted[e] = c.contracted() && of == dc;
         }
         return contracted;

@@ -81,11 +81,11 @@ final class AcAssembly {
     }
 
     boolean isAc(int pin) {
-        return pin >= 0 && plan.calculatesAc(system(pin));
+        return pin >= 0 && plan.isAc(pin);
     }
 
     private ElectricalSystem system(int pin) {
-        return plan.system(network.systemOf(pin));
+        return plan.system(pin);
     }
 
     private boolean counts(Connection c) {
@@ -141,7 +141,7 @@ final class AcAssembly {
         if (!isAc(t.pin())) {
             return;
         }
-        LoadModel load = plan.load(t.component());
+        LoadModel load = plan.load(t.pin());
         AcSourceModel source = plan.acSource(t.component());
         if (load != null) {
             double share = condition.load(t.component().id()).simultaneity();

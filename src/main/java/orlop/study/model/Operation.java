@@ -30,6 +30,7 @@ public final class Operation {
     private final Flow flow;
     private final AcOperation alternating;
     private boolean settled = true;
+    private @Nullable Delivery delivery;
     private final int[] connectionOfCable;
     private final double[] conductorC;
     private final double[] ohm;
@@ -46,7 +47,7 @@ public final class Operation {
         for (int i = 0; i < network.connections().size(); i++) {
             Connection c = network.connections().get(i);
             if (c.cable() != null) {
-                connectionOfCable[plan.indexOf(c.cable())] = i;
+                connectionOfCable[network.cableOf(i)] = i;
             }
         }
         conductorC = new double[count];
@@ -63,6 +64,7 @@ public final class Operation {
      * @param ratings by cable; null where none is known
      */
     public void solve(double[] areaMm2, @Nullable Rating[] ratings, BooleanSupplier stale) {
+        delivery = null;
         setResistances(areaMm2);
         for (int pass = 0; pass < PASSES; pass++) {
             solveBothSides(stale);
@@ -74,6 +76,16 @@ public final class Operation {
                 return;
             }
         }
+    }
+
+    /** Which source delivers to which pin, at this operating point. */
+    public Delivery delivery() {
+        Delivery found = delivery;
+        if (found == null) {
+            found = new Delivering(this).found();
+            delivery = found;
+        }
+        return found;
     }
 
     /** Converters between direct and alternating current couple both sides until their powers agree. */
@@ -228,13 +240,21 @@ public final class Operation {
         return network.pointOf(pin) >= 0 ? 0 : Double.NaN;
     }
 
+    /** Voltage of a pin against another, or against the reference where that is −1. */
+    public double across(int pin, int back) {
+        if (isAc(pin) && back >= 0 && !alternating.byPhase(pin)) {
+            return phasor(pin).minus(phasor(back)).magnitude();
+        }
+        return voltage(pin) - (back < 0 ? 0 : voltage(back));
+    }
+
     /** Voltage across a load: its pin against its drawn return, in alternating current across what it hangs on. */
     public double across(int attachment) {
         Attachment t = network.attachments().get(attachment);
         if (isAc(t.pin()) && alternating.calculates(attachment)) {
             return alternating.across(attachment);
         }
-        return voltage(t.pin()) - (t.returnPin() < 0 ? 0 : voltage(t.returnPin()));
+        return across(t.pin(), t.returnPin());
     }
 
     /** Voltage at a pin between the conductors that a load hangs on; of one on all phases the lowest to neutral. */
