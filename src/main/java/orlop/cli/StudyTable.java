@@ -69,6 +69,9 @@ final class StudyTable {
     }
 
     private static String fault(CableResult w) {
+        if (w.faultTo().unlimited()) {
+            return Words.english().text("cli.table.fault-unlimited");
+        }
         Double a = w.faultTo().maxA();
         return a != null && a >= 1_000 ? show(a / 1000, Unit.KILOAMPERE) : show(a, Unit.AMPERE);
     }

@@ -118,6 +118,9 @@ final class ResultRows {
     }
 
     private void fault(String label, FaultRange f) {
+        if (f.unlimited()) {
+            add(label, Texts.of("editor.result.fault-unlimited"));
+        }
         if (f.maxA() != null) {
             double min = f.minA() == null ? f.maxA() : f.minA();
             add(label, Texts.of("editor.result.range", kiloAmpere(min), kiloAmpere(f.maxA())));

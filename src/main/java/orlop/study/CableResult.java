@@ -30,10 +30,12 @@ import orlop.drawing.TerminalRef;
  * @param ampacityFromMemory whether that figure rests on a value from memory
  * @param conductorC conductor temperature calculated with; null where it is dead
  * @param dropV along the cable, the return included; in alternating current the difference of the voltages' magnitudes,
- *     line to neutral; null where it is dead
+ *     line to neutral; null where it is dead or its length is not known
  * @param dropPercent of the system's nominal voltage, line to neutral in three-phase systems
- * @param dropFromSourcePercent from the source to its far end, of the system's nominal voltage
- * @param lengthFromSourceM length of the feeding path to its far end
+ * @param dropFromSourcePercent to its far end, the one that its current flows to, of the system's nominal voltage: the
+ *     greatest over the sources that deliver current to it, so from the one with the highest voltage; never negative;
+ *     null where it is dead or a cable of unknown length lies on the way
+ * @param lengthFromSourceM to that end, from that source, on the shortest way along which current flows; null as above
  * @param lossW heat in all its conductors
  * @param faultFrom prospective fault currents at {@code from}
  * @param faultTo prospective fault currents at {@code to}

@@ -84,7 +84,7 @@ final class Governing {
     }
 
     private static FaultRange fault(FaultRange a, FaultRange b) {
-        return new FaultRange(most(a.maxA(), b.maxA()), least(a.minA(), b.minA()));
+        return new FaultRange(most(a.maxA(), b.maxA()), least(a.minA(), b.minA()), a.unlimited() || b.unlimited());
     }
 
     private static PointResult point(PointResult a, PointResult b) {

@@ -41,6 +41,8 @@ final class Studying {
     private final List<Operation> operations = new ArrayList<>();
     private final List<Faults> faults = new ArrayList<>();
     private final List<AcFaults> acFaults = new ArrayList<>();
+    private @Nullable Operation allClosedOperation;
+    private @Nullable Faults allClosed;
 
     Studying(Drawing drawing, StudyOptions options, BooleanSupplier stale) {
         this.drawing = drawing;
@@ -56,6 +58,8 @@ final class Studying {
                     OperatingCondition.asDrawn("as-drawn", Words.english().text("study.condition.as-drawn")));
         }
         List<Network> networks = new ArrayList<>();
+        List<OperatingCondition> drawn = List.copyOf(conditions);
+        conditions.replaceAll(c -> Relays.settled(plan, c, stale));
         for (OperatingCondition c : conditions) {
             giveUpIfStale();
             Network network = Network.of(plan.numbering(), c, networks);
@@ -72,12 +76,23 @@ final class Studying {
         }
         for (Operation o : operations) {
             giveUpIfStale();
+            new Together(plan, o).noteSharing(plan.notes());
             faults.add(Faults.of(plan, o, areas, options.faultOhm(), stale));
             acFaults.add(new AcFaults(plan, o, areas, options.faultOhm(), stale));
         }
+        closeAll(areas);
         Coverage coverage = new Coverage(plan, reach, new Around(sizing));
         noteDoubts(sizing);
-        return records(sizing, coverage, behind);
+        return records(sizing, coverage, behind, drawn);
+    }
+
+    /** Faults with every source on and every switch closed that no interlock holds, unless a condition stands so. */
+    private void closeAll(double[] areas) {
+        OperatingCondition closed = AllClosed.after(drawing, conditions);
+        if (closed != null) {
+            allClosedOperation = new Operation(plan, Network.of(plan.numbering(), closed, List.of()), closed);
+            allClosed = Faults.of(plan, allClosedOperation, areas, options.faultOhm(), stale);
+        }
     }
 
     private void giveUpIfStale() {
@@ -86,7 +101,7 @@ final class Studying {
         }
     }
 
-    private Study records(Sizing sizing, Coverage coverage, Behind behind) {
+    private Study records(Sizing sizing, Coverage coverage, Behind behind, List<OperatingCondition> drawn) {
         Map<String, Results> byCondition = new LinkedHashMap<>();
         Ids rows = new Ids(plan);
         List<String> ids = conditions.stream().map(OperatingCondition::id).toList();
@@ -106,6 +121,8 @@ final class Studying {
             OperatingCondition c = conditions.get(i);
             Notes notes = new Notes();
             boolean fine = troubles(o, c.id(), notes);
+            ServiceNotes.into(notes, plan, o, c.id());
+            Relays.note(notes, drawn.get(i), c, o, drawing);
             List<Remark> remarks = new ArrayList<>(plan.notes().all());
             remarks.addAll(notes.all());
             byCondition.put(
@@ -130,7 +147,7 @@ final class Studying {
             String place = o.network().points().get(t.node()).id();
             String item = componentAt(o.network(), t.node());
             if (t.contradiction()) {
-                notes.add(Remark.Kind.CONTRADICTION, item, condition, "study.contradiction", place);
+                new Together(plan, o).noteContradiction(t, item, place, condition, notes);
             } else {
                 notes.add(Remark.Kind.COLLAPSE, item, condition, "study.collapse", place);
             }
@@ -200,6 +217,9 @@ final class Studying {
         @Override
         public double faultMaxA(int pin) {
             double most = Double.NaN;
+            if (allClosed != null && allClosedOperation != null && !allClosedOperation.isAc(pin)) {
+                most = allClosed.maxA(allClosedOperation.assembly().node(pin));
+            }
             for (int i = 0; i < operations.size(); i++) {
                 int node = operations.get(i).assembly().node(pin);
                 boolean ac = operations.get(i).isAc(pin);
@@ -210,8 +230,22 @@ final class Studying {
         }
 
         @Override
+        public double faultMinA(int pin) {
+            double least = Double.NaN;
+            for (int i = 0; i < operations.size(); i++) {
+                Operation o = operations.get(i);
+                int node = o.assembly().node(pin);
+                boolean fed = o.network().feeding().feeds(pin);
+                double here =
+                        o.isAc(pin) ? acFaults.get(i).minA(node) : faults.get(i).minA(node);
+                least = fed && !(least <= here) && !Double.isNaN(here) ? here : least;
+            }
+            return least;
+        }
+
+        @Override
         public double faultThroughA(int connection) {
-            double most = Double.NaN;
+            double most = allClosed == null ? Double.NaN : allClosed.throughA(connection);
             for (int i = 0; i < operations.size(); i++) {
                 int pin = operations
                         .get(i)

@@ -18,7 +18,7 @@ import orlop.findings.Finding;
 @SuppressWarnings("NullAway") // a null fails the test
 class AwkwardTest {
     /** Studies and checks, and looks into every number. */
-    private static Study sound(Sketch s) {
+    static Study sound(Sketch s) {
         Study study = s.study();
         List<Finding> findings = Checker.check(study);
         assertThat(findings).isNotNull();

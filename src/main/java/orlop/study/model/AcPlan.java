@@ -11,10 +11,13 @@ import orlop.drawing.Consumer;
 import orlop.drawing.Conversion;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Kind;
+import orlop.drawing.Link;
 import orlop.drawing.Phase;
 import orlop.drawing.Quantity;
 import orlop.drawing.RefitStatus;
 import orlop.drawing.Source;
+import orlop.drawing.TerminalRef;
 import orlop.drawing.Unit;
 
 /** The alternating-current share of a {@link Plan}: which systems are calculated, their loads and sources. */
@@ -126,7 +129,7 @@ final class AcPlan {
             boolean one = hasUnequalPhases(system) && Wires.lines(mask) < 3;
             double volts = one ? Wires.nominalV(system, mask) : phaseV;
             loads.put(c.id(), makingLoads.of(c, load, volts, one ? 1 : Plan.phases(system)));
-        } else if (c.particulars() instanceof Source) {
+        } else if (c.particulars() instanceof Source && !passesTheShoreOn(c)) {
             AcSourceModel m = makingSources.of(c, system);
             if (m == null) {
                 notes.notCalculated(
@@ -142,6 +145,25 @@ final class AcPlan {
             notes.assumed(c.id(), "study.assumed.charger-factor", c.id());
         }
         noteConversion(c);
+    }
+
+    /** Whether something is drawn at an inlet's terminal 2: then that is the shore, and its data count. */
+    private boolean passesTheShoreOn(Component c) {
+        if (c.kind() != Kind.SHORE_INLET) {
+            return false;
+        }
+        TerminalRef ashore = new TerminalRef(c.id(), "2");
+        for (Cable w : plan.drawing().cables().values()) {
+            if (w.from().equals(ashore) || w.to().equals(ashore)) {
+                return true;
+            }
+        }
+        for (Link l : plan.drawing().links().values()) {
+            if (l.from().equals(ashore) || l.to().equals(ashore)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void noteUnlimited(Component c, AcSourceModel m) {

@@ -126,8 +126,21 @@ public final class Plan {
                 noteUnlimited(c, m);
             }
         }
+        noteDiode(c);
         if (c.particulars() instanceof orlop.drawing.Conversion) {
             output(c, making);
+        }
+    }
+
+    private void noteDiode(Component c) {
+        Double dropV = null;
+        if (c.particulars() instanceof Switching.DiodeIsolator d) {
+            dropV = d.dropV();
+        } else if (c.particulars() instanceof Switching.Diode d && d.resistanceOhm() == 0) {
+            dropV = d.dropV();
+        }
+        if (dropV != null) {
+            notes.assumed(c.id(), "study.assumed.diode", c.id(), new Quantity(dropV, Unit.VOLT));
         }
     }
 

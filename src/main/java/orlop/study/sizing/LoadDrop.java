@@ -5,8 +5,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.ElectricalSystem;
 import orlop.network.Attachment;
-import orlop.network.Connection;
 import orlop.network.Network;
+import orlop.network.ReadLater;
 import orlop.study.model.Delivery;
 import orlop.study.model.LoadModel;
 import orlop.study.model.Operation;
@@ -33,7 +33,7 @@ public record LoadDrop(
         List<Integer> cables,
         double currentAtLimit) {
     public LoadDrop {
-        cables = List.copyOf(cables);
+        cables = ReadLater.keep(cables);
     }
 
     /** How far it lies over its limit, in volts; 0 or less if it is within. */
@@ -74,18 +74,14 @@ public record LoadDrop(
         if (Double.isNaN(drop)) {
             return null;
         }
-        List<Integer> cables = new ArrayList<>();
-        for (int edge : delivery.pathTo(t.pin())) {
-            Connection c = network.connections().get(edge);
-            if (c.cable() != null) {
-                cables.add(network.cableOf(edge));
-            }
-        }
+        List<Integer> cables = new ReadLater<>(() -> cables(network, delivery.pathTo(t.pin())));
         double share = operation.assembly().condition().load(t.component().id()).simultaneity();
         double flowing = operation.currentOfAttachment(i);
         double missing = share > 0 ? flowing * (1 / share - 1) : load.ratedA();
-        for (int cable : cables) {
-            drop += behind.soleA(cable) > 0 ? missing * operation.ohm(cable) : 0;
+        if (missing != 0) {
+            for (int cable : cables) {
+                drop += behind.soleA(cable) > 0 ? missing * operation.ohm(cable) : 0;
+            }
         }
         ElectricalSystem system = plan.system(t.pin());
         Double limit = plan.dropLimitPercent(system, load.vital());
@@ -93,6 +89,16 @@ public record LoadDrop(
         Double limitV = limit == null ? null : (Double) (limit / 100 * nominalV);
         double scale = limitV == null ? 1 : currentAtLimit(load, sourceV - drop, sourceV - limitV);
         return new LoadDrop(i, drop, limitV, limit, nominalV, cables, scale);
+    }
+
+    private static List<Integer> cables(Network network, List<Integer> path) {
+        List<Integer> cables = new ArrayList<>();
+        for (int edge : path) {
+            if (network.cableOf(edge) >= 0) {
+                cables.add(network.cableOf(edge));
+            }
+        }
+        return cables;
     }
 
     /** A constant-power load takes less current at more voltage, a resistance more. */
