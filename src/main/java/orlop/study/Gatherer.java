@@ -370,8 +370,7 @@ final class Gatherer {
         if (i < 0) {
             double sum = 0;
             for (int wire = 0; wire < ac.wires(pin); wire++) { // the neutral carries what its displacement makes
-                Complex watts =
-                        ac.voltage(pin, wire).times(through(pin, wire).conjugate());
+                Complex watts = ac.voltage(pin, wire).times(through(pin, wire).conjugate());
                 sum += watts.isNaN() ? 0 : watts.re();
             }
             return ac.byPhase(pin) ? sum : sum * Plan.phases(plan.system(pin));

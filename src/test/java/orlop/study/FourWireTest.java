@@ -372,4 +372,22 @@ class FourWireTest {
                 .contains("E study.not-calculated.phase-missing");
         assertThat(terminal(r, "E", 0).currentA()).isNull();
     }
+
+    /** A breaker guards the lead, and the tap of one phase is said for want of one. */
+    @Test
+    void a_tap_of_one_phase_needs_a_device_of_its_own_like_any_other_branch() {
+        Sketch s = AcSketch.of(Nature.AC3N, 400).bar("B");
+        s.add("G", new Source.Generator(8.0, 0.8, 4, 12.0, 20.0, orlop.drawing.Excitation.SELF, null));
+        s.add(
+                "QF",
+                new orlop.drawing.Protection.CircuitBreaker(
+                        "", 32.0, null, null, null, 0.0, orlop.drawing.Poles.L3_N, orlop.drawing.Position.CLOSED));
+        s.link("G.1", "QF.1").cable("W1", "QF.2", "B.a", 10, 10);
+        s.add("E", load(100, 0, Phase.L1)).cable("W2", "B.b", "E.1", 10, 1.5);
+        Cable w = s.drawing().cables().require("W2");
+        s.change(d -> d.with(remade(w, Conductors.L_N_PE, Cable.Measured.NOTHING, null)));
+        Study study = s.study();
+        assertThat(study.gaps()).extracting(Gap::cable).containsExactly("W2");
+        assertThat(study.governing().cables().get("W1").protectedBy()).containsExactly("QF");
+    }
 }
