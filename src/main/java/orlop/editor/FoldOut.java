@@ -2,11 +2,11 @@ package orlop.editor;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.awt.Cursor;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;

@@ -103,8 +103,7 @@ final class PathView extends JPanel implements SessionListener {
     }
 
     /** Where the profile lies within the component. */
-    private record Frame(
-            PathProfile p, double left, double right, double top, double bottom, double lowV, double highV) {
+    private record Frame(PathProfile p, double left, double right, double top, double bottom, double lowV, double highV) {
         double x(double m) {
             double length = p.lengthM();
             return length <= 0 ? left : left + (right - left) * m / length;
@@ -156,10 +155,7 @@ final class PathView extends JPanel implements SessionListener {
                 if (d < near) {
                     near = d;
                     best = s;
-                } else if (best == null
-                        && s.cable()
-                        && x > frame.get().x(s.fromM())
-                        && x < frame.get().x(s.toM())) {
+                } else if (best == null && s.cable() && x > frame.get().x(s.fromM()) && x < frame.get().x(s.toM())) {
                     best = s;
                 }
             }

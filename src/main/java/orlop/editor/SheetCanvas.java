@@ -123,8 +123,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     void hover(@Nullable String id) {
         if (!java.util.Objects.equals(hovered, id)) {
             hovered = id;
-            fedPath = fed(id).map(p ->
-                            p.stations().stream().map(PathProfile.Station::item).toList())
+            fedPath = fed(id).map(p -> p.stations().stream()
+                            .map(PathProfile.Station::item)
+                            .toList())
                     .orElse(List.of());
             repaint();
         }

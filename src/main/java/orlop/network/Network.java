@@ -55,7 +55,7 @@ public final class Network {
         for (int i = 0; i < some.size(); i++) {
             Connection a = some.get(i);
             Connection b = others.get(i);
-            if (a != b && (a.a() != b.a() || a.b() != b.b() || a.closed() != b.closed())) {
+            if (a.a() != b.a() || a.b() != b.b() || a.closed() != b.closed()) {
                 return false;
             }
         }

@@ -66,7 +66,8 @@ class FoldOutTest {
         int all = on.session().state().review().findings().size();
 
         assertThat(table().getRowCount()).isEqualTo(all).isGreaterThan(1);
-        HeadlessBench.onUi(() -> ((JTextField) on.named("findings.filter").orElseThrow()).setText(TestBoat.UNGUARDED));
+        HeadlessBench.onUi(
+                () -> ((JTextField) on.named("findings.filter").orElseThrow()).setText(TestBoat.UNGUARDED));
         assertThat(table().getRowCount()).isBetween(1, all - 1);
         HeadlessBench.onUi(() -> ((JTextField) on.named("findings.filter").orElseThrow()).setText("no such words"));
         assertThat(table().getRowCount()).isZero();

@@ -23,10 +23,10 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.w3c.dom.Document;
-import org.w3c.dom.Element;
 import orlop.layout.TextMeasure;
 import orlop.layout.TextMeasure.Weight;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 
 /**
  * The ink of an exported SVG as geometries of JTS, with nothing known of the scene: texts by the outlines of their
@@ -145,15 +145,11 @@ final class InkedSheet {
             Geometry shape = JTS.createPolygon(points.toArray(Coordinate[]::new));
             boolean outline = role.equals("frame") || role.equals("title-block");
             inks.add(new Ink(
-                    id,
-                    role,
-                    subject,
-                    outline ? Sort.LINE : Sort.SYMBOL,
-                    "polygon",
-                    outline ? shape.getBoundary() : shape));
+                    id, role, subject, outline ? Sort.LINE : Sort.SYMBOL, "polygon", outline ? shape.getBoundary() : shape));
         }
         for (Element c : DrawnSheet.elements(g, "circle")) {
-            Geometry disc = JTS.createPoint(new Coordinate(DrawnSheet.number(c, "cx"), DrawnSheet.number(c, "cy")))
+            Geometry disc = JTS.createPoint(
+                            new Coordinate(DrawnSheet.number(c, "cx"), DrawnSheet.number(c, "cy")))
                     .buffer(DrawnSheet.number(c, "r"), 4);
             inks.add(new Ink(id, role, subject, Sort.DOT, "circle", disc));
         }
@@ -174,8 +170,7 @@ final class InkedSheet {
             if (part.isBlank()) {
                 continue;
             }
-            String[] n =
-                    part.substring(part.indexOf('(') + 1, part.indexOf(')')).split(" ", -1);
+            String[] n = part.substring(part.indexOf('(') + 1, part.indexOf(')')).split(" ", -1);
             double a = Double.parseDouble(n[0]);
             double b = n.length > 1 ? Double.parseDouble(n[1]) : 0;
             if (part.startsWith("translate")) {

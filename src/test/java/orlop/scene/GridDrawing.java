@@ -277,9 +277,7 @@ public final class GridDrawing {
     }
 
     private static List<String> systems(Particulars p, String system) {
-        return p instanceof orlop.drawing.Conversion
-                ? List.of(system, system.equals("24") ? "12" : "24")
-                : List.of(system);
+        return p instanceof orlop.drawing.Conversion ? List.of(system, system.equals("24") ? "12" : "24") : List.of(system);
     }
 
     /** A cable or, as often, a link. */
