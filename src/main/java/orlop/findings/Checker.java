@@ -18,6 +18,8 @@ public final class Checker {
             RemarkRule.contradictorySources(),
             RemarkRule.beyondRating(),
             GapRule.deviceVoltage(),
+            new CableRules.CannotBearFault(),
+            new CableRules.NoneFits(),
             new DropRule(),
             new LoadRules.WithoutSource(),
             new StrayRules.UnfedBar(),

@@ -36,7 +36,10 @@ final class FarSpots {
 
     private @Nullable Found search(boolean corner) {
         Found best = null;
-        double near = Math.max(label.width() + label.target().width(), label.height() + label.target().height()) / 2;
+        double near = Math.max(
+                        label.width() + label.target().width(),
+                        label.height() + label.target().height())
+                / 2;
         int ring = 1;
         while (ring <= RINGS && (best == null || best.cost > ring * STEP_MM - near)) {
             best = ring(ring, ring > NEAR_RINGS ? 2 : 1, corner, best);

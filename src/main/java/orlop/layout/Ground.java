@@ -80,9 +80,7 @@ final class Ground {
     void line(String owner, List<Point> points, double widthMm) {
         for (int i = 1; i < points.size(); i++) {
             add(new Solid(
-                    owner,
-                    true,
-                    Rect.around(points.get(i - 1), points.get(i)).grown(widthMm / 2)));
+                    owner, true, Rect.around(points.get(i - 1), points.get(i)).grown(widthMm / 2)));
         }
     }
 
@@ -125,8 +123,6 @@ final class Ground {
     /** Whether a text here would touch no other thing. */
     boolean clear(String id, Rect r) {
         Rect room = r.grown(Labeller.GAP_MM);
-        return area.contains(r)
-                && !solids.any(room, s -> true)
-                && !texts.any(room, t -> !t.id.equals(id));
+        return area.contains(r) && !solids.any(room, s -> true) && !texts.any(room, t -> !t.id.equals(id));
     }
 }

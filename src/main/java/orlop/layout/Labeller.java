@@ -219,7 +219,8 @@ public final class Labeller {
 
     /** The cheapest spot as things stand; costs of what cannot move are worked out once, and only when they matter. */
     private Spot best(Label l, Seen seen) {
-        double[] costs = solidCosts.computeIfAbsent(l.id(), k -> unknown(l.spots().size()));
+        double[] costs =
+                solidCosts.computeIfAbsent(l.id(), k -> unknown(l.spots().size()));
         Spot best = l.spots().get(0);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < costs.length; i++) {

@@ -192,8 +192,7 @@ public final class Router {
         }
         WaySearch.Found f = Shapes.simple(legs(c, pair, seen, false), pair.starts(), pair.goals())
                 .or(() -> within(c, pair, seen))
-                .orElseGet(() -> direct(
-                        pair.starts().get(0), pair.goals().get(0)));
+                .orElseGet(() -> direct(pair.starts().get(0), pair.goals().get(0)));
         accept(c, f.start(), f.end(), f.points(), false, seen);
     }
 

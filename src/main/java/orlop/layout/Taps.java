@@ -78,8 +78,14 @@ final class Taps {
         double min = from + inset;
         double max = to - inset;
         if (!others.isEmpty()) {
-            double first = others.stream().mapToDouble(o -> lying ? o.x() : o.y()).min().orElse(min);
-            double last = others.stream().mapToDouble(o -> lying ? o.x() : o.y()).max().orElse(max);
+            double first = others.stream()
+                    .mapToDouble(o -> lying ? o.x() : o.y())
+                    .min()
+                    .orElse(min);
+            double last = others.stream()
+                    .mapToDouble(o -> lying ? o.x() : o.y())
+                    .max()
+                    .orElse(max);
             min = Math.max(min, Math.min(first, max) - reach);
             max = Math.min(max, Math.max(last, from) + reach);
         }

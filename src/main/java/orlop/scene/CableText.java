@@ -89,8 +89,8 @@ final class CableText {
     /** Whether the area hangs on an ampacity that is known from memory only. */
     boolean memory() {
         return result != null
-                && result.ampacityFromMemory()
-                && (result.governedBy() == GovernedBy.AMPACITY || result.governedBy() == GovernedBy.DEVICE);
+                && (result.governedBy() == GovernedBy.AMPACITY || result.governedBy() == GovernedBy.DEVICE)
+                && (result.ampacityFromMemory() || result.sizing().fromMemory());
     }
 
     private @Nullable Conductors conductors() {

@@ -19,7 +19,8 @@ final class DrawnOver {
         List<Placed> bars = placed.stream().filter(p -> p.bar() != null).toList();
         for (Placed bar : bars) {
             for (Placed p : placed) {
-                boolean again = p.bar() != null && over.getOrDefault(bar.id(), List.of()).contains(p.id());
+                boolean again = p.bar() != null
+                        && over.getOrDefault(bar.id(), List.of()).contains(p.id());
                 if (!p.id().equals(bar.id()) && !again && p.ink().overlaps(bar.ink())) {
                     over.computeIfAbsent(bar.id(), k -> new ArrayList<>()).add(p.id());
                     over.computeIfAbsent(p.id(), k -> new ArrayList<>()).add(bar.id());

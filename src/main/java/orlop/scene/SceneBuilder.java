@@ -68,8 +68,8 @@ public final class SceneBuilder {
         Map<String, Way> ways = routing.ways();
         SheetView view = SheetView.of(request, placed, ways);
         List<FoundPlace> found = FoundPlace.all(view, frame.drawable());
-        SheetComposer.Composed composed = new SheetComposer(view, frame, placing, found)
-                .compose(before == null ? null : before.labelling());
+        SheetComposer.Composed composed =
+                new SheetComposer(view, frame, placing, found).compose(before == null ? null : before.labelling());
         laid.put(sheet.id(), new Laid(routing, composed.labelling()));
         ItemMaker items = new ItemMaker();
         paper(items, view, frame, found);

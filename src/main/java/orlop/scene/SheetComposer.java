@@ -55,8 +55,7 @@ final class SheetComposer {
      * @param labelling the places, and how they were found
      * @param names by cable, the gap for its system's name
      */
-    record Composed(
-            Map<String, List<TextBlock>> blocks, Labelling labelling, Map<String, LineNames.Gap> names) {
+    record Composed(Map<String, List<TextBlock>> blocks, Labelling labelling, Map<String, LineNames.Gap> names) {
         Map<String, Label.Put> places() {
             return labelling.places();
         }

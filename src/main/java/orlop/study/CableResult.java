@@ -21,9 +21,12 @@ import orlop.drawing.TerminalRef;
  * @param auto whether Orlop chose the area
  * @param conductors the conductors, typed or by the system's nature
  * @param parallel runs side by side
- * @param leastAreaMm2 least standard area that would do; null if none fits
+ * @param leastAreaMm2 least standard area with which it would do in every condition, all other cables as they are: for
+ *     its current, its device, strength, the heat of a fault and the drop to every load behind it; where Orlop chose the
+ *     area, that area. Null if none would: {@code governedBy} is {@code NOTHING_FITS} where none carries the current or
+ *     is guarded by the device, {@code DROP} where no area of this cable alone brings a load behind it within its limit
  * @param governedBy what asks for that area
- * @param governingCondition id of the condition that asks for it; null if there is only one
+ * @param governingCondition id of the condition that asks for it; null if there is only one or if it is the same in all
  * @param currentA positive from {@code from} to {@code to}; null where it is dead
  * @param designCurrentA current that it is sized for, never below the rated current of a single load behind it
  * @param ampacityA what it may carry with all factors, all runs; null if the tables have no value
@@ -40,6 +43,7 @@ import orlop.drawing.TerminalRef;
  * @param faultFrom prospective fault currents at {@code from}
  * @param faultTo prospective fault currents at {@code to}
  * @param protectedBy tags of the devices that guard it, nearest first
+ * @param sizing what the search for areas says besides
  * @param phases by name, L1 to N, where the phases of a three-phase system differ; else empty. The plain figures are
  *     then those of the worst phase
  */
@@ -70,6 +74,7 @@ public record CableResult(
         FaultRange faultFrom,
         FaultRange faultTo,
         List<String> protectedBy,
+        CableSizing sizing,
         Map<String, PhaseResult> phases) {
     public CableResult {
         protectedBy = List.copyOf(protectedBy);
@@ -103,7 +108,8 @@ public record CableResult(
             @Nullable Double lossW,
             FaultRange faultFrom,
             FaultRange faultTo,
-            List<String> protectedBy) {
+            List<String> protectedBy,
+            CableSizing sizing) {
         this(
                 id,
                 from,
@@ -131,6 +137,7 @@ public record CableResult(
                 faultFrom,
                 faultTo,
                 protectedBy,
+                sizing,
                 Map.of());
     }
 }

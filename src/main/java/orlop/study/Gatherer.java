@@ -237,6 +237,7 @@ final class Gatherer {
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
                 coverage.protectedBy(i),
+                sizing.sizing(i),
                 live ? phases.along(edge) : Map.of());
     }
 

@@ -162,6 +162,7 @@ final class Governing {
                 fault(a.faultFrom(), b.faultFrom()),
                 fault(a.faultTo(), b.faultTo()),
                 a.protectedBy(),
+                a.sizing(),
                 phases(a.phases(), b.phases()));
     }
 

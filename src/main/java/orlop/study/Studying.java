@@ -24,6 +24,7 @@ import orlop.study.model.Rating;
 import orlop.study.protection.Coverage;
 import orlop.study.protection.Surroundings;
 import orlop.study.sizing.Behind;
+import orlop.study.sizing.FaultHeat;
 import orlop.study.sizing.LoadDrop;
 import orlop.study.sizing.Runs;
 import orlop.study.sizing.Sizing;
@@ -32,6 +33,9 @@ import orlop.study.sizing.Sizing;
 final class Studying {
     /** Kirchhoff's law holds at every point to this, or the network counts as not solved. */
     private static final double GREATEST_RESIDUAL_A = 1e-6;
+
+    /** Thicker cables carry higher faults: so often are areas found anew. */
+    private static final int BEARING_ROUNDS = 3;
 
     private final Drawing drawing;
     private final StudyOptions options;
@@ -68,22 +72,33 @@ final class Studying {
         }
         Network reach = Network.reach(plan.numbering(), networks);
         Behind behind = new Behind(plan, reach);
-        Sizing sizing = new Sizing(plan, operations, behind, new Runs(plan, reach, behind), stale);
+        Runs runs = new Runs(plan, reach, behind);
+        Sizing sizing = new Sizing(plan, operations, behind, runs, stale);
         sizing.run();
+        operations.forEach(o -> new Together(plan, o).noteSharing(plan.notes()));
+        findFaults(sizing);
+        FaultHeat heat = new FaultHeat(plan, runs, this::faultMaxA, this::faultMinA);
+        for (int n = 0; n < BEARING_ROUNDS && sizing.bear(heat); n++) {
+            findFaults(sizing);
+        }
+        Coverage coverage = new Coverage(plan, reach, new Around(sizing));
+        noteDoubts(sizing);
+        return records(sizing, coverage, behind, drawn);
+    }
+
+    private void findFaults(Sizing sizing) {
+        faults.clear();
+        acFaults.clear();
         double[] areas = new double[plan.cables().size()];
         for (int i = 0; i < areas.length; i++) {
             areas[i] = sizing.areaMm2(i);
         }
         for (Operation o : operations) {
             giveUpIfStale();
-            new Together(plan, o).noteSharing(plan.notes());
             faults.add(Faults.of(plan, o, areas, options.faultOhm(), stale));
             acFaults.add(new AcFaults(plan, o, areas, options.faultOhm(), stale));
         }
         closeAll(areas);
-        Coverage coverage = new Coverage(plan, reach, new Around(sizing));
-        noteDoubts(sizing);
-        return records(sizing, coverage, behind, drawn);
     }
 
     /** Faults with every source on and every switch closed that no interlock holds, unless a condition stands so. */
@@ -93,6 +108,32 @@ final class Studying {
             allClosedOperation = new Operation(plan, Network.of(plan.numbering(), closed, List.of()), closed);
             allClosed = Faults.of(plan, allClosedOperation, areas, options.faultOhm(), stale);
         }
+    }
+
+    private double faultMaxA(int pin) {
+        double most = Double.NaN;
+        if (allClosed != null && allClosedOperation != null && !allClosedOperation.isAc(pin)) {
+            most = allClosed.maxA(allClosedOperation.assembly().node(pin));
+        }
+        for (int i = 0; i < operations.size(); i++) {
+            int node = operations.get(i).assembly().node(pin);
+            boolean ac = operations.get(i).isAc(pin);
+            double here = ac ? acFaults.get(i).maxA(node) : faults.get(i).maxA(node);
+            most = Double.isNaN(most) || here > most ? here : most;
+        }
+        return most;
+    }
+
+    private double faultMinA(int pin) {
+        double least = Double.NaN;
+        for (int i = 0; i < operations.size(); i++) {
+            Operation o = operations.get(i);
+            int node = o.assembly().node(pin);
+            boolean fed = o.network().feeding().feeds(pin);
+            double here = o.isAc(pin) ? acFaults.get(i).minA(node) : faults.get(i).minA(node);
+            least = fed && !(least <= here) && !Double.isNaN(here) ? here : least;
+        }
+        return least;
     }
 
     private void giveUpIfStale() {
@@ -138,7 +179,7 @@ final class Studying {
                             remarks));
         }
         Results governing = Governing.of(new ArrayList<>(byCondition.values()));
-        return new Study(drawing, byCondition, governing, coverage.gaps());
+        return new Study(drawing, byCondition, governing, coverage.gaps(), sizing.copper());
     }
 
     /** Remarks on islands without operating point; true if there are none. */
@@ -216,31 +257,12 @@ final class Studying {
 
         @Override
         public double faultMaxA(int pin) {
-            double most = Double.NaN;
-            if (allClosed != null && allClosedOperation != null && !allClosedOperation.isAc(pin)) {
-                most = allClosed.maxA(allClosedOperation.assembly().node(pin));
-            }
-            for (int i = 0; i < operations.size(); i++) {
-                int node = operations.get(i).assembly().node(pin);
-                boolean ac = operations.get(i).isAc(pin);
-                double here = ac ? acFaults.get(i).maxA(node) : faults.get(i).maxA(node);
-                most = Double.isNaN(most) || here > most ? here : most;
-            }
-            return most;
+            return Studying.this.faultMaxA(pin);
         }
 
         @Override
         public double faultMinA(int pin) {
-            double least = Double.NaN;
-            for (int i = 0; i < operations.size(); i++) {
-                Operation o = operations.get(i);
-                int node = o.assembly().node(pin);
-                boolean fed = o.network().feeding().feeds(pin);
-                double here =
-                        o.isAc(pin) ? acFaults.get(i).minA(node) : faults.get(i).minA(node);
-                least = fed && !(least <= here) && !Double.isNaN(here) ? here : least;
-            }
-            return least;
+            return Studying.this.faultMinA(pin);
         }
 
         @Override

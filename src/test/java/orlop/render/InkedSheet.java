@@ -23,10 +23,10 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import orlop.layout.TextMeasure;
-import orlop.layout.TextMeasure.Weight;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import orlop.layout.TextMeasure;
+import orlop.layout.TextMeasure.Weight;
 
 /**
  * The ink of an exported SVG as geometries of JTS, with nothing known of the scene: texts by the outlines of their
@@ -38,6 +38,7 @@ final class InkedSheet {
     private static final Map<Weight, Font> FONTS = new HashMap<>();
     private static final Set<String> DRAWN =
             Set.of("component", "bar", "cable", "link", "label", "finding", "proposed", "note");
+    private static final Set<String> TAPPED = Set.of("#symbol-junction", "#symbol-protective-earth-bar");
     private static final Set<String> PRINTED = Set.of("frame", "title-block", "legend", "caution", "margin");
 
     enum Sort {
@@ -145,11 +146,15 @@ final class InkedSheet {
             Geometry shape = JTS.createPolygon(points.toArray(Coordinate[]::new));
             boolean outline = role.equals("frame") || role.equals("title-block");
             inks.add(new Ink(
-                    id, role, subject, outline ? Sort.LINE : Sort.SYMBOL, "polygon", outline ? shape.getBoundary() : shape));
+                    id,
+                    role,
+                    subject,
+                    outline ? Sort.LINE : Sort.SYMBOL,
+                    "polygon",
+                    outline ? shape.getBoundary() : shape));
         }
         for (Element c : DrawnSheet.elements(g, "circle")) {
-            Geometry disc = JTS.createPoint(
-                            new Coordinate(DrawnSheet.number(c, "cx"), DrawnSheet.number(c, "cy")))
+            Geometry disc = JTS.createPoint(new Coordinate(DrawnSheet.number(c, "cx"), DrawnSheet.number(c, "cy")))
                     .buffer(DrawnSheet.number(c, "r"), 4);
             inks.add(new Ink(id, role, subject, Sort.DOT, "circle", disc));
         }
@@ -170,7 +175,8 @@ final class InkedSheet {
             if (part.isBlank()) {
                 continue;
             }
-            String[] n = part.substring(part.indexOf('(') + 1, part.indexOf(')')).split(" ", -1);
+            String[] n =
+                    part.substring(part.indexOf('(') + 1, part.indexOf(')')).split(" ", -1);
             double a = Double.parseDouble(n[0]);
             double b = n.length > 1 ? Double.parseDouble(n[1]) : 0;
             if (part.startsWith("translate")) {
@@ -251,7 +257,7 @@ final class InkedSheet {
         return a.intersects(b) && a.intersection(b).getArea() > 1e-6;
     }
 
-    /** A line may touch its own symbols at their edge; bars it may tap, and in the dot of a junction it ends. */
+    /** A line may touch its own symbols at their edge; bars, the dot of a junction and an earth bar it taps. */
     private void linesThroughSymbols(Set<String> all) {
         for (Ink l : inks) {
             if (!l.is(Sort.LINE) || !(l.role.equals("cable") || l.role.equals("link"))) {
@@ -262,7 +268,7 @@ final class InkedSheet {
                         && (o.role.equals("component") || o.role.equals("bar"));
                 if (body && !ends(l, o.subject) && overlap(l.shape, o.shape)) {
                     all.add("line through symbol: " + l + " THROUGH " + o);
-                } else if (body && o.role.equals("component") && !o.what.equals("#symbol-junction")) {
+                } else if (body && o.role.equals("component") && !TAPPED.contains(o.what)) {
                     Envelope e = new Envelope(o.shape.getEnvelopeInternal());
                     e.expandBy(-0.4);
                     if (!e.isNull() && overlap(l.shape, JTS.toGeometry(e))) {

@@ -210,7 +210,7 @@ public final class GridDrawing {
                 String s = add(SWITCHES.get(random.nextInt(SWITCHES.size())), x, top + 71, 0, system);
                 join(end, s + ".1");
                 end = s + ".2";
-            } else if (more == 1 && !above.isEmpty()) {
+            } else if (more == 1 && pitch > 42) { // its second feeder wants room beside the first
                 String s = add(Kind.CHANGEOVER_SWITCH, x, top + 72.5, 0, system);
                 join(end, s + ".1");
                 cable(bar + ".u" + taps++, s + ".2");
@@ -277,7 +277,9 @@ public final class GridDrawing {
     }
 
     private static List<String> systems(Particulars p, String system) {
-        return p instanceof orlop.drawing.Conversion ? List.of(system, system.equals("24") ? "12" : "24") : List.of(system);
+        return p instanceof orlop.drawing.Conversion
+                ? List.of(system, system.equals("24") ? "12" : "24")
+                : List.of(system);
     }
 
     /** A cable or, as often, a link. */

@@ -61,8 +61,8 @@ final class AcLoads {
         switch (p.behaviour()) {
             case CURRENT -> {
                 double amps = LoadModel.known(c, p.currentA(), "currentA", notes);
-                if (p.powerFactor() == null) {
-                    notes.assumed(c.id(), "study.assumed.current-factor", c.id());
+                if (p.powerFactor() == null && amps != 0) {
+                    notes.assumed(c.id(), "study.assumed.power-factor", c.id());
                 }
                 double active = p.powerFactor() == null ? 1 : p.powerFactor();
                 double reactive = Math.sqrt(1 - active * active);

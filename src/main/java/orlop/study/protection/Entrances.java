@@ -63,7 +63,10 @@ final class Entrances {
         return grid.positions().with(0, new int[] {grid.transfer(c, passes)});
     }
 
-    /** What lies behind the breaker of a pedestal gets no more, for long, than that lets through. */
+    /**
+     * What lies behind the breaker of a pedestal gets no more, for long, than that lets through; an inverter limits itself
+     * to its fault current, where that is known.
+     */
     private void alternating(Attachment t, int pin) {
         Component c = t.component();
         boolean converter = t.role() == Attachment.Role.CONVERTER;
@@ -74,6 +77,8 @@ final class Entrances {
         @Nullable Double breaker = c.particulars() instanceof Source.ShorePedestal p ? p.ratingA() : null;
         SourceKind kind = m != null && m.shore() ? SourceKind.SHORE_INLET : SourceKind.AC_SOURCE;
         int needs = c.kind() == Kind.INVERTER_CHARGER ? needs(c, false) : 0;
-        found.add(new Entrance(pin, kind, c, breaker != null ? breaker : Double.POSITIVE_INFINITY, needs));
+        double inverterA = converter ? plan.inverterFaultA(c) : Double.NaN;
+        double most = breaker != null ? breaker : inverterA > 0 ? inverterA : Double.POSITIVE_INFINITY;
+        found.add(new Entrance(pin, kind, c, most, needs));
     }
 }

@@ -23,6 +23,7 @@ import orlop.study.model.Plan;
  * @param nominalV of the load's system; line to neutral if it has three phases, unless the load lies between two of them
  * @param cables numbers of the cables on its path, the source first
  * @param currentAtLimit what its current would be at the permitted drop, as a multiple of what it is now
+ * @param missingA what its own circuit carries in this reckoning above what flows, because it runs only now and then
  */
 public record LoadDrop(
         int attachment,
@@ -31,7 +32,8 @@ public record LoadDrop(
         @Nullable Double limitPercent,
         double nominalV,
         List<Integer> cables,
-        double currentAtLimit) {
+        double currentAtLimit,
+        double missingA) {
     public LoadDrop {
         cables = ReadLater.keep(cables);
     }
@@ -39,6 +41,11 @@ public record LoadDrop(
     /** How far it lies over its limit, in volts; 0 or less if it is within. */
     public double excessV() {
         return limitV == null ? Double.NEGATIVE_INFINITY : dropV - limitV;
+    }
+
+    /** The most that the drop may be so that it lies at its limit once the load's current has followed the voltage. */
+    double budgetV() {
+        return limitV == null ? Double.POSITIVE_INFINITY : limitV / currentAtLimit;
     }
 
     public double percent() {
@@ -88,7 +95,7 @@ public record LoadDrop(
         double nominalV = plan.nominalV(t.component());
         Double limitV = limit == null ? null : (Double) (limit / 100 * nominalV);
         double scale = limitV == null ? 1 : currentAtLimit(load, sourceV - drop, sourceV - limitV);
-        return new LoadDrop(i, drop, limitV, limit, nominalV, cables, scale);
+        return new LoadDrop(i, drop, limitV, limit, nominalV, cables, scale, missing);
     }
 
     private static List<Integer> cables(Network network, List<Integer> path) {
