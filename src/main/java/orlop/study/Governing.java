@@ -79,6 +79,15 @@ final class Governing {
         return a == null ? b : b == null ? a : (Double) Math.max(a, b);
     }
 
+    /** The angle that belongs to the lower of two voltages, of equal ones the smaller angle. */
+    private static @Nullable Double angle(
+            @Nullable Double voltsA, @Nullable Double a, @Nullable Double voltsB, @Nullable Double b) {
+        if (a == null || b == null || voltsA == null || voltsB == null) {
+            return a == null ? b : a;
+        }
+        return voltsA < voltsB ? a : voltsB < voltsA ? b : (Double) Math.min(a, b);
+    }
+
     private static @Nullable Double greatest(@Nullable Double a, @Nullable Double b) {
         return a == null ? b : b == null || Math.abs(a) >= Math.abs(b) ? a : b;
     }
@@ -93,7 +102,7 @@ final class Governing {
                 a.system(),
                 a.terminals().size() >= b.terminals().size() ? a.terminals() : b.terminals(),
                 least(a.voltageV(), b.voltageV()),
-                a.angleDeg(),
+                angle(a.voltageV(), a.angleDeg(), b.voltageV(), b.angleDeg()),
                 fault(a.fault(), b.fault()),
                 most(a.lengthFromSourceM(), b.lengthFromSourceM()),
                 phases(a.phases(), b.phases()),
@@ -126,7 +135,9 @@ final class Governing {
                 q,
                 (x, y) -> new PhaseResult(
                         name.equals("N") ? most(x.voltageV(), y.voltageV()) : least(x.voltageV(), y.voltageV()),
-                        x.angleDeg(),
+                        name.equals("N")
+                                ? angle(y.voltageV(), x.angleDeg(), x.voltageV(), y.angleDeg())
+                                : angle(x.voltageV(), x.angleDeg(), y.voltageV(), y.angleDeg()),
                         greatest(x.currentA(), y.currentA()),
                         greatest(x.dropV(), y.dropV()))));
         return merged;
@@ -202,7 +213,7 @@ final class Governing {
                     p.id(),
                     p.system(),
                     least(p.voltageV(), q.voltageV()),
-                    p.angleDeg(),
+                    angle(p.voltageV(), p.angleDeg(), q.voltageV(), q.angleDeg()),
                     busy.currentA(),
                     greatest(p.powerW(), q.powerW()),
                     phases(p.phases(), q.phases())));

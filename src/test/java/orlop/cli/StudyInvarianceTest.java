@@ -145,6 +145,10 @@ class StudyInvarianceTest {
                 for (String field : List.of("/currentA", "/dropV", "/dropPercent")) {
                     expected.turn(at + field);
                 }
+                for (String wire : List.of("/L1", "/L2", "/L3")) {
+                    expected.turn(at + wire + "/currentA");
+                    expected.turn(at + wire + "/dropV");
+                }
                 expected.exchange(at + "/faultFrom/", at + "/faultTo/");
                 expected.exchange(at + "/from", at + "/to");
             }

@@ -148,11 +148,26 @@ public final class AcOperation {
         return network.pointOf(pin) < 0 ? NONE : flow.voltage(assembly.nodes().of(pin, wire));
     }
 
-    /** Voltage of a line at a pin against the neutral there, or the reference where there is none; NaN where dead. */
+    /**
+     * Voltage of a line at a pin against the neutral there, where there is none against the middle of the three lines;
+     * NaN where dead.
+     */
     public Complex lineVoltage(int pin, int wire) {
-        Complex volts = voltage(pin, wire);
-        Complex neutral = byPhase(pin) ? voltage(pin, Wires.N) : Complex.ZERO;
-        return neutral.isNaN() ? volts : volts.minus(neutral);
+        if (!byPhase(pin)) {
+            return voltage(pin, wire);
+        }
+        return hasNeutral(pin) ? voltage(pin, wire).minus(voltage(pin, Wires.N)) : againstLines(pin, wire);
+    }
+
+    /** Whether a neutral reaches a pin. */
+    boolean hasNeutral(int pin) {
+        return !voltage(pin, Wires.N).isNaN();
+    }
+
+    /** Voltage of a line at a pin against the middle of the three lines; against the reference where not all are there. */
+    Complex againstLines(int pin, int wire) {
+        Complex middle = voltage(pin, 0).plus(voltage(pin, 1)).plus(voltage(pin, 2)).times(1 / 3.0);
+        return middle.isNaN() ? voltage(pin, wire) : voltage(pin, wire).minus(middle);
     }
 
     /** Current of a conductor of a connection from a to b; NaN where it has no impedance or is dead. */

@@ -261,14 +261,26 @@ public final class Operation {
         return across(t.pin(), t.returnPin());
     }
 
-    /** Voltage at a pin between the conductors that a load hangs on; of one on all phases the lowest to neutral. */
+    /** Voltage at a pin between the conductors that a load hangs on; of one on all phases the lowest, as line to neutral. */
     public double forLoad(int pin, Component load) {
         int mask = alternating.byPhase(pin) ? plan.wires(load) : Wires.ALL;
         return isAc(pin) && alternating.byPhase(pin) ? pair(pin, mask) : voltage(pin);
     }
 
-    /** Voltage at a pin across a set of conductors: the lowest between a line of them and the neutral, or two lines. */
+    /**
+     * Voltage at a pin across a set of conductors: between a line and the neutral, between two lines; of three lines the
+     * lowest between two of them, as line to neutral.
+     */
     double pair(int pin, int mask) {
+        if (Wires.lines(mask) == 3) {
+            double least = Double.NaN;
+            for (int wire = 0; wire < 3; wire++) {
+                Complex other = alternating.voltage(pin, (wire + 1) % 3);
+                double volts = alternating.voltage(pin, wire).minus(other).magnitude() / Math.sqrt(3);
+                least = Double.isNaN(least) || volts < least ? volts : least;
+            }
+            return least;
+        }
         if (Wires.lines(mask) == 2 && !Wires.has(mask, Wires.N)) {
             int[] two = Wires.branches(mask).get(0);
             return alternating
@@ -313,10 +325,21 @@ public final class Operation {
         return most;
     }
 
-    /** What one line of a cable loses, against the neutral at both ends; NaN where it is dead. */
+    /**
+     * What one line of a cable loses, against the neutral at both ends or, where it does not reach both, against the
+     * middle of the lines; NaN where it is dead.
+     */
     public double dropV(Connection c, int wire) {
-        return alternating.lineVoltage(c.a(), wire).magnitude()
-                - alternating.lineVoltage(c.b(), wire).magnitude();
+        return lostV(c.a(), c.b(), wire);
+    }
+
+    private double lostV(int from, int to, int wire) {
+        if (alternating.hasNeutral(from) && alternating.hasNeutral(to)) {
+            return alternating.lineVoltage(from, wire).magnitude()
+                    - alternating.lineVoltage(to, wire).magnitude();
+        }
+        return alternating.againstLines(from, wire).magnitude()
+                - alternating.againstLines(to, wire).magnitude();
     }
 
     /** What is lost from one pin to another, of the phase that reaches both and loses most. */
@@ -330,8 +353,7 @@ public final class Operation {
         }
         double most = Double.NaN;
         for (int wire = 0; wire < Wires.N; wire++) {
-            double drop = alternating.lineVoltage(source, wire).magnitude()
-                    - alternating.lineVoltage(pin, wire).magnitude();
+            double drop = lostV(source, pin, wire);
             most = Double.isNaN(most) || drop > most ? drop : most;
         }
         return most;
