@@ -24,9 +24,11 @@ import orlop.symbols.SymbolLibrary;
 
 /** Makes scenes. Immutable; safe for use by many threads. */
 public final class SceneBuilder {
+    private final SymbolLibrary library;
     private final Placing placing;
 
     private SceneBuilder(SymbolLibrary library) {
+        this.library = library;
         this.placing = new Placing(library);
     }
 
@@ -42,6 +44,14 @@ public final class SceneBuilder {
 
     /** The sheet that was asked for, as data. The same request gives the same scene. */
     public Scene build(SceneRequest request) {
+        return pages(request).get(0);
+    }
+
+    /**
+     * The sheet that was asked for and, where its margin or its legend is full, the sheets of findings on which they go on:
+     * {@code 1}, {@code 1/F1}, {@code 1/F2} … Without a printed margin it is the sheet alone.
+     */
+    public List<Scene> pages(SceneRequest request) {
         Drawing drawing = request.drawing();
         Sheet sheet = drawing.sheets().require(request.sheet());
         SheetFrame frame = new SheetFrame(sheet.size());
@@ -57,9 +67,10 @@ public final class SceneBuilder {
         List<FoundPlace> found = FoundPlace.all(view, frame.drawable());
         SheetComposer.Composed composed = new SheetComposer(view, frame, placing, found).compose();
         ItemMaker items = new ItemMaker();
-        paper(items, view, frame, found);
+        List<Scene> more = paper(items, view, frame, found);
         new SheetItems(view, composed, found, items).draw();
-        return new Scene(
+        List<Scene> pages = new ArrayList<>();
+        pages.add(new Scene(
                 sheet.id(),
                 title(view, sheet),
                 sheet.size().widthMm(),
@@ -68,17 +79,26 @@ public final class SceneBuilder {
                 items.items(),
                 terminals(placed, ways),
                 bars(drawing, placed),
-                routes(drawing, ways));
+                routes(drawing, ways)));
+        pages.addAll(more);
+        return pages;
     }
 
-    private static void paper(ItemMaker items, SheetView view, SheetFrame frame, List<FoundPlace> found) {
+    /** Draws what belongs to the paper, and makes the sheets on which it goes on. */
+    private List<Scene> paper(ItemMaker items, SheetView view, SheetFrame frame, List<FoundPlace> found) {
+        SceneRequest request = view.request();
+        SheetNumber number = SheetNumber.of(view.drawing(), request.sheet(), 0);
+        String next = new SheetNumber(number.position(), number.of(), 1).text();
         frame.draw(items, view.words());
-        new TitleBlock(view.request()).draw(items, frame.titleBlock());
-        new Legend(view, frame.foot()).draw(items);
-        if (view.request().margin()) {
-            new MarginNotes(view, frame.margin()).draw(items, found);
+        new TitleBlock(request, number).draw(items, frame.titleBlock());
+        List<LegendRow> rows = LegendRows.of(view, found, library);
+        List<LegendRow> legend = new Legend(view.words(), frame.foot()).draw(items, rows, next);
+        List<FoundPlace> notes = List.of();
+        if (request.margin()) {
+            notes = new MarginNotes(request, frame.margin()).draw(items, found, next);
         }
         NoteItems.draw(items, view);
+        return request.margin() ? new FindingSheets(request).scenes(notes, legend) : List.of();
     }
 
     private static String title(SheetView view, Sheet sheet) {
