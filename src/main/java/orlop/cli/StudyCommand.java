@@ -54,7 +54,7 @@ final class StudyCommand implements Callable<Integer> {
         Results results = opened.results(condition);
         List<Finding> findings = opened.findingsIn(results);
         String text = switch (format) {
-            case JSON -> JsonValues.text(j -> new StudyJson(j).write(opened.drawing(), results, findings));
+            case JSON -> JsonValues.text(j -> new StudyJson(j).write(opened.study(), results, findings));
             case CSV -> new StudyCsv().text(results);
             case TABLE -> new StudyTable().text(opened.drawing(), results);
         };

@@ -6,12 +6,16 @@ import java.util.List;
 import orlop.drawing.Drawing;
 import orlop.drawing.Words;
 import orlop.findings.Finding;
+import orlop.network.Reaches.FedFrom;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
 import orlop.study.FaultRange;
+import orlop.study.IslandResult;
 import orlop.study.PointResult;
 import orlop.study.Results;
+import orlop.study.Study;
 import orlop.study.TerminalResult;
+import orlop.study.Topology;
 
 /** The results of one condition as JSON: the contract that other programs rely on. Keys never change their meaning. */
 final class StudyJson {
@@ -21,26 +25,33 @@ final class StudyJson {
         this.json = json;
     }
 
-    void write(Drawing drawing, Results r, List<Finding> findings) throws IOException {
+    void write(Study study, Results r, List<Finding> findings) throws IOException {
+        Drawing drawing = study.drawing();
+        Topology topology = Topology.of(study, r.condition());
         json.writeStartObject();
         json.writeStringField("drawing", drawing.vessel().name());
         json.writeStringField("condition", r.condition());
         json.writeStringField("ruleSet", drawing.vessel().ruleSet());
         json.writeBooleanField("converged", r.converged());
         JsonValues.number(json, "residualA", r.residualA());
+        json.writeArrayFieldStart("islands");
+        for (IslandResult i : topology.islands()) {
+            island(i);
+        }
+        json.writeEndArray();
         json.writeArrayFieldStart("points");
         for (PointResult p : r.points().values()) {
-            point(drawing, p);
+            point(drawing, p, topology);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("cables");
         for (CableResult w : r.cables().values()) {
-            cable(w);
+            cable(w, topology);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("components");
         for (ComponentResult c : r.components().values()) {
-            component(c);
+            component(c, topology);
         }
         json.writeEndArray();
         json.writeFieldName("findings");
@@ -48,7 +59,7 @@ final class StudyJson {
         json.writeEndObject();
     }
 
-    private void point(Drawing drawing, PointResult p) throws IOException {
+    private void point(Drawing drawing, PointResult p, Topology topology) throws IOException {
         json.writeStartObject();
         json.writeStringField("id", p.id());
         json.writeStringField("system", p.system());
@@ -68,10 +79,11 @@ final class StudyJson {
             range(p.fault());
         }
         json.writeEndObject();
+        fedFrom(topology.fedFromPoint(p.id()));
         json.writeEndObject();
     }
 
-    private void cable(CableResult w) throws IOException {
+    private void cable(CableResult w, Topology topology) throws IOException {
         json.writeStartObject();
         json.writeStringField("id", w.id());
         json.writeStringField("from", w.from().toString());
@@ -95,15 +107,14 @@ final class StudyJson {
         range(w.faultFrom());
         json.writeFieldName("faultTo");
         range(w.faultTo());
-        json.writeArrayFieldStart("protectedBy");
-        for (String device : w.protectedBy()) {
-            json.writeString(device);
-        }
-        json.writeEndArray();
+        texts("protectedBy", w.protectedBy());
+        Integer count = topology.dependentCount(w.id());
+        JsonValues.number(json, "dependentCount", count == null ? null : (Double) count.doubleValue());
+        texts("dependents", topology.dependents(w.id()));
         json.writeEndObject();
     }
 
-    private void component(ComponentResult c) throws IOException {
+    private void component(ComponentResult c, Topology topology) throws IOException {
         json.writeStartObject();
         json.writeStringField("id", c.id());
         json.writeStringField("kind", c.kind().word());
@@ -119,7 +130,46 @@ final class StudyJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        fedFrom(topology.fedFromComponent(c.id()));
         json.writeEndObject();
+    }
+
+    private void island(IslandResult i) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", i.id());
+        json.writeStringField("system", i.system());
+        json.writeNumberField("points", i.pointCount());
+        texts("sources", i.sources());
+        json.writeNumberField("loopCount", i.loopCount());
+        json.writeArrayFieldStart("loops");
+        for (List<String> loop : i.loops()) {
+            json.writeStartArray();
+            for (String tag : loop) {
+                json.writeString(tag);
+            }
+            json.writeEndArray();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void fedFrom(List<FedFrom> sources) throws IOException {
+        json.writeArrayFieldStart("fedFrom");
+        for (FedFrom f : sources) {
+            json.writeStartObject();
+            json.writeStringField("source", f.source());
+            JsonValues.number(json, "lengthM", f.lengthM());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void texts(String field, List<String> values) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (String value : values) {
+            json.writeString(value);
+        }
+        json.writeEndArray();
     }
 
     private void range(FaultRange f) throws IOException {

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.ConfigFolder;
@@ -41,6 +42,17 @@ final class Settings {
     /** The program's own folder among the user's. */
     static Path folder() {
         return ConfigFolder.path();
+    }
+
+    /** The folder for what the program keeps for itself. */
+    Path home() {
+        Path folder = file == null ? null : file.toAbsolutePath().getParent();
+        return folder == null ? Path.of(System.getProperty("java.io.tmpdir"), "orlop") : folder;
+    }
+
+    /** Where journals lie; empty if nothing is to be remembered. */
+    Optional<Path> journals() {
+        return file == null ? Optional.empty() : Optional.of(home().resolve("journals"));
     }
 
     boolean dark() {

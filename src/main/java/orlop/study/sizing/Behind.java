@@ -27,7 +27,7 @@ public final class Behind {
             boolean converter = t.role() == Attachment.Role.CONVERTER;
             hang(t.pin(), converter ? inputA(plan, reach, t) : ratedA(plan, t), count, amps);
             if (converter) {
-                SourceModel out = plan.output(t.component());
+                SourceModel out = plan.output(t.pin());
                 hang(t.outputPin(), out == null ? null : (Double) out.limitA(), count, amps);
             }
         }
@@ -46,7 +46,7 @@ public final class Behind {
         for (int pin : order) {
             int via = feeding.via(pin);
             if (via >= 0 && connections.get(via).cable() != null) {
-                int cable = plan.indexOf(connections.get(via).theCable());
+                int cable = reach.cableOf(via);
                 soleA[cable] = count[pin] == 1 && Double.isFinite(amps[pin]) ? amps[pin] : 0;
                 far[cable] = pin;
             }
@@ -62,8 +62,8 @@ public final class Behind {
         if (t.role() == Attachment.Role.VOLTAGE_SOURCE) {
             return null;
         }
-        LoadModel load = plan.load(t.component());
-        SourceModel source = plan.source(t.component());
+        LoadModel load = plan.load(t.pin());
+        SourceModel source = plan.source(t.pin());
         return load != null ? (Double) load.ratedA() : source != null ? (Double) source.limitA() : null;
     }
 
@@ -76,8 +76,8 @@ public final class Behind {
     }
 
     private static @Nullable Double inputA(Plan plan, Network reach, Attachment t) {
-        SourceModel out = plan.output(t.component());
-        ElectricalSystem system = plan.system(reach.systemOf(t.pin()));
+        SourceModel out = plan.output(t.pin());
+        ElectricalSystem system = plan.system(t.pin());
         double volts = Plan.phaseV(system) * Plan.phases(system);
         Double ratedVa = alternatingVa(t.component());
         if (ratedVa != null && volts > 0) {
