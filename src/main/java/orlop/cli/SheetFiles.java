@@ -114,6 +114,8 @@ final class SheetFiles {
             }
         }
         throw new UserError(
-                "cli.no-sheet", name, String.join(", ", pages.stream().map(Scene::sheet).toList()));
+                "cli.no-sheet",
+                name,
+                String.join(", ", pages.stream().map(Scene::sheet).toList()));
     }
 }

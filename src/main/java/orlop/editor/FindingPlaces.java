@@ -36,7 +36,8 @@ final class FindingPlaces {
     static List<Numbered> ofSheet(SessionState s, Scene scene) {
         List<Numbered> all = new ArrayList<>();
         for (Numbered n : ofSheet(s)) {
-            all.add(new Numbered(n.number(), n.finding(), scene.findingNumber(n.number()).orElse(n.number())));
+            all.add(new Numbered(
+                    n.number(), n.finding(), scene.findingNumber(n.number()).orElse(n.number())));
         }
         all.sort(Comparator.comparingInt(Numbered::label));
         return all;

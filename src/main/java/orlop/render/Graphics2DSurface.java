@@ -80,7 +80,8 @@ public final class Graphics2DSurface implements Surface {
     }
 
     @Override
-    public void symbol(Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
+    public void symbol(
+            Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
         AffineTransform before = g.getTransform();
         g.translate(xMm, yMm);
         g.scale(scale, scale);

@@ -4,9 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import orlop.scene.Palette;
-import orlop.scene.Scene;
-import orlop.symbols.SymbolLibrary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -15,6 +12,9 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPa
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.util.Matrix;
+import orlop.scene.Palette;
+import orlop.scene.Scene;
+import orlop.symbols.SymbolLibrary;
 
 /** Sheets as PDF: true to size, a page a sheet, text as text in the embedded font, the same bytes every time. */
 public final class PdfExport {

@@ -5,11 +5,11 @@ import java.io.InputStream;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
-import orlop.layout.TextMeasure;
-import orlop.layout.TextMeasure.Weight;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import orlop.layout.TextMeasure;
+import orlop.layout.TextMeasure.Weight;
 
 /** The bundled font in one PDF document: each weight is embedded once, with the glyphs that are used alone. */
 final class PdfFonts {

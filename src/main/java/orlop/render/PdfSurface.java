@@ -7,14 +7,14 @@ import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.util.Matrix;
 import orlop.drawing.Point;
 import orlop.layout.TextMeasure.Weight;
 import orlop.scene.Mark;
 import orlop.scene.SceneItem;
 import orlop.symbols.Outline;
 import orlop.symbols.Symbol;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.util.Matrix;
 
 /** Paints on a page of a PDF, in its own operators: a text stays a text. Not safe for use by several threads. */
 final class PdfSurface implements Surface {
@@ -112,7 +112,8 @@ final class PdfSurface implements Surface {
     }
 
     @Override
-    public void symbol(Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
+    public void symbol(
+            Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
         AffineTransform at = AffineTransform.getTranslateInstance(xMm, yMm);
         at.scale(scale, scale);
         at.quadrantRotate(rotationDegree / 90);
@@ -156,8 +157,7 @@ final class PdfSurface implements Surface {
         page.setLineCapStyle(roundEnds ? 1 : 0);
         page.setLineJoinStyle(0);
         page.setMiterLimit(4);
-        page.setLineDashPattern(
-                dash == Mark.Dash.DASHED ? new float[] {DASH_MM, DASH_GAP_MM} : new float[0], 0);
+        page.setLineDashPattern(dash == Mark.Dash.DASHED ? new float[] {DASH_MM, DASH_GAP_MM} : new float[0], 0);
     }
 
     private void path(List<Point> points) throws IOException {
@@ -178,8 +178,7 @@ final class PdfSurface implements Surface {
                 case PathIterator.SEG_LINETO -> page.lineTo(c[0], c[1]);
                 case PathIterator.SEG_QUADTO -> {
                     Point2D.Float p = new Point2D.Float(x + 2 * (c[0] - x) / 3, y + 2 * (c[1] - y) / 3);
-                    page.curveTo(
-                            p.x, p.y, c[2] + 2 * (c[0] - c[2]) / 3, c[3] + 2 * (c[1] - c[3]) / 3, c[2], c[3]);
+                    page.curveTo(p.x, p.y, c[2] + 2 * (c[0] - c[2]) / 3, c[3] + 2 * (c[1] - c[3]) / 3, c[2], c[3]);
                 }
                 case PathIterator.SEG_CUBICTO -> page.curveTo(c[0], c[1], c[2], c[3], c[4], c[5]);
                 default -> page.closePath();

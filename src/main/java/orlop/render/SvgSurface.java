@@ -100,7 +100,8 @@ final class SvgSurface implements Surface {
     }
 
     @Override
-    public void symbol(Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
+    public void symbol(
+            Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
         String id = "symbol-" + symbol.name();
         if (symbols.add(symbol.name())) {
             define(symbol, id);

@@ -114,7 +114,8 @@ final class ComponentText {
             return "";
         }
         Component mate = view.drawing().components().get(link.mate());
-        Sheet sheet = mate == null ? null : view.drawing().sheets().get(mate.place().sheet());
+        Sheet sheet =
+                mate == null ? null : view.drawing().sheets().get(mate.place().sheet());
         if (brokenLink() || mate == null || sheet == null) {
             return view.words().text("scene.no-mate");
         }

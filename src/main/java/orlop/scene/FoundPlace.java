@@ -28,7 +28,11 @@ import orlop.study.CableResult;
  * @param proposal the device to be drawn in the line; null if none
  */
 record FoundPlace(
-        int index, int number, Finding finding, Rect target, @Nullable Proposal proposal) {
+        int index,
+        int number,
+        Finding finding,
+        Rect target,
+        @Nullable Proposal proposal) {
     private static final double HALF_MM = 5;
     private static final double CORNER_MM = 5;
 

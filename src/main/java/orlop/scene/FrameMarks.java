@@ -112,7 +112,6 @@ final class FrameMarks {
         TextMeasure measure = TextMeasure.bundled();
         double em = LETTER_MM / measure.capHeightEm(Weight.REGULAR);
         double width = measure.widthMm(s, em, Weight.REGULAR);
-        marks.add(new Mark.Text(
-                x, y + LETTER_MM / 2, Mark.Anchor.MIDDLE, em, Weight.REGULAR, Ink.INK, s, width));
+        marks.add(new Mark.Text(x, y + LETTER_MM / 2, Mark.Anchor.MIDDLE, em, Weight.REGULAR, Ink.INK, s, width));
     }
 }

@@ -24,7 +24,6 @@ import orlop.layout.TextMeasure.Weight;
 import orlop.layout.Way;
 import orlop.scene.TextBlock.Line;
 import orlop.scene.TextBlock.Run;
-import orlop.study.CableResult;
 import orlop.symbols.SymbolLibrary;
 
 /** What is explained on a sheet: only the marks, systems, lines and symbols that stand on it. */

@@ -44,8 +44,7 @@ final class LineSigns {
         return marks;
     }
 
-    private void strokes(
-            List<Mark> marks, List<Rect> own, Way way, List<LineCutter.Cut> cuts, int count, Ink ink) {
+    private void strokes(List<Mark> marks, List<Rect> own, Way way, List<LineCutter.Cut> cuts, int count, Ink ink) {
         double length = Strokes.length(count);
         for (Spot s : spots(way, cuts, length)) {
             Rect r = s.rect(length);
@@ -60,7 +59,8 @@ final class LineSigns {
     private void crosses(List<Mark> marks, List<Rect> own, Way way, List<LineCutter.Cut> cuts, Ink ink) {
         for (Spot s : spots(way, cuts, CROSS_LONG_MM)) {
             Rect r = s.rect(CROSS_LONG_MM);
-            boolean apart = own.stream().noneMatch(o -> o.grown(CROSS_EVERY_MM / 2).overlaps(r));
+            boolean apart =
+                    own.stream().noneMatch(o -> o.grown(CROSS_EVERY_MM / 2).overlaps(r));
             if (apart && free(r, way, own)) {
                 marks.addAll(Strokes.cross(s.x, s.y, ink));
                 own.add(r);
@@ -102,10 +102,8 @@ final class LineSigns {
 
     private static List<Double> distances(double legMm, int leg, List<LineCutter.Cut> cuts, double half) {
         List<LineCutter.Cut> here = cuts.stream().filter(c -> c.leg() == leg).toList();
-        double best = here.stream()
-                .findFirst()
-                .map(c -> (c.from() + c.to()) / 2)
-                .orElse(legMm / 2);
+        double best =
+                here.stream().findFirst().map(c -> (c.from() + c.to()) / 2).orElse(legMm / 2);
         List<Double> all = new ArrayList<>();
         for (double at = half; at <= legMm - half; at += STEP_MM) {
             double d = at;

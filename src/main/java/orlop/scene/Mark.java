@@ -120,8 +120,7 @@ public sealed interface Mark permits Mark.Line, Mark.Area, Mark.Disc, Mark.Box, 
      * @param rotationDegree 0, 90, 180 or 270
      * @param scale 1 is the size of the module of 2.5 mm; its lines are scaled too
      */
-    record SymbolAt(
-            String name, double xMm, double yMm, int rotationDegree, boolean mirrored, Ink ink, double scale)
+    record SymbolAt(String name, double xMm, double yMm, int rotationDegree, boolean mirrored, Ink ink, double scale)
             implements Mark {
         /** A symbol in its own size. */
         public SymbolAt(String name, double xMm, double yMm, int rotationDegree, boolean mirrored, Ink ink) {

@@ -65,13 +65,7 @@ final class ProposalItems {
             bounds = bounds.union(put.rect());
         }
         String title = view.words().text(Message.of("scene.proposed", p.cable(), ratingText(view, f)));
-        items.add(
-                Role.PROPOSED,
-                Integer.toString(f.index()),
-                title,
-                bounds,
-                marks,
-                data("cable", p.cable(), f));
+        items.add(Role.PROPOSED, Integer.toString(f.index()), title, bounds, marks, data("cable", p.cable(), f));
     }
 
     private static void marker(ItemMaker items, Words words, FoundPlace f, SheetComposer.Composed composed) {

@@ -143,7 +143,8 @@ final class SheetItems {
         Ink ink = view.deadComponent(p.id()) ? Ink.DEAD : view.ink(c.systems().get(0));
         List<Mark> marks = new ArrayList<>();
         if (!bar.equals(p.ink())) {
-            marks.add(new Mark.Box(p.ink(), null, view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK, THIN_MM, Mark.Dash.SOLID));
+            marks.add(new Mark.Box(
+                    p.ink(), null, view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK, THIN_MM, Mark.Dash.SOLID));
         }
         marks.add(new Mark.Box(bar, ink, null, 0, Mark.Dash.SOLID));
         for (Way w : view.ways().values()) {

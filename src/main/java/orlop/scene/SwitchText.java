@@ -1,5 +1,6 @@
 package orlop.scene;
 
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Particulars;
@@ -7,7 +8,6 @@ import orlop.drawing.Position;
 import orlop.drawing.Protection;
 import orlop.drawing.Switching;
 import orlop.drawing.Words;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The position of a switching device: the normal one is that of the drawing, the actual one that of the condition shown.
@@ -19,7 +19,9 @@ record SwitchText(String normal, String actual) {
 
     static SwitchText of(String component, Particulars p, @Nullable OperatingCondition condition) {
         String normal = normal(p);
-        String set = condition == null || normal.isEmpty() ? null : condition.switches().get(component);
+        String set = condition == null || normal.isEmpty()
+                ? null
+                : condition.switches().get(component);
         return new SwitchText(normal, set == null ? normal : set);
     }
 

@@ -90,8 +90,7 @@ record TextBlock(List<Line> lines, double sizeMm) {
                 marks.add(new Mark.Text(x, y, Mark.Anchor.START, sizeMm, r.weight, r.ink, r.text, w));
                 if (r.underlined) {
                     double under = y + UNDER_EM * sizeMm;
-                    marks.add(Mark.Line.solid(
-                            LINE_EM * sizeMm, r.ink, new Point(x, under), new Point(x + w, under)));
+                    marks.add(Mark.Line.solid(LINE_EM * sizeMm, r.ink, new Point(x, under), new Point(x + w, under)));
                 }
                 x += w + Line.gap(sizeMm);
             }

@@ -66,8 +66,7 @@ final class TitleBlock {
             double w = f.width * rect.width() / SheetFrame.TITLE_MM;
             Rect cell = Rect.of(x, rect.minY() + row * h, w, h);
             if (x > rect.minX()) {
-                marks.add(Mark.Line.solid(
-                        INNER_MM, Ink.INK, new Point(x, cell.minY()), new Point(x, cell.maxY())));
+                marks.add(Mark.Line.solid(INNER_MM, Ink.INK, new Point(x, cell.minY()), new Point(x, cell.maxY())));
             }
             String label = words.text("scene.title." + f.key);
             cell(marks, cell, label, f);

@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import orlop.testing.Outcome;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import orlop.testing.Outcome;
 
 /** The same drawing gives the same file in two Javas that differ in language, time zone and character set. */
 class SameBytesTest {
@@ -42,7 +42,9 @@ class SameBytesTest {
                 System.getProperty("java.class.path"),
                 Main.class.getName(),
                 "export",
-                Path.of("sample-drawings", "pilot-cutter.orlop").toAbsolutePath().toString(),
+                Path.of("sample-drawings", "pilot-cutter.orlop")
+                        .toAbsolutePath()
+                        .toString(),
                 "-o",
                 out.toString()));
         Outcome outcome = Outcome.of(command, Path.of("").toAbsolutePath(), Map.of());

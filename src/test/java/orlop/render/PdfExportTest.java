@@ -6,12 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import orlop.scene.Mark;
-import orlop.scene.Palette;
-import orlop.scene.SampleSheet;
-import orlop.scene.Scene;
-import orlop.scene.SceneBuilder;
-import orlop.symbols.SymbolLibrary;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,11 +13,16 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import orlop.scene.Mark;
+import orlop.scene.Palette;
+import orlop.scene.SampleSheet;
+import orlop.scene.Scene;
+import orlop.scene.SceneBuilder;
+import orlop.symbols.SymbolLibrary;
 
 class PdfExportTest {
     private static final Scene SCENE = SceneBuilder.bundled().build(SampleSheet.request());
-    private static final byte[] PDF =
-            PdfExport.write(List.of(SCENE, SCENE), Palette.LIGHT, SymbolLibrary.bundled());
+    private static final byte[] PDF = PdfExport.write(List.of(SCENE, SCENE), Palette.LIGHT, SymbolLibrary.bundled());
 
     @Test
     void text_stays_text_and_all_of_it_is_there() throws Exception {

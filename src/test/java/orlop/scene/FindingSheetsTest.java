@@ -7,6 +7,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import orlop.drawing.Drawing;
 import orlop.drawing.Extras;
 import orlop.drawing.Sheet;
@@ -14,9 +17,6 @@ import orlop.drawing.SheetSize;
 import orlop.findings.Finding;
 import orlop.findings.Severity;
 import orlop.layout.Rect;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 class FindingSheetsTest {
     private static final SceneRequest SAMPLE = SampleSheet.request();
@@ -79,7 +79,8 @@ class FindingSheetsTest {
         for (Scene page : many(size)) {
             Rect body = new SheetFrame(size).body();
             List<Rect> notes = page.items().stream()
-                    .filter(i -> i.role() == Role.MARGIN || i.role() == Role.LEGEND && page.sheet().contains("/F"))
+                    .filter(i -> i.role() == Role.MARGIN
+                            || i.role() == Role.LEGEND && page.sheet().contains("/F"))
                     .map(i -> ItemMaker.bounds(i.marks().stream()
                             .filter(m -> !(m instanceof Mark.Line))
                             .toList()))
@@ -106,7 +107,8 @@ class FindingSheetsTest {
         assertThat(pages.stream().map(Scene::sheet)).startsWith("1", "1/F1", "1/F2");
         assertThat(texts(pages.subList(1, 2), Role.TITLE_BLOCK))
                 .contains("1/F1 of 3", "OSK-E-001/F1", "checker's notes");
-        assertThat(pages.stream().map(p -> p.item(Role.CAUTION, "").isPresent())).containsOnly(true);
+        assertThat(pages.stream().map(p -> p.item(Role.CAUTION, "").isPresent()))
+                .containsOnly(true);
     }
 
     @Test
@@ -126,15 +128,16 @@ class FindingSheetsTest {
             assertThat(note.data()).containsEntry("number", mark.data().get("number"));
             assertThat(note.title()).contains("Title <" + mark.subject() + ">");
         }
-        assertThat(marks.stream().map(m -> Integer.valueOf(String.valueOf(m.data().get("number")))))
+        assertThat(marks.stream()
+                        .map(m -> Integer.valueOf(String.valueOf(m.data().get("number")))))
                 .containsExactlyElementsOf(IntStream.rangeClosed(1, 20).boxed().toList());
     }
 
     @Test
     void a_note_that_is_higher_than_a_sheet_goes_on_in_the_next_column() {
         String reason = IntStream.rangeClosed(1, 900).mapToObj(i -> "word" + i).reduce("", (a, b) -> a + " " + b);
-        Finding f = SampleSheet.finding(
-                "long", Severity.ADVICE, Finding.Place.component("M1"), "Long", reason, null, null);
+        Finding f =
+                SampleSheet.finding("long", Severity.ADVICE, Finding.Place.component("M1"), "Long", reason, null, null);
         String margin = texts(pages(SheetSize.A4, List.of(f)), Role.MARGIN);
 
         assertThat(IntStream.rangeClosed(1, 900).boxed())

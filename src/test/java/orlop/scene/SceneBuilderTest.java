@@ -16,7 +16,6 @@ import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Point;
 import orlop.drawing.Words;
-import orlop.findings.Finding;
 import orlop.layout.Rect;
 import orlop.study.CableResult;
 

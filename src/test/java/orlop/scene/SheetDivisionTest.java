@@ -62,7 +62,9 @@ class SheetDivisionTest {
                     .isTrue();
         }
         assertThat(scene.item(Role.CAUTION, "")).isPresent();
-        assertThat(scene.item(Role.LEGEND, "")).as("nothing on it has to be explained").isEmpty();
+        assertThat(scene.item(Role.LEGEND, ""))
+                .as("nothing on it has to be explained")
+                .isEmpty();
     }
 
     @Test
