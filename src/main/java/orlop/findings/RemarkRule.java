@@ -44,6 +44,10 @@ final class RemarkRule implements Rule {
         return new RemarkRule("contradictory-sources", Severity.DANGER, Remark.Kind.CONTRADICTION);
     }
 
+    static RemarkRule beyondRating() {
+        return new RemarkRule("beyond-rating", Severity.DEFECT, Remark.Kind.BEYOND_RATING);
+    }
+
     static RemarkRule notCalculated() {
         return new RemarkRule("not-calculated", Severity.DEFECT, Remark.Kind.NOT_CALCULATED);
     }

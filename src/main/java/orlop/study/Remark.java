@@ -19,6 +19,8 @@ public record Remark(Kind kind, String item, String condition, Message message) 
         COLLAPSE,
         /** Two sources contradict each other, or a loop of converters feeds itself. */
         CONTRADICTION,
+        /** Something works beyond what it is rated or permitted for. */
+        BEYOND_RATING,
         /** This part of the network is not calculated by this version. */
         NOT_CALCULATED
     }

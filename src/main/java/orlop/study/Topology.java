@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
+import orlop.drawing.Kind;
 import orlop.drawing.OperatingCondition;
 import orlop.network.Network;
 import orlop.network.Reaches.FedFrom;
+import orlop.study.model.Plan;
 
 /**
  * What hangs on what in a study: the components that a cable alone feeds, the sources that feed a point or a component,
@@ -31,9 +33,15 @@ public final class Topology {
         cables = study.drawing().cables().stream().map(Cable::id).toList();
         for (String id : conditionIds) {
             OperatingCondition c = study.drawing().conditions().get(id);
-            OperatingCondition held = c == null ? OperatingCondition.asDrawn(id, id) : c;
+            OperatingCondition held = settled(study, c == null ? OperatingCondition.asDrawn(id, id) : c);
             conditions.add(new ConditionTopology(study.drawing(), Network.of(study.drawing(), held)));
         }
+    }
+
+    /** With relays that work by themselves where the study found them. */
+    private static OperatingCondition settled(Study study, OperatingCondition c) {
+        boolean relays = study.drawing().components().stream().anyMatch(k -> k.kind() == Kind.COMBINING_RELAY);
+        return relays ? Relays.settled(new Plan(study.drawing()), c, () -> false) : c;
     }
 
     /** Of the condition with this id, of all of them for {@link Results#GOVERNING} or an unknown name. */

@@ -24,7 +24,8 @@ public final class Flow {
     public record Converter(int inputPart, int outputPart, double efficiency, double idleW) {}
 
     /**
-     * A controller that takes what its input gives: the limit of its output part follows from its input part.
+     * A controller that takes what its input gives: the limit of its output part is the power of its input part over the
+     * voltage at its output.
      *
      * @param inputPart an ideal {@link Part#EMF} that takes current
      * @param outputPart a {@link Part#LIMITED}
@@ -114,7 +115,8 @@ public final class Flow {
         for (Tracker t : trackers) {
             if (alive(circuit.a(t.outputPart())) && solved(circuit.a(t.inputPart()))) {
                 double watts = Math.max(0, -power(t.inputPart())) * t.efficiency();
-                double limit = Math.min(t.ratedA(), watts / circuit.first(t.outputPart()));
+                double volts = solved(circuit.a(t.outputPart())) ? volts(t.outputPart()) : 0;
+                double limit = Math.min(t.ratedA(), watts / (volts > 0 ? volts : circuit.first(t.outputPart())));
                 again |= change(t.outputPart(), limit, circuit.third(t.outputPart()), false);
             }
         }

@@ -142,7 +142,11 @@ public final class Operation {
 
     /** As {@link #currentOfCable}, of any connection. */
     public double currentOfConnection(int connection) {
-        int a = network.connections().get(connection).a();
+        Connection c = network.connections().get(connection);
+        int a = c.a();
+        if (c.closed() && !c.contracted() && network.pointOf(a) == network.pointOf(c.b())) {
+            return Double.isNaN(voltage(a)) ? Double.NaN : 0; // from a point to itself
+        }
         if (isAc(a)) {
             return AcOperation.signed(alternating.connection(connection), phasor(a));
         }

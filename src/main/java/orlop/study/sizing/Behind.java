@@ -27,8 +27,7 @@ public final class Behind {
             boolean converter = t.role() == Attachment.Role.CONVERTER;
             hang(t.pin(), converter ? inputA(plan, reach, t) : ratedA(plan, t), count, amps);
             if (converter) {
-                SourceModel out = plan.output(t.pin());
-                hang(t.outputPin(), out == null ? null : (Double) out.limitA(), count, amps);
+                hang(t.outputPin(), outputA(plan, t), count, amps);
             }
         }
         int[] order = feeding.order();
@@ -73,6 +72,18 @@ public final class Behind {
             return k.ratedVa();
         }
         return c.particulars() instanceof Conversion.InverterCharger k ? k.ratedVa() : null;
+    }
+
+    /** What a converter gives at most for ever: into alternating current its rating, not what it charges with. */
+    private static @Nullable Double outputA(Plan plan, Attachment t) {
+        ElectricalSystem system = plan.system(t.outputPin());
+        if (system.nature().isDc()) {
+            SourceModel out = plan.output(t.pin());
+            return out == null ? null : (Double) out.limitA();
+        }
+        Double ratedVa = alternatingVa(t.component());
+        double volts = Plan.phaseV(system) * Plan.phases(system);
+        return ratedVa != null && volts > 0 ? (Double) (ratedVa / volts) : null;
     }
 
     private static @Nullable Double inputA(Plan plan, Network reach, Attachment t) {

@@ -1,0 +1,132 @@
+package orlop.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Component;
+import orlop.drawing.Conversion;
+import orlop.drawing.Quantity;
+import orlop.drawing.Source;
+import orlop.drawing.Unit;
+import orlop.network.Attachment;
+import orlop.study.flow.Part;
+import orlop.study.model.Notes;
+import orlop.study.model.Operation;
+import orlop.study.model.Plan;
+import orlop.study.model.SourceModel;
+
+/** Looks over one solved condition for what works beyond its limits, and for what the solution had to assume. */
+final class ServiceNotes {
+    /** A limit counts as passed, or as reached, to within this share of it. */
+    private static final double TOLERANCE = 1e-6;
+
+    private final Plan plan;
+    private final Operation operation;
+    private final String condition;
+    private final Notes notes;
+
+    private ServiceNotes(Plan plan, Operation operation, String condition, Notes notes) {
+        this.plan = plan;
+        this.operation = operation;
+        this.condition = condition;
+        this.notes = notes;
+    }
+
+    static void into(Notes notes, Plan plan, Operation operation, String condition) {
+        ServiceNotes s = new ServiceNotes(plan, operation, condition, notes);
+        List<Attachment> all = operation.network().attachments();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).on()) {
+                s.attachment(i, all.get(i));
+            }
+        }
+        s.sharing(all);
+    }
+
+    private void attachment(int i, Attachment t) {
+        if (t.component().particulars() instanceof Source.Battery b) {
+            double given = -operation.currentOfAttachment(i);
+            beyond(t.component(), "study.beyond.charge", -given, b.chargeLimitA());
+            beyond(t.component(), "study.beyond.discharge", given, b.dischargeLimitA());
+        } else if (t.component().particulars() instanceof Conversion.DcDcConverter d && d.ratedW() != null) {
+            converter(i, t, new Quantity(d.ratedW(), Unit.WATT));
+        }
+    }
+
+    private void beyond(Component c, String key, double amps, @Nullable Double limitA) {
+        if (limitA != null && amps > limitA * (1 + TOLERANCE)) {
+            Quantity limit = new Quantity(limitA, Unit.AMPERE);
+            notes.add(
+                    Remark.Kind.BEYOND_RATING, c.id(), condition, key, c.id(), new Quantity(amps, Unit.AMPERE), limit);
+        }
+    }
+
+    /** A converter at its limit is at fault only where no bank holds the voltage: else it charges, as it ought to. */
+    private void converter(int i, Attachment t, Quantity ratedW) {
+        SourceModel out = plan.output(t.component());
+        double given = -operation.currentOfOutput(i);
+        double volts = operation.voltage(t.outputPin());
+        boolean full = out != null && given >= out.third() * (1 - TOLERANCE);
+        if (out != null && full && volts < out.first() * (1 - TOLERANCE) && !bankBeside(t)) {
+            notes.add(
+                    Remark.Kind.BEYOND_RATING,
+                    t.component().id(),
+                    condition,
+                    "study.beyond.converter",
+                    t.component().id(),
+                    ratedW,
+                    new Quantity(volts, Unit.VOLT),
+                    new Quantity(out.first(), Unit.VOLT));
+        }
+    }
+
+    private boolean bankBeside(Attachment converter) {
+        int island = islandOf(converter.outputPin());
+        return operation.network().attachments().stream()
+                .anyMatch(t -> t.on()
+                        && t.role() == Attachment.Role.VOLTAGE_SOURCE
+                        && island >= 0
+                        && islandOf(t.pin()) == island);
+    }
+
+    private int islandOf(int pin) {
+        int node = operation.assembly().node(pin);
+        return node < 0 || operation.isAc(pin) ? -1 : operation.flow().islandOf(node);
+    }
+
+    private void sharing(List<Attachment> all) {
+        List<Attachment> seen = new ArrayList<>();
+        for (Attachment t : all) {
+            SourceModel m = t.on() && t.role() != Attachment.Role.LOAD ? model(t) : null;
+            if (m != null && m.second() == 0 && (m.part() == Part.EMF || m.part() == Part.LIMITED)) {
+                seen.stream()
+                        .filter(other -> alike(other, t, m))
+                        .findFirst()
+                        .ifPresent(other -> notes.add(
+                                Remark.Kind.ASSUMED,
+                                t.component().id(),
+                                condition,
+                                "study.assumed.equal-share",
+                                other.component().id(),
+                                t.component().id()));
+                seen.add(t);
+            }
+        }
+    }
+
+    private boolean alike(Attachment other, Attachment t, SourceModel m) {
+        SourceModel o = model(other);
+        return o != null
+                && o.part() == m.part()
+                && o.first() == m.first()
+                && operation.assembly().node(pin(other)) == operation.assembly().node(pin(t));
+    }
+
+    private static int pin(Attachment t) {
+        return t.role() == Attachment.Role.CONVERTER ? t.outputPin() : t.pin();
+    }
+
+    private @Nullable SourceModel model(Attachment t) {
+        return t.role() == Attachment.Role.CONVERTER ? plan.output(t.component()) : plan.source(t.component());
+    }
+}
