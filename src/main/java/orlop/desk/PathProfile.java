@@ -154,9 +154,10 @@ public record PathProfile(
         /** Two components one after the other are joined by a link: it has a length and no drop. */
         private void link(String before, String tag) {
             for (Link l : drawing.links().values()) {
-                String from = l.from().component();
-                String to = l.to().component();
-                boolean joins = (from.equals(before) && to.equals(tag)) || (to.equals(before) && from.equals(tag));
+                boolean joins = (l.from().component().equals(before)
+                                && l.to().component().equals(tag))
+                        || (l.to().component().equals(before)
+                                && l.from().component().equals(tag));
                 if (joins) {
                     atM += l.lengthM();
                     return;
