@@ -235,22 +235,51 @@ public final class Session {
         recalculator.request(drawing);
     }
 
+    /** Puts another drawing on the desk that stands in no file as it is: a recovered one, a copy. */
+    public void openUnsaved(Drawing drawing, @Nullable Path file) {
+        mine();
+        history = new History(drawing);
+        history.markUnsaved();
+        become(kept(fresh(drawing, file), file, null));
+        recalculator.request(drawing);
+    }
+
+    /** Remembers that the file holds something else than the present drawing: somebody else has written it. */
+    public void unsaved() {
+        mine();
+        history.markUnsaved();
+        become(kept(state, state.file(), state.notice()));
+    }
+
     /** Remembers that the present drawing stands in this file. */
     public void saved(Path file) {
+        saved(file, Message.of("desk.saved", String.valueOf(file.getFileName())));
+    }
+
+    /**
+     * Remembers that the present drawing stands in this file.
+     *
+     * @param notice what the person is told
+     */
+    public void saved(Path file, @Nullable Message notice) {
         mine();
         history.markSaved();
-        become(new SessionState(
-                state.drawing(),
+        become(kept(state, file, notice));
+    }
+
+    private SessionState kept(SessionState s, @Nullable Path file, @Nullable Message notice) {
+        return new SessionState(
+                s.drawing(),
                 null,
-                state.selection(),
-                state.sheet(),
-                state.condition(),
-                state.review(),
+                s.selection(),
+                s.sheet(),
+                s.condition(),
+                s.review(),
                 file,
                 history.dirty(),
-                state.undo(),
-                state.redo(),
-                Message.of("desk.saved", String.valueOf(file.getFileName()))));
+                s.undo(),
+                s.redo(),
+                notice);
     }
 
     /** Asks for the review of the present drawing again. */

@@ -44,6 +44,14 @@ public record ElectricalSystem(
         return new ElectricalSystem(id, "", nature, nominalV, highestV, hz, Earthing.UNKNOWN, null, null, Extras.NONE);
     }
 
+    /**
+     * What a device in it has to be made for: in DC the highest voltage in service; in AC the nominal voltage, because
+     * rated voltages of AC devices include the supply's ±10 % (IEC 60038; from memory).
+     */
+    public double deviceVoltageV() {
+        return nature.isDc() && highestV > 0 ? highestV : nominalV;
+    }
+
     /** What the highest voltage is taken for when a file gives none: 1.2 times nominal in DC, 1.1 times in AC. */
     public static double defaultHighestV(Nature nature, double nominalV) {
         return nature.isDc() ? nominalV * 1.2 : nominalV * 1.1;

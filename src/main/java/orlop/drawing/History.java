@@ -3,6 +3,7 @@ package orlop.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The drawing at work and the steps that led to it. Not safe for several threads: the desk uses it from one.
@@ -17,7 +18,7 @@ public final class History {
     private int done;
     private boolean sealed = true;
     private Drawing current;
-    private Drawing saved;
+    private @Nullable Drawing saved;
 
     /** A history that starts, saved, with this drawing. */
     public History(Drawing start) {
@@ -96,6 +97,11 @@ public final class History {
     public void markSaved() {
         saved = current;
         sealed = true;
+    }
+
+    /** The file holds another drawing than any of these, or there is none. */
+    public void markUnsaved() {
+        saved = null;
     }
 
     /** Whether the present drawing differs from the one in the file; undo back to it is clean again. */

@@ -11,6 +11,8 @@ import java.math.RoundingMode;
  * @param unit its unit
  */
 public record Quantity(double value, Unit unit) {
+    /** Below this a number is what rounding in the sums has left of nothing. */
+    private static final double NOISE = 1e-9;
 
     /** Number and unit sign, with a decimal point and the unit's significant digits: {@code 5.9 %}, {@code 12 A}. */
     public String text() {
@@ -22,7 +24,9 @@ public record Quantity(double value, Unit unit) {
         if (!Double.isFinite(value)) {
             return "–";
         }
-        return rounded(value, unit.digits()).toPlainString().replace('-', '−');
+        return rounded(Math.abs(value) < NOISE ? 0 : value, unit.digits())
+                .toPlainString()
+                .replace('-', '−');
     }
 
     /**

@@ -10,8 +10,11 @@ enum CommandId {
     OPEN("menu O"),
     SAVE("menu S"),
     SAVE_AS("menu shift S"),
+    SAVE_COPY(null),
+    REVERT(null),
     EXPORT_SVG("menu E"),
     EXPORT_PNG("menu shift E"),
+    CLOSE("menu W"),
     QUIT("menu Q"),
 
     UNDO("menu Z"),

@@ -2,12 +2,10 @@ package orlop.editor;
 
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.OpenFile;
 import orlop.desk.Review;
-import orlop.desk.Session;
 import orlop.drawing.Drawing;
 
 /** The way into the editor. A live display is needed: whoever calls has made sure of it. */
@@ -15,12 +13,20 @@ public final class EditorApp {
     private EditorApp() {}
 
     /**
-     * Opens a window on a drawing. Returns when the window is there; the program lives on until it is closed. Any thread.
+     * Opens a window on a drawing, and offers what an earlier crash has left. Returns when the window is there; the
+     * program lives on until the last window is closed. Any thread.
      *
      * @param file where the drawing is kept; null for a new one or a sample
      */
     public static void open(Drawing drawing, @Nullable Path file) {
-        Runnable opening = () -> window(drawing, file, Settings.ofUser()).show();
+        Runnable opening = () -> {
+            Settings settings = Settings.ofUser();
+            Windows windows = new Windows(settings, Review::of);
+            MainWindow first = window(windows, drawing, file, settings);
+            first.show();
+            SwingUtilities.invokeLater(
+                    () -> new Recovering(windows, settings, new SwingPrompts(first.frame())).offer());
+        };
         if (SwingUtilities.isEventDispatchThread()) {
             opening.run();
             return;
@@ -36,25 +42,22 @@ public final class EditorApp {
 
     /** A window, not shown yet. On the event thread. */
     static MainWindow window(Drawing drawing, @Nullable Path file, Settings settings) {
-        return window(drawing, file, settings, Review::of);
+        return window(new Windows(settings, Review::of), drawing, file, settings);
     }
 
-    static MainWindow window(Drawing drawing, @Nullable Path file, Settings settings, Review.Maker maker) {
+    static MainWindow window(Windows windows, Drawing drawing, @Nullable Path file, Settings settings) {
         Look.install(settings.dark());
-        ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
-            Thread t = new Thread(task, "orlop-study");
-            t.setDaemon(true);
-            return t;
-        });
-        MainWindow[] made = new MainWindow[1];
-        Unexpected unexpected =
-                new Unexpected(Settings.folder().resolve("error.log"), () -> made[0] == null ? null : made[0].frame());
-        Thread.currentThread().setUncaughtExceptionHandler(unexpected);
-        Session session = new Session(drawing, file, maker, worker, new EventThread(), unexpected::tell);
-        if (file != null) {
-            settings.opened(file);
+        if (file == null) {
+            return windows.window(drawing, null, true);
         }
-        made[0] = new MainWindow(session, settings, worker::shutdown);
-        return made[0];
+        settings.opened(file);
+        OpenFile claimed = OpenFile.claim(file, settings.home()).orElse(null);
+        if (claimed == null) {
+            // another program has it: what is drawn here goes into another file
+            MainWindow copy = windows.window(drawing, null, false);
+            copy.tellThatItIsACopy(file);
+            return copy;
+        }
+        return windows.window(drawing, claimed, true);
     }
 }

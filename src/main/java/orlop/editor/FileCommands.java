@@ -1,112 +1,140 @@
 package orlop.editor;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.OpenFile;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Drawing;
+import orlop.drawing.Edit;
 import orlop.drawing.Message;
-import orlop.render.PngExport;
-import orlop.render.SvgExport;
-import orlop.scene.Palette;
 import orlop.store.DrawingFile;
 import orlop.store.FileProblem;
 
-/** The commands of the menu File. */
+/** The commands of the menu File that open, save and close. */
 final class FileCommands {
-    private static final double PNG_DPI = 200;
-
     private final Session session;
-    private final ShownScene shown;
     private final Prompts prompts;
     private final Settings settings;
+    private final Desks desks;
     private final Runnable onOpen;
-    private final Runnable onQuit;
+    private final Runnable onClose;
+    private @Nullable OpenFile file;
+    private boolean asking;
 
     /**
      * @param onOpen told when another drawing lies on the desk
-     * @param onQuit told when the window may go
+     * @param onClose told when the window may go
      */
-    FileCommands(
-            Session session, ShownScene shown, Prompts prompts, Settings settings, Runnable onOpen, Runnable onQuit) {
+    FileCommands(Session session, Prompts prompts, Settings settings, Desks desks, Runnable onOpen, Runnable onClose) {
         this.session = session;
-        this.shown = shown;
         this.prompts = prompts;
         this.settings = settings;
+        this.desks = desks;
         this.onOpen = onOpen;
-        this.onQuit = onQuit;
+        this.onClose = onClose;
     }
 
     void addTo(Commands c) {
         c.add(CommandId.NEW, this::begin);
-        c.add(CommandId.OPEN, () -> {
-            if (mayLeave()) {
-                prompts.open().ifPresent(this::load);
-            }
-        });
+        c.add(CommandId.OPEN, () -> prompts.open().ifPresent(this::open));
         c.add(CommandId.SAVE, this::save, () -> state().dirty() || state().file() == null);
         c.add(CommandId.SAVE_AS, this::saveAs);
-        c.add(CommandId.EXPORT_SVG, () -> export(".svg"), this::hasSheet);
-        c.add(CommandId.EXPORT_PNG, () -> export(".png"), this::hasSheet);
-        c.add(CommandId.QUIT, this::quit);
+        c.add(CommandId.SAVE_COPY, this::saveCopy);
+        c.add(CommandId.REVERT, this::revert, () -> state().dirty() && file != null);
+        c.add(CommandId.CLOSE, this::close);
+        c.add(CommandId.QUIT, desks::quit);
     }
 
     private SessionState state() {
         return session.state();
     }
 
-    private boolean hasSheet() {
-        return state().shownSheet().isPresent();
+    /** Whether nobody has done anything here that another drawing could push aside. */
+    private boolean untouched() {
+        return state().file() == null && !state().dirty() && state().undo() == null;
     }
 
     private void begin() {
-        if (mayLeave()) {
-            NewDrawingForm form = new NewDrawingForm();
-            if (prompts.form(Texts.of("editor.new.title"), form.panel())) {
-                session.open(form.drawing(), null);
-                onOpen.run();
-            }
+        NewDrawingForm form = new NewDrawingForm();
+        if (prompts.form(Texts.of("editor.new.title"), form.panel())) {
+            lay(form.drawing(), null);
         }
     }
 
-    /** Opens a file that was open before. */
-    void openRecent(Path file) {
-        if (mayLeave()) {
-            load(file);
+    /** Opens a file: here if nothing would be pushed aside, else in a window of its own. */
+    void open(Path path) {
+        if (has(path) || desks.show(path)) {
+            return;
         }
-    }
-
-    private void load(Path file) {
         try {
-            Drawing d = DrawingFile.load(file);
-            session.open(d, file);
-            settings.opened(file);
-            onOpen.run();
+            Drawing drawing = DrawingFile.load(path);
+            Optional<OpenFile> claimed = OpenFile.claim(path, settings.home());
+            if (claimed.isPresent()) {
+                settings.opened(path);
+                lay(drawing, claimed.get());
+            } else if (prompts.openAsCopy(String.valueOf(path.getFileName()))) {
+                lay(drawing, null);
+            }
         } catch (FileProblem e) {
             problem(e);
         }
     }
 
+    private void lay(Drawing drawing, @Nullable OpenFile claimed) {
+        if (untouched()) {
+            take(claimed);
+            session.open(drawing, claimed == null ? null : claimed.path());
+            onOpen.run();
+        } else {
+            desks.open(drawing, claimed);
+        }
+    }
+
+    /** From now on this is the window's file; the one before is given free. */
+    void take(@Nullable OpenFile claimed) {
+        if (file != null) {
+            file.close();
+        }
+        file = claimed;
+    }
+
+    /** Whether this window has that file. */
+    boolean has(Path path) {
+        return file != null && file.is(path);
+    }
+
     private void problem(FileProblem e) {
+        prompts.tell(Texts.of("editor.problem.title"), words(e));
+    }
+
+    static String words(FileProblem e) {
         StringBuilder s = new StringBuilder(e.file());
         if (e.line() > 0) {
             s.append('\n').append(Texts.of("editor.problem.at", e.line(), e.column(), e.place()));
         }
         s.append("\n\n").append(Texts.title(e.reason()));
         e.cure().ifPresent(c -> s.append("\n\n").append(Texts.title(c)));
-        prompts.tell(Texts.of("editor.problem.title"), s.toString());
+        return s.toString();
     }
 
     /** The name under which a person knows the drawing. */
     String name() {
-        Path file = state().file();
-        return file == null ? state().drawing().vessel().name() : String.valueOf(file.getFileName());
+        Path path = state().file();
+        return path == null ? state().drawing().vessel().name() : String.valueOf(path.getFileName());
     }
 
-    /** Whether the drawing may be left: it is saved, or needn't be. */
+    /** Closes the window unless the person wants to stay; whether it is closed. */
+    boolean close() {
+        if (!mayLeave()) {
+            return false;
+        }
+        take(null);
+        onClose.run();
+        return true;
+    }
+
     private boolean mayLeave() {
         if (!state().dirty()) {
             return true;
@@ -118,70 +146,102 @@ final class FileCommands {
         };
     }
 
-    void quit() {
-        if (mayLeave()) {
-            onQuit.run();
-        }
-    }
-
     private boolean save() {
-        Path file = state().file();
-        return file == null ? saveAs() : write(file);
+        if (file == null) {
+            return saveAs();
+        }
+        if (!file.changedOutside()) {
+            return write(file);
+        }
+        return switch (prompts.changedOutside(name())) {
+            case OVERWRITE -> write(file);
+            case SAVE_AS -> saveAs();
+            case STAY -> false;
+        };
     }
 
     private boolean saveAs() {
-        Optional<Path> file = prompts.save(suggestion(DrawingFile.SUFFIX), DrawingFile.SUFFIX);
-        return file.isPresent() && write(file.get());
+        Optional<Path> chosen = prompts.save(suggestion(), DrawingFile.SUFFIX);
+        if (chosen.isEmpty()) {
+            return false;
+        }
+        Path path = chosen.get();
+        if (file != null && file.is(path)) {
+            return write(file);
+        }
+        Optional<OpenFile> claimed = OpenFile.claim(path, settings.home());
+        if (claimed.isEmpty()) {
+            prompts.tell(Texts.of("editor.problem.title"), Texts.of("editor.problem.in-use", path.toString()));
+            return false;
+        }
+        if (!write(claimed.get())) {
+            claimed.get().close();
+            return false;
+        }
+        take(claimed.get());
+        return true;
     }
 
-    private Path suggestion(String suffix) {
-        Path file = state().file();
-        String stem = name().replaceAll("\\.orlop$", "").strip();
-        String sheet = suffix.equals(DrawingFile.SUFFIX)
-                ? ""
-                : state().shownSheet().map(s -> "-" + s.number()).orElse("");
-        String name = (stem.isEmpty() ? "drawing" : stem).replaceAll("[\\\\/:*?\"<>|]", "-") + sheet + suffix;
-        return file == null ? Path.of(name) : file.resolveSibling(name);
+    private Path suggestion() {
+        return ExportCommands.suggestion(state(), name(), "", DrawingFile.SUFFIX);
     }
 
-    private boolean write(Path file) {
+    private boolean write(OpenFile target) {
         try {
-            DrawingFile.save(file, state().drawing());
+            target.save(state().drawing());
         } catch (FileProblem e) {
             problem(e);
             return false;
         }
-        session.saved(file);
-        settings.opened(file);
+        session.saved(target.path());
+        settings.opened(target.path());
         return true;
     }
 
-    private void export(String suffix) {
-        prompts.save(suggestion(suffix), suffix).ifPresent(file -> export(file, suffix));
+    private void saveCopy() {
+        prompts.save(suggestion(), DrawingFile.SUFFIX).ifPresent(path -> {
+            if (has(path)) {
+                save();
+                return;
+            }
+            try {
+                DrawingFile.save(path, state().drawing());
+                session.say(Message.of("editor.say.copied", String.valueOf(path.getFileName())));
+            } catch (FileProblem e) {
+                problem(e);
+            }
+        });
     }
 
-    private void export(Path file, String suffix) {
-        if (!state().fresh()) {
-            session.say(Message.of("editor.say.not-yet"));
+    /** Back to what the file holds, as one step that can be undone. */
+    private void revert() {
+        if (file == null) {
             return;
         }
-        byte[] bytes = suffix.equals(".svg")
-                ? SvgExport.write(shown.onPaper(state()), Palette.LIGHT)
-                : PngExport.write(shown.onPaper(state()), Palette.LIGHT, PNG_DPI);
-        @Nullable String failure = written(file, bytes);
-        if (failure == null) {
-            session.say(Message.of("editor.say.exported", String.valueOf(file.getFileName())));
-        } else {
-            prompts.tell(Texts.of("editor.problem.title"), failure);
+        try {
+            Drawing inFile = file.load();
+            session.apply(Edit.of(Message.of("editor.edit.revert"), before -> inFile));
+            session.saved(file.path(), Message.of("editor.say.reverted", name()));
+        } catch (FileProblem e) {
+            problem(e);
         }
     }
 
-    private static @Nullable String written(Path file, byte[] bytes) {
+    /** When the window comes to the front: whether somebody else has written the file meanwhile. */
+    void lookOutside() {
+        if (asking || file == null || !file.changedOutside()) {
+            return;
+        }
+        asking = true;
         try {
-            Files.write(file, bytes);
-            return null;
-        } catch (IOException e) {
-            return Texts.of("editor.problem.write", file.toString());
+            if (prompts.readAgain(name(), state().dirty())) {
+                revert();
+            } else {
+                file.see();
+                session.unsaved();
+            }
+        } finally {
+            asking = false;
         }
     }
 }

@@ -1,13 +1,17 @@
 package orlop.editor;
 
 import java.awt.Dimension;
+import java.awt.Frame;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.function.Consumer;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
 import orlop.desk.Session;
+import orlop.drawing.Message;
 
 /** The frame around a {@link Workbench}. */
 final class MainWindow {
@@ -16,23 +20,28 @@ final class MainWindow {
     private final Workbench bench;
 
     /** @param onGone told when the window is gone */
-    MainWindow(Session session, Settings settings, Runnable onGone) {
+    MainWindow(Session session, Settings settings, Desks desks, Consumer<MainWindow> onGone) {
         this.session = session;
         frame.setName("orlop");
-        bench = new Workbench(session, new SwingPrompts(frame), settings, Menus.menuKey(), this::retitle, () -> {
+        bench = new Workbench(session, new SwingPrompts(frame), settings, desks, Menus.menuKey(), this::retitle, () -> {
             session.close();
             frame.dispose();
-            onGone.run();
+            onGone.accept(this);
         });
-        frame.setJMenuBar(
-                Menus.bar(bench.commands(), settings::recent, bench.files()::openRecent, bench.locker()::take));
+        frame.setJMenuBar(Menus.bar(bench.commands(), settings::recent, bench.files()::open, bench.locker()::take));
         frame.setContentPane(bench.panel());
+        frame.setTransferHandler(new DroppedFiles(bench.files()::open));
         frame.setIconImages(AppIcon.images());
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent e) {
-                bench.files().quit();
+                bench.files().close();
+            }
+
+            @Override
+            public void windowActivated(WindowEvent e) {
+                new EventThread().execute(bench.files()::lookOutside);
             }
         });
         session.listen((before, after) -> {
@@ -56,6 +65,16 @@ final class MainWindow {
         frame.setLocationRelativeTo(null);
         frame.setVisible(true);
         bench.canvas().requestFocusInWindow();
+    }
+
+    void toFront() {
+        frame.setExtendedState(frame.getExtendedState() & ~Frame.ICONIFIED);
+        frame.toFront();
+        frame.requestFocus();
+    }
+
+    void tellThatItIsACopy(Path file) {
+        session.say(Message.of("editor.say.copy", String.valueOf(file.getFileName())));
     }
 
     JFrame frame() {

@@ -34,8 +34,8 @@ final class Menus {
         Menus m = new Menus(commands);
         JMenu file = m.menu("file", CommandId.NEW, CommandId.OPEN);
         file.add(recentMenu(recent, open));
-        m.fill(file, null, CommandId.SAVE, CommandId.SAVE_AS, null, CommandId.EXPORT_SVG, CommandId.EXPORT_PNG);
-        m.fill(file, null, CommandId.QUIT);
+        m.fill(file, null, CommandId.SAVE, CommandId.SAVE_AS, CommandId.SAVE_COPY, CommandId.REVERT);
+        m.fill(file, null, CommandId.EXPORT_SVG, CommandId.EXPORT_PNG, null, CommandId.CLOSE, CommandId.QUIT);
         m.menu("edit", CommandId.UNDO, CommandId.REDO, null, CommandId.CUT, CommandId.COPY, CommandId.PASTE)
                 .setName("menu.edit");
         m.fill(m.last(), CommandId.DUPLICATE, CommandId.DELETE, null, CommandId.SELECT_ALL, CommandId.FIND);

@@ -26,6 +26,40 @@ interface Prompts {
 
     Unsaved unsaved(String name);
 
+    /** What to do with a file that somebody else has written since it was read here. */
+    enum Outside {
+        OVERWRITE,
+        SAVE_AS,
+        STAY
+    }
+
+    /** The drawing is to be saved, and its file isn't any more what was read. */
+    Outside changedOutside(String name);
+
+    /**
+     * Somebody else has written the file: whether to read it again.
+     *
+     * @param dirty whether there are changes here that are not saved
+     */
+    boolean readAgain(String name, boolean dirty);
+
+    /** Another program has the file open: whether to open a copy of it. */
+    boolean openAsCopy(String name);
+
+    /** What to do with a drawing that a crash has left unsaved. */
+    enum Recovery {
+        RESTORE,
+        LATER,
+        DISCARD
+    }
+
+    /**
+     * A drawing was left unsaved.
+     *
+     * @param when it was last changed, in words
+     */
+    Recovery recover(String name, String when);
+
     /** Asks for one line of text; empty if the person backs out. */
     Optional<String> line(String title, String label, String initial);
 

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 
@@ -50,6 +51,17 @@ final class Settings {
         }
         String config = System.getenv("XDG_CONFIG_HOME");
         return (config == null || config.isEmpty() ? home.resolve(".config") : Path.of(config)).resolve("orlop");
+    }
+
+    /** The folder for what the program keeps for itself. */
+    Path home() {
+        Path folder = file == null ? null : file.toAbsolutePath().getParent();
+        return folder == null ? Path.of(System.getProperty("java.io.tmpdir"), "orlop") : folder;
+    }
+
+    /** Where journals lie; empty if nothing is to be remembered. */
+    Optional<Path> journals() {
+        return file == null ? Optional.empty() : Optional.of(home().resolve("journals"));
     }
 
     boolean dark() {

@@ -92,6 +92,48 @@ final class SwingPrompts implements Prompts {
     }
 
     @Override
+    public Outside changedOutside(String name) {
+        int answer = ask(
+                Texts.of("editor.ask.outside.title"),
+                Texts.of("editor.ask.outside.save", name),
+                Texts.of("editor.ask.outside.other-name"),
+                Texts.of("editor.ask.outside.overwrite"),
+                Texts.of("editor.ask.cancel"));
+        return answer == 0 ? Outside.SAVE_AS : answer == 1 ? Outside.OVERWRITE : Outside.STAY;
+    }
+
+    @Override
+    public boolean readAgain(String name, boolean dirty) {
+        return ask(
+                        Texts.of("editor.ask.outside.title"),
+                        Texts.of(dirty ? "editor.ask.outside.dirty" : "editor.ask.outside.clean", name),
+                        Texts.of("editor.ask.outside.read"),
+                        Texts.of("editor.ask.outside.keep"))
+                == 0;
+    }
+
+    @Override
+    public boolean openAsCopy(String name) {
+        return ask(
+                        Texts.of("editor.ask.in-use.title"),
+                        Texts.of("editor.ask.in-use", name),
+                        Texts.of("editor.ask.in-use.copy"),
+                        Texts.of("editor.ask.cancel"))
+                == 0;
+    }
+
+    @Override
+    public Recovery recover(String name, String when) {
+        int answer = ask(
+                Texts.of("editor.ask.recover.title"),
+                Texts.of("editor.ask.recover", name, when),
+                Texts.of("editor.ask.recover.yes"),
+                Texts.of("editor.ask.recover.later"),
+                Texts.of("editor.ask.recover.no"));
+        return answer == 0 ? Recovery.RESTORE : answer == 2 ? Recovery.DISCARD : Recovery.LATER;
+    }
+
+    @Override
     public Optional<String> line(String title, String label, String initial) {
         Object typed = JOptionPane.showInputDialog(owner, label, title, JOptionPane.PLAIN_MESSAGE, null, null, initial);
         return Optional.ofNullable((String) typed).map(String::strip);

@@ -14,11 +14,14 @@ import org.jspecify.annotations.Nullable;
 final class Unexpected implements Thread.UncaughtExceptionHandler {
     private final Path log;
     private final Supplier<@Nullable Component> owner;
+    private final Runnable first;
     private boolean telling;
 
-    Unexpected(Path log, Supplier<@Nullable Component> owner) {
+    /** @param first done before anything is told: what is not saved is written down */
+    Unexpected(Path log, Supplier<@Nullable Component> owner, Runnable first) {
         this.log = log;
         this.owner = owner;
+        this.first = first;
     }
 
     @Override
@@ -33,6 +36,7 @@ final class Unexpected implements Thread.UncaughtExceptionHandler {
 
     /** On the event thread. */
     void tell(Throwable error) {
+        first.run();
         boolean logged = log(error);
         Component window = owner.get();
         if (telling || window == null) {

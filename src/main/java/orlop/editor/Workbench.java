@@ -28,9 +28,16 @@ final class Workbench {
     /**
      * @param menuKey {@code ctrl} or {@code meta}
      * @param onOpen told when another drawing lies on the desk
-     * @param onQuit told when the window may go
+     * @param onClose told when the window may go
      */
-    Workbench(Session session, Prompts prompts, Settings settings, String menuKey, Runnable onOpen, Runnable onQuit) {
+    Workbench(
+            Session session,
+            Prompts prompts,
+            Settings settings,
+            Desks desks,
+            String menuKey,
+            Runnable onOpen,
+            Runnable onClose) {
         this.session = session;
         this.settings = settings;
         this.commands = new Commands(menuKey);
@@ -43,16 +50,17 @@ final class Workbench {
         checks.margin(margin);
         this.files = new FileCommands(
                 session,
-                shown,
                 prompts,
                 settings,
+                desks,
                 () -> {
                     margin.forgetDrafts();
                     canvas.fit();
                     onOpen.run();
                 },
-                onQuit);
+                onClose);
         files.addTo(commands);
+        new ExportCommands(session, shown, prompts).addTo(commands);
         EditCommands edits = new EditCommands(session, canvas, prompts);
         edits.addTo(commands);
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), this::turnDark).addTo(commands);

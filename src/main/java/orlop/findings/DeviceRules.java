@@ -87,6 +87,7 @@ final class DeviceRules {
                     found.add(c.draft(id(), Severity.DANGER, Finding.Place.component(k.id()))
                             .says("findings.negative-only.why", c.named(k.id()))
                             .by("", "common practice")
+                            .cure(new Cure.EnterValue(Message.of("findings.cure.enter.poles", k.id()), k.id(), "poles"))
                             .done());
                 }
             }

@@ -170,7 +170,7 @@ final class GapRule implements Rule {
                 ? own
                 : ProtectiveFamilies.published()
                         .find(familyOf(d))
-                        .flatMap(f -> f.breakingA(true))
+                        .flatMap(f -> f.breakingA(isDc(c, d)))
                         .map(s -> s.value() / 1_000)
                         .orElse(Double.NaN);
         return new Quantity(ka, Unit.KILOAMPERE);
@@ -188,7 +188,7 @@ final class GapRule implements Rule {
                 ? own
                 : ProtectiveFamilies.published()
                         .find(familyOf(d))
-                        .flatMap(f -> f.maxVoltageV(true))
+                        .flatMap(f -> f.maxVoltageV(isDc(c, d)))
                         .map(s -> s.value())
                         .orElse(Double.NaN);
         return new Quantity(volts, Unit.VOLT);
@@ -197,7 +197,12 @@ final class GapRule implements Rule {
     private static Quantity highest(Case c, Gap g) {
         Component d = device(c, g);
         var s = d == null ? null : c.system(d.systems().get(0));
-        return new Quantity(s == null ? Double.NaN : s.highestV(), Unit.VOLT);
+        return new Quantity(s == null ? Double.NaN : s.deviceVoltageV(), Unit.VOLT);
+    }
+
+    private static boolean isDc(Case c, @Nullable Component d) {
+        var s = d == null ? null : c.system(d.systems().get(0));
+        return s == null || s.nature().isDc();
     }
 
     private static RuleLimit distance(Case c, Gap g) {

@@ -4,13 +4,23 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import orlop.drawing.Component;
 import orlop.drawing.Message;
+import orlop.drawing.RefitStatus;
 import orlop.study.Remark;
 import orlop.study.Results;
 
 /** What the study met and assumed, as findings: one for each item and kind. */
 final class RemarkRule implements Rule {
     static final String ASSUMED = "assumed";
+
+    /**
+     * What is not said as a finding: the length has a rule of its own; the others are conventions of the model, which
+     * nobody can replace by entering anything. They stand with the assumptions of what is found at the same place.
+     */
+    private static final Set<String> NOT_SAID =
+            Set.of("study.assumed.no-length", "study.assumed.generator-held", "study.assumed.charger-factor");
 
     private final String id;
     private final Severity severity;
@@ -53,7 +63,7 @@ final class RemarkRule implements Rule {
         Map<String, List<String>> conditions = new LinkedHashMap<>();
         for (Results r : c.study().byCondition().values()) {
             for (Remark remark : r.remarks()) {
-                if (remark.kind() == kind && !remark.message().key().equals("study.assumed.no-length")) {
+                if (remark.kind() == kind && !NOT_SAID.contains(remark.message().key()) && stays(c, remark.item())) {
                     addOnce(messages.computeIfAbsent(remark.item(), k -> new ArrayList<>()), remark.message());
                     addOnce(conditions.computeIfAbsent(remark.item(), k -> new ArrayList<>()), r.condition());
                 }
@@ -65,6 +75,12 @@ final class RemarkRule implements Rule {
                 .in(conditions.getOrDefault(item, List.of()))
                 .done()));
         return found;
+    }
+
+    /** Whether the item is not to be removed. */
+    private static boolean stays(Case c, String item) {
+        Component k = c.drawing().components().get(item);
+        return k == null || k.refit() != RefitStatus.TO_BE_REMOVED;
     }
 
     /** Sentences one behind the other. */

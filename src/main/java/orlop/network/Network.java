@@ -2,6 +2,8 @@ package orlop.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.OperatingCondition;
@@ -15,37 +17,120 @@ import orlop.drawing.TerminalRef;
  * Immutable; built in time proportional to the size of the drawing.
  */
 public final class Network {
+    private final Numbering numbering;
     private final Pins pins;
     private final List<Connection> connections;
     private final List<Attachment> attachments;
     private final Points points;
     private final Feeding feeding;
 
-    private Network(Wiring wiring) {
-        pins = wiring.pins();
-        connections = List.copyOf(wiring.connections());
+    private Network(Wiring wiring, List<Network> made) {
+        numbering = wiring.numbering();
+        pins = numbering.pins();
+        Network alike = alike(wiring, made);
+        connections = alike == null ? List.copyOf(wiring.connections()) : alike.connections;
         attachments = List.copyOf(wiring.attachments());
-        points = new Points(wiring);
-        feeding = new Feeding(pins.count(), connections, attachments);
+        points = alike == null ? new Points(wiring) : alike.points;
+        feeding = alike == null || !sameSources(alike)
+                ? new Feeding(pins.count(), connections, attachments)
+                : alike.feeding;
+    }
+
+    /** One in which every switch stands as in this; null if there is none. */
+    private static @Nullable Network alike(Wiring wiring, List<Network> made) {
+        for (Network n : made) {
+            if (n.numbering == wiring.numbering()
+                    && sameWays(n.connections, wiring.connections())
+                    && samePins(n.attachments, wiring.attachments())) {
+                return n;
+            }
+        }
+        return null;
+    }
+
+    private static boolean sameWays(List<Connection> some, List<Connection> others) {
+        if (some.size() != others.size()) {
+            return false;
+        }
+        for (int i = 0; i < some.size(); i++) {
+            Connection a = some.get(i);
+            Connection b = others.get(i);
+            if (a.a() != b.a() || a.b() != b.b() || a.closed() != b.closed()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean samePins(List<Attachment> some, List<Attachment> others) {
+        if (some.size() != others.size()) {
+            return false;
+        }
+        for (int i = 0; i < some.size(); i++) {
+            Attachment a = some.get(i);
+            Attachment b = others.get(i);
+            if (a.pin() != b.pin() || a.returnPin() != b.returnPin() || a.outputPin() != b.outputPin()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean sameSources(Network other) {
+        for (int i = 0; i < attachments.size(); i++) {
+            Attachment t = attachments.get(i);
+            if (t.role() != Attachment.Role.LOAD
+                    && t.on() != other.attachments.get(i).on()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The network as it stands in a condition. */
     public static Network of(Drawing drawing, OperatingCondition condition) {
-        Network first = new Network(new Wiring(drawing, new Settings.In(condition, c -> false)).build());
-        if (first.connections.stream()
-                .noneMatch(c -> c.kind() == Connection.Kind.DEVICE
-                        && Wiring.hasTransfer(c.theDevice())
-                        && first.feeding.feeds(c.a()))) {
-            return first;
+        return of(new Numbering(drawing), condition, List.of());
+    }
+
+    /**
+     * The network as it stands in a condition.
+     *
+     * @param made networks of other conditions, made from the same numbering: what holds here as there is shared
+     */
+    public static Network of(Numbering numbering, OperatingCondition condition, List<Network> made) {
+        Network first = new Network(new Wiring(numbering, new Settings.In(condition, c -> false)).build(), made);
+        for (Connection c : first.connections) {
+            if (c.kind() == Connection.Kind.DEVICE && Wiring.hasTransfer(c.theDevice()) && first.feeding.feeds(c.a())) {
+                Settings passing = new Settings.In(condition, k -> first.feeding.feeds(first.pins.of(k, 3)));
+                return new Network(new Wiring(numbering, passing).build(), made);
+            }
         }
-        return new Network(new Wiring(
-                        drawing, new Settings.In(condition, c -> first.feeding.feeds(first.pins.of(c, 3))))
-                .build());
+        return first;
     }
 
     /** The network with every switch closed that can be, every way of a changeover, every source that is ever on. */
     public static Network reach(Drawing drawing) {
-        return new Network(new Wiring(drawing, new Settings.Reach(drawing)).build());
+        return reach(new Numbering(drawing), List.of());
+    }
+
+    /** As {@link #reach(Drawing)}; {@code made} as in {@link #of(Numbering, OperatingCondition, List)}. */
+    public static Network reach(Numbering numbering, List<Network> made) {
+        return new Network(new Wiring(numbering, new Settings.Reach(numbering.drawing())).build(), made);
+    }
+
+    /** The numbers that this network shares with those of the drawing's other conditions. */
+    public Numbering numbering() {
+        return numbering;
+    }
+
+    /** Number of the cable, in the order of the drawing, that a connection is; −1 for what is no cable. */
+    public int cableOf(int connection) {
+        return numbering.cableOf(connection);
+    }
+
+    /** Number of the component, in the order of the drawing, that a pin belongs to. */
+    public int componentNumber(int pin) {
+        return pins.positionOf(pin);
     }
 
     /** How many pins there are; they are numbered from 0. */
@@ -123,18 +208,32 @@ public final class Network {
         return feeding;
     }
 
+    /** The pin at which a source or a converter gives its current, a load takes it. */
+    public int livePin(int attachment) {
+        Attachment t = attachments.get(attachment);
+        return t.role() == Attachment.Role.CONVERTER ? t.outputPin() : t.pin();
+    }
+
     /** Tags of the components and cables from the source to the pin, source first; empty where nothing feeds it. */
     public List<String> feedingPath(int pin) {
+        return feeding.feeds(pin) ? path(feeding.root(pin), () -> feeding.pathTo(pin)) : List.of();
+    }
+
+    /**
+     * Tags of the components and cables on a way, the source first; read off when first looked at.
+     *
+     * @param source number of the attachment at which the way starts
+     * @param connections numbers of its connections, in that order
+     */
+    public List<String> path(int source, Supplier<List<Integer>> connections) {
+        return new FeedingPath(() -> tags(source, connections.get()));
+    }
+
+    private List<String> tags(int source, List<Integer> way) {
         List<String> path = new ArrayList<>();
-        if (!feeding.feeds(pin)) {
-            return path;
-        }
-        int at = feeding.root(pin);
-        path.add(attachments.get(at).component().id());
-        int here = attachments.get(at).role() == Attachment.Role.CONVERTER
-                ? attachments.get(at).outputPin()
-                : attachments.get(at).pin();
-        for (int edge : feeding.pathTo(pin)) {
+        path.add(attachments.get(source).component().id());
+        int here = livePin(source);
+        for (int edge : way) {
             Connection c = connections.get(edge);
             here = c.other(here);
             if (c.cable() != null || c.device() != null) {

@@ -82,6 +82,19 @@ final class Pins {
         return firstPin[i] + (onePiece[i] ? 0 : terminal - 1);
     }
 
+    /** As {@link #of(Component, int)}, of the component of this number. */
+    int at(int component, int terminal) {
+        return firstPin[component] + (onePiece[component] ? 0 : terminal - 1);
+    }
+
+    int componentCount() {
+        return components.length;
+    }
+
+    Component component(int number) {
+        return components[number];
+    }
+
     private static int number(String terminal) {
         int n = 0;
         for (int i = 0; i < terminal.length(); i++) {
@@ -96,14 +109,6 @@ final class Pins {
 
     Component componentOf(int pin) {
         return components[componentOfPin[pin]];
-    }
-
-    int componentCount() {
-        return components.length;
-    }
-
-    Component component(int position) {
-        return components[position];
     }
 
     int positionOf(int pin) {

@@ -2,16 +2,11 @@ package orlop.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.Collections;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Kind;
-import orlop.drawing.Link;
-import orlop.drawing.TerminalRef;
 
 /** Contracts pins to points, names them, and finds which of them are the common negative. */
 final class Points {
@@ -98,61 +93,41 @@ final class Points {
     }
 
     private void name(int count, int[] namedBy) {
-        List<List<String>> terminals = new ArrayList<>();
+        List<List<String>> terminals = terminals(count);
+        boolean[] taken = new boolean[wiring.numbering().componentCount()];
         for (int i = 0; i < count; i++) {
-            terminals.add(new ArrayList<>(4));
+            int by = namedBy[i];
+            String id = pins.componentOf(by).id();
+            if (taken[pins.positionOf(by)]) {
+                id = id + "." + pins.terminalOf(by);
+            }
+            taken[pins.positionOf(by)] = true;
+            all.add(new NetPoint(id, pins.systemOf(by), terminals.get(i)));
         }
-        List<List<String>> taps = taps();
+    }
+
+    /** By point; the lists of points of one pin are those of the numbering. */
+    private List<List<String>> terminals(int count) {
+        List<List<String>> terminals = new ArrayList<>(Collections.nCopies(count, List.of()));
+        boolean[] own = new boolean[count];
         for (int pin = 0; pin < pins.count(); pin++) {
-            if (pointOfPin[pin] >= 0) {
-                String terminal = pins.terminalOf(pin);
-                String id = pins.componentOf(pin).id();
-                List<String> into = terminals.get(pointOfPin[pin]);
-                if (terminal != null) {
-                    into.add(id + "." + terminal);
+            int point = pointOfPin[pin];
+            if (point >= 0) {
+                List<String> names = wiring.numbering().terminals(pin);
+                List<String> before = terminals.get(point);
+                if (own[point]) {
+                    before.addAll(names);
+                } else if (before.isEmpty()) {
+                    terminals.set(point, names);
                 } else {
-                    into.addAll(new LinkedHashSet<>(taps.get(pin)));
+                    List<String> joined = new ArrayList<>(before);
+                    joined.addAll(names);
+                    terminals.set(point, joined);
+                    own[point] = true;
                 }
             }
         }
-        Set<String> taken = new HashSet<>();
-        for (int i = 0; i < count; i++) {
-            String id = pins.componentOf(namedBy[i]).id();
-            if (!taken.add(id)) {
-                id = id + "." + pins.terminalOf(namedBy[i]);
-                taken.add(id);
-            }
-            all.add(new NetPoint(id, pins.systemOf(namedBy[i]), terminals.get(i)));
-        }
-    }
-
-    /** The names under which cables and links use each bar. */
-    private List<List<String>> taps() {
-        List<List<String>> taps = new ArrayList<>();
-        for (int i = 0; i < pins.count(); i++) {
-            taps.add(List.of());
-        }
-        for (Cable w : wiring.drawing().cables().values()) {
-            tap(taps, w.from());
-            tap(taps, w.to());
-        }
-        for (Link l : wiring.drawing().links().values()) {
-            tap(taps, l.from());
-            tap(taps, l.to());
-        }
-        return taps;
-    }
-
-    private void tap(List<List<String>> taps, TerminalRef t) {
-        int pin = pins.of(t);
-        if (pin >= 0 && pins.isBar(pin)) {
-            List<String> at = taps.get(pin);
-            if (at.isEmpty()) {
-                at = new ArrayList<>();
-                taps.set(pin, at);
-            }
-            at.add(t.toString());
-        }
+        return terminals;
     }
 
     /**

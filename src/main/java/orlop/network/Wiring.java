@@ -3,7 +3,6 @@ package orlop.network;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Conversion;
 import orlop.drawing.Distribution;
@@ -11,44 +10,43 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Earth;
 import orlop.drawing.Group;
 import orlop.drawing.Kind;
-import orlop.drawing.Link;
 import orlop.drawing.RefitStatus;
 import orlop.drawing.Source;
 import orlop.drawing.Switching;
 
 /** Reads connections and attachments off a drawing. What is to be removed is left out, and so is what hangs on it. */
 final class Wiring {
+    private final Numbering numbering;
     private final Drawing drawing;
     private final Settings settings;
     private final Pins pins;
     private final boolean[] used;
-    private final List<Connection> connections = new ArrayList<>();
+    private final List<Connection> connections;
     private final List<Attachment> attachments = new ArrayList<>();
+    private int first; // pin before terminal 1 of the component at hand
 
-    Wiring(Drawing drawing, Settings settings) {
-        this.drawing = drawing;
+    Wiring(Numbering numbering, Settings settings) {
+        this.numbering = numbering;
         this.settings = settings;
-        pins = new Pins(drawing);
-        used = new boolean[pins.count()];
+        drawing = numbering.drawing();
+        pins = numbering.pins();
+        used = numbering.used();
+        connections = new ArrayList<>(numbering.fixed());
     }
 
     Wiring build() {
-        for (Cable w : drawing.cables().values()) {
-            cable(w);
-        }
-        for (Link l : drawing.links().values()) {
-            int a = pins.of(l.from());
-            int b = pins.of(l.to());
-            if (present(a) && present(b)) {
-                join(Connection.Kind.LINK, l.id(), a, b, l.lengthM(), null, l);
-            }
-        }
-        for (Component c : drawing.components().values()) {
+        for (int i = 0; i < numbering.componentCount(); i++) {
+            Component c = numbering.component(i);
             if (c.refit() != RefitStatus.TO_BE_REMOVED) {
+                first = pins.at(i, 1) - 1;
                 component(c);
             }
         }
         return this;
+    }
+
+    Numbering numbering() {
+        return numbering;
     }
 
     Drawing drawing() {
@@ -70,47 +68,6 @@ final class Wiring {
     /** Whether a cable, a link or a sheet link ends at the pin. */
     boolean used(int pin) {
         return used[pin];
-    }
-
-    private boolean present(int pin) {
-        return pin >= 0 && pins.componentOf(pin).refit() != RefitStatus.TO_BE_REMOVED;
-    }
-
-    private void cable(Cable w) {
-        int a = pins.of(w.from());
-        int b = pins.of(w.to());
-        if (w.refit() == RefitStatus.TO_BE_REMOVED || !present(a) || !present(b)) {
-            return;
-        }
-        used[a] = true;
-        used[b] = true;
-        Double length = Resistances.lengthM(drawing, w);
-        boolean contracted = !Resistances.hasImpedance(drawing, w);
-        connections.add(new Connection(
-                Connection.Kind.CABLE,
-                w.id(),
-                a,
-                b,
-                Objects.requireNonNullElse(length, 0.0),
-                0,
-                true,
-                contracted,
-                w,
-                null,
-                null));
-    }
-
-    private void join(
-            Connection.Kind kind,
-            String id,
-            int a,
-            int b,
-            double lengthM,
-            @org.jspecify.annotations.Nullable Component device,
-            @org.jspecify.annotations.Nullable Link link) {
-        used[a] = true;
-        used[b] = true;
-        connections.add(new Connection(kind, id, a, b, lengthM, 0, true, true, null, link, device));
     }
 
     private void component(Component c) {
@@ -157,20 +114,24 @@ final class Wiring {
     private void through(Connection.Kind kind, Component c, int one, int two, boolean closed, double ohm) {
         boolean impedance = ohm > 0 || Resistances.reactanceOf(drawing, c) != 0;
         boolean contracted = closed && kind != Connection.Kind.DIODE && !impedance;
-        connections.add(new Connection(
-                kind, c.id(), pins.of(c, one), pins.of(c, two), 0, ohm, closed, contracted, null, null, c));
+        connections.add(
+                new Connection(kind, c.id(), first + one, first + two, 0, ohm, closed, contracted, null, null, c));
     }
 
     private void sheetLink(Component c, Distribution.SheetLink s) {
         Component mate = drawing.components().get(s.mate());
-        boolean first = mate != null && pins.positionOf(pins.of(c, 1)) < pins.positionOf(pins.of(mate, 1));
-        if (mate != null && first && present(pins.of(mate, 1)) && mate.kind() == Kind.SHEET_LINK) {
-            join(Connection.Kind.SHEET, c.id(), pins.of(c, 1), pins.of(mate, 1), 0, c, null);
+        boolean earlier = mate != null && pins.positionOf(first + 1) < pins.positionOf(pins.of(mate, 1));
+        if (mate != null && earlier && numbering.present(pins.of(mate, 1)) && mate.kind() == Kind.SHEET_LINK) {
+            int a = first + 1;
+            int b = pins.of(mate, 1);
+            used[a] = true;
+            used[b] = true;
+            connections.add(new Connection(Connection.Kind.SHEET, c.id(), a, b, 0, 0, true, true, null, null, c));
         }
     }
 
     private void source(Component c) {
-        if (c.particulars() instanceof Source.ShoreInlet && used[pins.of(c, 2)]) {
+        if (c.particulars() instanceof Source.ShoreInlet && used[first + 2]) {
             through(Connection.Kind.DEVICE, c, 1, 2, true, 0); // the shore itself is drawn
             return;
         }
@@ -183,8 +144,8 @@ final class Wiring {
 
     private void attach(Component c, Attachment.Role role) {
         boolean two = c.kind().terminals() == Kind.Terminals.TWO && c.kind() != Kind.SHORE_INLET;
-        int back = two && used[pins.of(c, 2)] ? pins.of(c, 2) : -1;
-        attachments.add(new Attachment(c, role, pins.of(c, 1), back, -1, settings.on(c)));
+        int back = two && used[first + 2] ? first + 2 : -1;
+        attachments.add(new Attachment(c, role, first + 1, back, -1, settings.on(c)));
     }
 
     /** Whether the component is an inverter with a transfer switch. */
@@ -198,12 +159,11 @@ final class Wiring {
         if (hasTransfer(c)) {
             boolean passes = settings.passesThrough(c);
             connections.add(new Connection(
-                    Connection.Kind.DEVICE, c.id(), pins.of(c, 3), pins.of(c, 2), 0, 0, passes, passes, null, null, c));
+                    Connection.Kind.DEVICE, c.id(), first + 3, first + 2, 0, 0, passes, passes, null, null, c));
             in = passes ? 3 : 1;
             out = passes ? 1 : 2;
         }
-        attachments.add(
-                new Attachment(c, Attachment.Role.CONVERTER, pins.of(c, in), -1, pins.of(c, out), settings.on(c)));
+        attachments.add(new Attachment(c, Attachment.Role.CONVERTER, first + in, -1, first + out, settings.on(c)));
     }
 
     /** Whether the pin is of a hull, an engine block or an earth bar. */

@@ -3,6 +3,7 @@ package orlop.study;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Kind;
+import orlop.network.FeedingPath;
 
 /**
  * What holds for a component.
@@ -25,6 +26,6 @@ public record ComponentResult(
         List<String> feedingPath) {
     public ComponentResult {
         terminals = List.copyOf(terminals);
-        feedingPath = List.copyOf(feedingPath);
+        feedingPath = FeedingPath.keep(feedingPath);
     }
 }

@@ -1,30 +1,28 @@
 package orlop.study;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Group;
 import orlop.drawing.Kind;
-import orlop.drawing.Link;
-import orlop.drawing.TerminalRef;
 import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.network.Feeding;
 import orlop.network.NetPoint;
 import orlop.network.Network;
+import orlop.network.Numbering;
 import orlop.study.fault.AcFaults;
 import orlop.study.fault.Faults;
 import orlop.study.linear.Complex;
 import orlop.study.model.AcOperation;
 import orlop.study.model.CableModel;
+import orlop.study.model.Delivery;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
 import orlop.study.model.Rating;
@@ -34,9 +32,6 @@ import orlop.study.sizing.Sizing;
 
 /** Turns what was worked out for one condition into result records. */
 final class Gatherer {
-    /** Above this many pins only loads carry their feeding path, which would else grow with the square of the size. */
-    private static final int ALL_PATHS_UP_TO = 4_000;
-
     private final Plan plan;
     private final Operation operation;
     private final Network network;
@@ -46,9 +41,11 @@ final class Gatherer {
     private final Coverage coverage;
     private final List<String> conditionIds;
     private final PointCurrents pinCurrents;
-    private final Map<String, LoadDrop> drops = new HashMap<>();
-    private final Map<String, List<Integer>> connectionsOf = new HashMap<>();
-    private final Map<String, Integer> attachmentOf = new HashMap<>();
+    private final Ids ids;
+    private final Numbering numbering;
+    private final @Nullable LoadDrop[] drops; // by component
+    private final List<List<Integer>> connectionsOf; // by component
+    private final int[] attachmentOf; // by component, −1 where it has none
 
     Gatherer(
             Plan plan,
@@ -58,7 +55,8 @@ final class Gatherer {
             Sizing sizing,
             Coverage coverage,
             List<LoadDrop> loadDrops,
-            List<String> conditionIds) {
+            List<String> conditionIds,
+            Ids ids) {
         this.plan = plan;
         this.operation = operation;
         this.faults = faults;
@@ -68,18 +66,32 @@ final class Gatherer {
         this.conditionIds = conditionIds;
         network = operation.network();
         pinCurrents = new PointCurrents(plan, operation);
+        this.ids = ids;
+        numbering = network.numbering();
+        drops = new LoadDrop[numbering.componentCount()];
         for (LoadDrop d : loadDrops) {
-            drops.put(network.attachments().get(d.attachment()).component().id(), d);
+            drops[number(network.attachments().get(d.attachment()).pin())] = d;
         }
+        attachmentOf = new int[drops.length];
+        Arrays.fill(attachmentOf, -1);
         for (int i = 0; i < network.attachments().size(); i++) {
-            attachmentOf.put(network.attachments().get(i).component().id(), i);
+            attachmentOf[number(network.attachments().get(i).pin())] = i;
         }
+        connectionsOf = new ArrayList<>(Collections.nCopies(drops.length, List.of()));
         for (int e = 0; e < network.connections().size(); e++) {
-            Component c = network.connections().get(e).device();
-            if (c != null) {
-                connectionsOf.computeIfAbsent(c.id(), k -> new ArrayList<>(2)).add(e);
+            Connection c = network.connections().get(e);
+            if (c.device() != null) {
+                int of = number(c.a());
+                if (connectionsOf.get(of).isEmpty()) {
+                    connectionsOf.set(of, new ArrayList<>(1));
+                }
+                connectionsOf.get(of).add(e);
             }
         }
+    }
+
+    private int number(int pin) {
+        return numbering.componentOf(pin);
     }
 
     private static @Nullable Double known(double value) {
@@ -88,7 +100,7 @@ final class Gatherer {
 
     /** Voltage of a pin that a source feeds or that is a drawn return; null where it is dead. */
     private @Nullable Double voltage(int pin) {
-        boolean calculated = plan.calculates(plan.system(network.systemOf(pin)));
+        boolean calculated = (plan.isDc(pin) || plan.isAc(pin));
         boolean alive = network.feeding().feeds(pin) || network.isReturn(network.pointOf(pin));
         return calculated && alive ? known(operation.voltage(pin)) : null;
     }
@@ -115,23 +127,14 @@ final class Gatherer {
                 onePin[point] = onePin[point] < 0 || network.feeding().feeds(pin) ? pin : onePin[point];
             }
         }
-        Map<String, PointResult> results = new LinkedHashMap<>();
-        for (int i = 0; i < all.size(); i++) {
-            NetPoint p = all.get(i);
-            Double volts = voltage(onePin[i]);
-            FaultRange fault = network.feeding().feeds(onePin[i]) ? fault(onePin[i]) : FaultRange.NONE;
-            results.put(
-                    p.id(),
-                    new PointResult(
-                            p.id(),
-                            p.system(),
-                            p.terminals(),
-                            volts,
-                            angleDeg(onePin[i]),
-                            fault,
-                            volts == null ? null : known(length[i])));
-        }
-        return results;
+        return Rows.of(ids.points(all), i -> point(all.get(i), onePin[i], length[i]));
+    }
+
+    private PointResult point(NetPoint p, int pin, double lengthM) {
+        Double volts = voltage(pin);
+        FaultRange fault = network.feeding().feeds(pin) ? fault(pin) : FaultRange.NONE;
+        Double length = volts == null ? null : known(lengthM);
+        return new PointResult(p.id(), p.system(), p.terminals(), volts, angleDeg(pin), fault, length);
     }
 
     private FaultRange fault(int pin) {
@@ -145,12 +148,7 @@ final class Gatherer {
     // ---- cables ----------------------------------------------------------------------------------------------
 
     Map<String, CableResult> cables() {
-        Map<String, CableResult> results = new LinkedHashMap<>();
-        for (int i = 0; i < plan.cables().size(); i++) {
-            CableModel w = plan.cables().get(i);
-            results.put(w.cable().id(), cable(i, w));
-        }
-        return results;
+        return Rows.of(ids.cables(), i -> cable(i, plan.cables().get(i)));
     }
 
     private CableResult cable(int i, CableModel w) {
@@ -199,7 +197,7 @@ final class Gatherer {
                 dropV,
                 dropV == null || !(nominalV > 0) ? null : (Double) (100 * dropV / nominalV),
                 far < 0 ? null : percentFromSource(far, nominalV),
-                far < 0 ? null : known(network.feeding().lengthM(far)),
+                far < 0 ? null : known(operation.delivery().lengthM(far)),
                 live ? known(ohm == 0 ? 0 : w.phases() * amps * amps * ohm) : null,
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
@@ -216,71 +214,51 @@ final class Gatherer {
         if (!f.feeds(a) || !f.feeds(b)) {
             return -1; // a drawn return
         }
-        if (f.via(a) == edge) {
+        double amps = operation.currentOfConnection(edge);
+        if (Math.abs(amps) > 1e-9) {
+            return amps > 0 ? b : a;
+        }
+        Delivery d = operation.delivery();
+        if (d.via(a) == edge) {
             return a;
         }
-        if (f.via(b) != edge && f.lengthM(a) == f.lengthM(b)) { // which end is drawn first must not matter
-            double fallA = operation.voltage(LoadDrop.rootPin(network, a)) - operation.voltage(a);
-            double fallB = operation.voltage(LoadDrop.rootPin(network, b)) - operation.voltage(b);
-            return fallA > fallB ? a : b;
-        }
-        return f.via(b) == edge || f.lengthM(b) > f.lengthM(a) ? b : a;
+        return d.via(b) == edge || d.lengthM(b) >= d.lengthM(a) ? b : a;
     }
 
     private @Nullable Double percentFromSource(int pin, double nominalV) {
         Double here = voltage(pin);
-        Double source = voltage(LoadDrop.rootPin(network, pin));
-        return here == null || source == null || !(nominalV > 0) ? null : (Double) (100 * (source - here) / nominalV);
+        Double source = voltage(operation.delivery().sourcePin(pin));
+        return here == null || source == null || !(nominalV > 0)
+                ? null
+                : (Double) (100 * LoadDrop.notBelowZero(source - here) / nominalV);
     }
 
     // ---- components ------------------------------------------------------------------------------------------
 
     Map<String, ComponentResult> components() {
-        Map<String, Set<String>> taps = taps();
-        Map<String, ComponentResult> results = new LinkedHashMap<>();
-        for (Component c : plan.drawing().components().values()) {
-            results.put(c.id(), component(c, taps.getOrDefault(c.id(), Set.of())));
-        }
-        return results;
+        return Rows.of(ids.components(), i -> component(i, numbering.component(i)));
     }
 
-    private Map<String, Set<String>> taps() {
-        Map<String, Set<String>> taps = new HashMap<>();
-        for (Cable w : plan.drawing().cables().values()) {
-            tap(taps, w.from());
-            tap(taps, w.to());
-        }
-        for (Link l : plan.drawing().links().values()) {
-            tap(taps, l.from());
-            tap(taps, l.to());
-        }
-        return taps;
-    }
-
-    private static void tap(Map<String, Set<String>> taps, TerminalRef t) {
-        taps.computeIfAbsent(t.component(), k -> new LinkedHashSet<>(4)).add(t.terminal());
-    }
-
-    private ComponentResult component(Component c, Set<String> taps) {
+    private ComponentResult component(int number, Component c) {
         boolean bar = c.kind().terminals() == Kind.Terminals.ANY;
         List<TerminalResult> terminals = new ArrayList<>();
         boolean live = false;
         int n = 0;
-        for (String name : bar ? taps : c.particulars().terminals()) {
+        for (String name :
+                bar ? numbering.taps(numbering.pin(number, 1)) : c.particulars().terminals()) {
             n++;
-            int pin = network.pin(c, bar ? 1 : n);
+            int pin = numbering.pin(number, bar ? 1 : n);
             boolean shown = bar || network.pointOf(pin) >= 0;
             if (shown) {
                 Double volts = network.pointOf(pin) < 0 ? null : voltage(pin);
                 live |= network.feeding().feeds(pin);
-                Double amps = volts == null || bar ? null : terminalCurrent(c, n);
-                Double watts = volts == null || amps == null ? null : power(c, n, volts, amps);
+                Double amps = volts == null || bar ? null : terminalCurrent(pin);
+                Double watts = volts == null || amps == null ? null : power(pin, volts, amps);
                 terminals.add(new TerminalResult(name, network.systemOf(pin), volts, angleDeg(pin), amps, watts));
             }
         }
-        LoadDrop drop = drops.get(c.id());
+        LoadDrop drop = drops[number];
         boolean load = c.kind().group() == Group.LOADS;
-        boolean path = live && (load || network.pinCount() <= ALL_PATHS_UP_TO);
         return new ComponentResult(
                 c.id(),
                 c.kind(),
@@ -288,16 +266,16 @@ final class Gatherer {
                 terminals,
                 load && drop != null ? known(drop.percent()) : null,
                 load ? limit(c) : null,
-                path ? network.feedingPath(feedingPin(c)) : List.of());
+                live ? operation.delivery().tagsTo(feedingPin(number, c)) : List.of());
     }
 
-    private int feedingPin(Component c) {
+    private int feedingPin(int number, Component c) {
         int pins = c.kind().terminals() == Kind.Terminals.ANY
                 ? 1
                 : c.particulars().terminals().size();
         for (int n = 1; n <= pins; n++) {
-            if (network.feeding().feeds(network.pin(c, n))) {
-                return network.pin(c, n);
+            if (network.feeding().feeds(numbering.pin(number, n))) {
+                return numbering.pin(number, n);
             }
         }
         return -1;
@@ -309,23 +287,22 @@ final class Gatherer {
         return plan.dropLimitPercent(s, vital);
     }
 
-    private @Nullable Double power(Component c, int terminal, double volts, double amps) {
-        Integer i = attachmentOf.get(c.id());
-        int pin = network.pin(c, terminal);
+    private @Nullable Double power(int pin, double volts, double amps) {
+        int i = attachmentOf[number(pin)];
         if (operation.isAc(pin)) {
-            return known(acPower(c, i, pin));
+            return known(acPower(i, pin));
         }
-        int back = i == null ? -1 : network.attachments().get(i).returnPin();
+        int back = i < 0 ? -1 : network.attachments().get(i).returnPin();
         Double low = back < 0 ? null : voltage(back);
         return (volts - (low == null ? 0 : low)) * amps;
     }
 
     /** Active power of all phases, with the sign of the current. */
-    private double acPower(Component c, @Nullable Integer i, int pin) {
-        int phases = Plan.phases(plan.system(network.systemOf(pin)));
+    private double acPower(int i, int pin) {
+        int phases = Plan.phases(plan.system(pin));
         Complex volts = operation.phasor(pin);
-        if (i == null) {
-            return phases * volts.times(through(c, pin).conjugate()).re();
+        if (i < 0) {
+            return phases * volts.times(through(pin).conjugate()).re();
         }
         Attachment t = network.attachments().get(i);
         if (pin == t.outputPin()) {
@@ -337,9 +314,9 @@ final class Gatherer {
     }
 
     /** Current through a device of an alternating-current system. */
-    private Complex through(Component c, int pin) {
+    private Complex through(int pin) {
         Complex sum = Complex.ZERO;
-        for (int e : connectionsOf.getOrDefault(c.id(), List.of())) {
+        for (int e : connectionsOf.get(number(pin))) {
             Connection k = network.connections().get(e);
             boolean here = k.kind() == Connection.Kind.DEVICE || k.a() == pin || k.b() == pin;
             if (here && k.closed()) {
@@ -349,18 +326,17 @@ final class Gatherer {
         return sum;
     }
 
-    private @Nullable Double terminalCurrent(Component c, int terminal) {
-        Integer i = attachmentOf.get(c.id());
-        int pin = network.pin(c, terminal);
-        if (i != null) {
+    private @Nullable Double terminalCurrent(int pin) {
+        int i = attachmentOf[number(pin)];
+        if (i >= 0) {
             return attachmentCurrent(i, pin);
         }
-        if (operation.isAc(pin) && connectionsOf.containsKey(c.id())) {
-            return known(AcOperation.signed(through(c, pin), operation.phasor(pin)));
+        if (operation.isAc(pin) && !connectionsOf.get(number(pin)).isEmpty()) {
+            return known(AcOperation.signed(through(pin), operation.phasor(pin)));
         }
         double sum = 0;
         boolean any = false;
-        for (int e : connectionsOf.getOrDefault(c.id(), List.of())) {
+        for (int e : connectionsOf.get(number(pin))) {
             Connection k = network.connections().get(e);
             boolean here = k.kind() == Connection.Kind.DEVICE || k.a() == pin || k.b() == pin;
             if (here && k.closed()) {
@@ -369,7 +345,7 @@ final class Gatherer {
                 any = true;
             }
         }
-        return any ? known(sum) : connectionsOf.containsKey(c.id()) ? (Double) 0.0 : null;
+        return any ? known(sum) : !connectionsOf.get(number(pin)).isEmpty() ? (Double) 0.0 : null;
     }
 
     private @Nullable Double attachmentCurrent(int i, int pin) {

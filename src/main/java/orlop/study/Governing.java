@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BiFunction;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -41,10 +41,31 @@ final class Governing {
                 new ArrayList<>(remarks));
     }
 
-    private <T> Map<String, T> merge(Function<Results, Map<String, T>> part, BiFunction<T, T, T> worst) {
+    private <T> Map<String, T> merge(Function<Results, Map<String, T>> part, BinaryOperator<T> worst) {
+        if (all.size() == 1) {
+            return part.apply(all.get(0));
+        }
+        Map<String, T> rows = mergedRows(part, worst);
+        if (rows != null) {
+            return rows;
+        }
         Map<String, T> merged = new LinkedHashMap<>();
         for (Results r : all) {
             part.apply(r).forEach((id, value) -> merged.merge(id, value, worst));
+        }
+        return merged;
+    }
+
+    private <T> @Nullable Map<String, T> mergedRows(Function<Results, Map<String, T>> part, BinaryOperator<T> worst) {
+        Rows<T> merged = null;
+        for (Results r : all) {
+            if (!(part.apply(r) instanceof Rows<T> rows)) {
+                return null;
+            }
+            merged = merged == null ? rows : merged.merged(rows, worst);
+            if (merged == null) {
+                return null; // other switches, other points
+            }
         }
         return merged;
     }

@@ -49,7 +49,7 @@ final class PointCurrents {
         boolean[] contracted = new boolean[network.connections().size()];
         for (int e = 0; e < contracted.length; e++) {
             Connection c = network.connections().get(e);
-            boolean of = plan.system(network.systemOf(c.a())).nature().isDc();
+            boolean of = plan.isDc(c.a());
             contracted[e] = c.contracted() && of == dc;
         }
         return contracted;
@@ -59,7 +59,7 @@ final class PointCurrents {
         Attachment t = network.attachments().get(i);
         if (operation.isAc(t.pin())) {
             Complex amps = operation.alternating().attachment(i);
-            boolean balanced = plan.system(network.systemOf(t.pin())).nature().isThreePhase();
+            boolean balanced = plan.system(t.pin()).nature().isThreePhase();
             int back = balanced ? -1 : t.returnPin();
             pass(re, amps.re(), t.pin(), back);
             pass(im, amps.im(), t.pin(), back);

@@ -30,9 +30,13 @@ public record Results(
     public static final String GOVERNING = "governing";
 
     public Results {
-        points = Collections.unmodifiableMap(new LinkedHashMap<>(points));
-        cables = Collections.unmodifiableMap(new LinkedHashMap<>(cables));
-        components = Collections.unmodifiableMap(new LinkedHashMap<>(components));
+        points = kept(points);
+        cables = kept(cables);
+        components = kept(components);
         remarks = List.copyOf(remarks);
+    }
+
+    private static <T> Map<String, T> kept(Map<String, T> map) {
+        return map instanceof Rows ? map : Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
 }

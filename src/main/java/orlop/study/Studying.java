@@ -57,11 +57,14 @@ final class Studying {
         }
         List<OperatingCondition> drawn = List.copyOf(conditions);
         conditions.replaceAll(c -> Relays.settled(plan, c, stale));
+        List<Network> networks = new ArrayList<>();
         for (OperatingCondition c : conditions) {
             giveUpIfStale();
-            operations.add(new Operation(plan, Network.of(drawing, c), c));
+            Network network = Network.of(plan.numbering(), c, networks);
+            networks.add(network);
+            operations.add(new Operation(plan, network, c));
         }
-        Network reach = Network.reach(drawing);
+        Network reach = Network.reach(plan.numbering(), networks);
         Behind behind = new Behind(plan, reach);
         Sizing sizing = new Sizing(plan, operations, behind, new Runs(plan, reach, behind), stale);
         sizing.run();
@@ -87,12 +90,21 @@ final class Studying {
 
     private Study records(Sizing sizing, Coverage coverage, Behind behind, List<OperatingCondition> drawn) {
         Map<String, Results> byCondition = new LinkedHashMap<>();
+        Ids rows = new Ids(plan);
         List<String> ids = conditions.stream().map(OperatingCondition::id).toList();
         for (int i = 0; i < conditions.size(); i++) {
             giveUpIfStale();
             Operation o = operations.get(i);
             Gatherer g = new Gatherer(
-                    plan, o, faults.get(i), acFaults.get(i), sizing, coverage, LoadDrop.all(plan, o, behind), ids);
+                    plan,
+                    o,
+                    faults.get(i),
+                    acFaults.get(i),
+                    sizing,
+                    coverage,
+                    LoadDrop.all(plan, o, behind),
+                    ids,
+                    rows);
             OperatingCondition c = conditions.get(i);
             Notes notes = new Notes();
             boolean fine = troubles(o, c.id(), notes);

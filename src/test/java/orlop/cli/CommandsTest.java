@@ -25,7 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The commands over a copy of the main sample. */
+/** The commands over a copy of a small drawing with two faults. */
 class CommandsTest {
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
@@ -36,10 +36,10 @@ class CommandsTest {
     private Path file = Path.of("");
 
     @BeforeEach
-    void copy_the_sample() throws IOException {
+    void copy_the_drawing() throws IOException {
         file = folder.resolve("vessel.orlop");
         try (InputStream in =
-                Objects.requireNonNull(CommandsTest.class.getResourceAsStream("/sample-drawings/pilot-cutter.orlop"))) {
+                Objects.requireNonNull(CommandsTest.class.getResourceAsStream("/orlop/drawings/small-cutter.orlop"))) {
             Files.copy(in, file);
         }
     }

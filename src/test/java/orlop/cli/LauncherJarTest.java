@@ -60,8 +60,8 @@ class LauncherJarTest {
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out())
                 .startsWith("No display, so the editor can not open.")
-                .contains("Oskerrin", "W7", "Wrote pilot-cutter.svg");
-        assertThat(contentOf(folder.resolve("pilot-cutter.svg").toFile(), StandardCharsets.UTF_8))
+                .contains("Oskerrin", "W7", "Wrote pilot-cutter-1.svg");
+        assertThat(contentOf(folder.resolve("pilot-cutter-1.svg").toFile(), StandardCharsets.UTF_8))
                 .contains("<svg", "W7");
     }
 
@@ -73,8 +73,8 @@ class LauncherJarTest {
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out())
                 .startsWith("The display :987 does not answer, so the editor can not open.")
-                .contains("Wrote pilot-cutter.svg");
-        assertThat(folder.resolve("pilot-cutter.svg")).isRegularFile();
+                .contains("Wrote pilot-cutter-1.svg");
+        assertThat(folder.resolve("pilot-cutter-1.svg")).isRegularFile();
     }
 
     @Test

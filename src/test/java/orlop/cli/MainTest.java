@@ -40,7 +40,9 @@ class MainTest {
                 .startsWith(line("No display, so the editor can not open."))
                 .contains("Oskerrin", "W7", "Wrote", "A design aid");
         assertThat(err.size()).isZero();
-        assertThat(folder.resolve("pilot-cutter.svg")).isRegularFile();
+        for (int sheet = 1; sheet <= 4; sheet++) {
+            assertThat(folder.resolve("pilot-cutter-" + sheet + ".svg")).isRegularFile();
+        }
     }
 
     @Test

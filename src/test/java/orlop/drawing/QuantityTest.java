@@ -25,6 +25,7 @@ class QuantityTest {
         "2.5, SQUARE_MILLIMETRE, 2.5 mm²",
         "0, METRE, 0 m",
         "-0.0, METRE, 0 m",
+        "3.7e-12, AMPERE, 0 A",
         "1e10, WATT, 10000000000 W",
         "123456789, NONE, 123456789",
         "0.1234567, NONE, 0.123457"

@@ -6,11 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import javax.swing.JComponent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import orlop.desk.OpenFile;
 import orlop.desk.Review;
 import orlop.desk.Session;
 import orlop.desk.UiThread;
@@ -29,11 +28,15 @@ class FileCommandsTest {
                 throw new AssertionError(e);
             });
     private final Settings settings = new Settings(null);
+    private final NoDesks desks = new NoDesks();
+    private final FileCommands files =
+            new FileCommands(session, answers, settings, desks, () -> {}, () -> gone.add("window"));
     private final Commands commands = commands();
 
     private Commands commands() {
         Commands c = new Commands("ctrl");
-        new FileCommands(session, new ShownScene(), answers, settings, () -> {}, () -> gone.add("window")).addTo(c);
+        files.addTo(c);
+        new ExportCommands(session, new ShownScene(), answers).addTo(c);
         return c;
     }
 
@@ -54,10 +57,12 @@ class FileCommandsTest {
         run(CommandId.SAVE);
         assertThat(session.state().dirty()).isFalse();
 
-        answers.file = folder.resolve("boat.orlop");
+        files.take(null);
         run(CommandId.OPEN);
 
-        assertThat(session.state().drawing().cables().contains("W16")).isFalse();
+        assertThat(desks.opened)
+                .singleElement()
+                .satisfies(d -> assertThat(d.cables().contains("W16")).isFalse());
         assertThat(settings.recent()).containsExactly(folder.resolve("boat.orlop"));
     }
 
@@ -66,7 +71,7 @@ class FileCommandsTest {
         change();
         answers.unsaved = Prompts.Unsaved.STAY;
 
-        run(CommandId.QUIT);
+        run(CommandId.CLOSE);
 
         assertThat(gone).isEmpty();
     }
@@ -77,7 +82,7 @@ class FileCommandsTest {
         answers.unsaved = Prompts.Unsaved.SAVE;
         answers.file = folder.resolve("boat.orlop");
 
-        run(CommandId.QUIT);
+        run(CommandId.CLOSE);
 
         assertThat(gone).hasSize(1);
         assertThat(folder.resolve("boat.orlop")).exists();
@@ -89,7 +94,7 @@ class FileCommandsTest {
         answers.unsaved = Prompts.Unsaved.SAVE;
         answers.file = folder.resolve("no such folder").resolve("boat.orlop");
 
-        run(CommandId.QUIT);
+        run(CommandId.CLOSE);
 
         assertThat(gone).isEmpty();
         assertThat(answers.told).hasSize(1);
@@ -134,6 +139,138 @@ class FileCommandsTest {
                 .isEqualTo(TestBoat.drawing().components());
     }
 
+    private Path saved() {
+        Path file = folder.resolve("boat.orlop");
+        answers.file = file;
+        run(CommandId.SAVE);
+        return file;
+    }
+
+    private static boolean hasCable(Path file) throws Exception {
+        return DrawingFile.load(file).cables().contains("W16");
+    }
+
+    @Test
+    void an_untouched_window_takes_the_file_that_is_opened() throws Exception {
+        Path file = folder.resolve("other.orlop");
+        DrawingFile.save(file, TestBoat.drawing());
+        answers.file = file;
+
+        run(CommandId.OPEN);
+
+        assertThat(desks.opened).isEmpty();
+        assertThat(session.state().file()).isEqualTo(file);
+    }
+
+    @Test
+    void what_another_program_wrote_is_not_written_over_unasked() throws Exception {
+        Path file = saved();
+        Files.writeString(file, "theirs");
+        change();
+
+        run(CommandId.SAVE);
+        assertThat(file).hasContent("theirs");
+        assertThat(session.state().dirty()).isTrue();
+
+        answers.outside = Prompts.Outside.OVERWRITE;
+        run(CommandId.SAVE);
+        assertThat(hasCable(file)).isFalse();
+        assertThat(answers.asked).containsExactly("outside boat.orlop", "outside boat.orlop");
+    }
+
+    @Test
+    void what_another_program_wrote_is_read_again_and_can_be_undone() throws Exception {
+        Path file = saved();
+        DrawingFile.save(file, Edits.delete(Set.of("W16")).applyTo(TestBoat.drawing()));
+        answers.readAgain = true;
+
+        files.lookOutside();
+        files.lookOutside();
+
+        assertThat(session.state().drawing().cables().contains("W16")).isFalse();
+        assertThat(session.state().dirty()).isFalse();
+        session.undo();
+        assertThat(session.state().drawing().cables().contains("W16")).isTrue();
+        assertThat(answers.asked).hasSize(1);
+    }
+
+    @Test
+    void who_keeps_what_is_here_is_asked_once_and_has_it_unsaved() throws Exception {
+        Path file = saved();
+        Files.delete(file);
+
+        files.lookOutside();
+        files.lookOutside();
+
+        assertThat(answers.asked).containsExactly("read again boat.orlop");
+        assertThat(session.state().dirty()).isTrue();
+        run(CommandId.SAVE);
+        assertThat(hasCable(file)).isTrue();
+    }
+
+    @Test
+    void a_file_that_is_open_elsewhere_is_opened_as_a_copy_or_not_at_all() throws Exception {
+        Path file = folder.resolve("theirs.orlop");
+        DrawingFile.save(file, TestBoat.drawing());
+        answers.file = file;
+        try (OpenFile theirs = OpenFile.claim(file, folder).orElseThrow()) {
+            run(CommandId.OPEN);
+            assertThat(answers.asked).containsExactly("copy theirs.orlop");
+            assertThat(settings.recent()).isEmpty();
+
+            answers.openAsCopy = true;
+            run(CommandId.OPEN);
+            assertThat(session.state().file()).isNull();
+
+            run(CommandId.SAVE);
+            assertThat(answers.told).hasSize(1);
+            assertThat(theirs.changedOutside()).isFalse();
+        }
+    }
+
+    @Test
+    void a_copy_is_saved_beside_and_the_work_stays_in_its_own_file() throws Exception {
+        Path file = saved();
+        change();
+        answers.file = folder.resolve("copy.orlop");
+
+        run(CommandId.SAVE_COPY);
+
+        assertThat(hasCable(folder.resolve("copy.orlop"))).isFalse();
+        assertThat(hasCable(file)).isTrue();
+        assertThat(session.state().file()).isEqualTo(file);
+        assertThat(session.state().dirty()).isTrue();
+    }
+
+    @Test
+    void going_back_to_the_saved_drawing_is_a_step_that_can_be_undone() {
+        saved();
+        change();
+
+        run(CommandId.REVERT);
+
+        assertThat(session.state().drawing().cables().contains("W16")).isTrue();
+        assertThat(session.state().dirty()).isFalse();
+        session.undo();
+        assertThat(session.state().drawing().cables().contains("W16")).isFalse();
+    }
+
+    @Test
+    void a_file_that_may_not_be_written_loses_nothing() throws Exception {
+        Path file = saved();
+        change();
+        java.util.Set<java.nio.file.attribute.PosixFilePermission> readOnly =
+                java.nio.file.attribute.PosixFilePermissions.fromString("r--r--r--");
+        Files.setPosixFilePermissions(file, readOnly);
+        answers.file = folder.resolve("elsewhere.orlop");
+
+        run(CommandId.SAVE);
+        run(CommandId.SAVE_AS);
+
+        assertThat(hasCable(folder.resolve("elsewhere.orlop"))).isFalse();
+        assertThat(session.state().dirty()).isFalse();
+    }
+
     /** Everything is done at once, on the thread of the test. */
     private static final class HereAndNow implements UiThread {
         @Override
@@ -144,47 +281,6 @@ class FileCommandsTest {
         @Override
         public void execute(Runnable task) {
             task.run();
-        }
-    }
-
-    private static final class Answers implements Prompts {
-        private Path file = Path.of("unset");
-        private Unsaved unsaved = Unsaved.STAY;
-        private final List<String> told = new ArrayList<>();
-
-        @Override
-        public Optional<Path> open() {
-            return Optional.of(file);
-        }
-
-        @Override
-        public Optional<Path> save(Path suggestion, String suffix) {
-            return Optional.of(file);
-        }
-
-        @Override
-        public Unsaved unsaved(String name) {
-            return unsaved;
-        }
-
-        @Override
-        public Optional<String> line(String title, String label, String initial) {
-            return Optional.empty();
-        }
-
-        @Override
-        public boolean form(String title, JComponent form) {
-            return false;
-        }
-
-        @Override
-        public void tell(String title, String text) {
-            told.add(text);
-        }
-
-        @Override
-        public void tell(String title, JComponent content) {
-            told.add(title);
         }
     }
 }

@@ -4,7 +4,6 @@ import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
-import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
@@ -26,7 +25,7 @@ final class HeadlessBench {
         session = new Session(start, null, Review::of, Runnable::run, new EventThread(), e -> {
             throw new AssertionError(e);
         });
-        bench = new Workbench(session, new NoPrompts(), new Settings(null), "ctrl", () -> {}, () -> {});
+        bench = new Workbench(session, new Answers(), new Settings(null), new NoDesks(), "ctrl", () -> {}, () -> {});
         bench.panel().setSize(WIDTH, HEIGHT);
         lay(bench.panel());
     }
@@ -116,39 +115,5 @@ final class HeadlessBench {
             }
         }
         return Optional.empty();
-    }
-
-    /** Nobody is asked anything. */
-    private static final class NoPrompts implements Prompts {
-        @Override
-        public Optional<Path> open() {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Path> save(Path suggestion, String suffix) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Unsaved unsaved(String name) {
-            return Unsaved.STAY;
-        }
-
-        @Override
-        public Optional<String> line(String title, String label, String initial) {
-            return Optional.empty();
-        }
-
-        @Override
-        public boolean form(String title, JComponent form) {
-            return false;
-        }
-
-        @Override
-        public void tell(String title, String text) {}
-
-        @Override
-        public void tell(String title, JComponent content) {}
     }
 }

@@ -7,12 +7,22 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import orlop.drawing.Acceptance;
+import orlop.drawing.Component;
+import orlop.drawing.Consumer;
 import orlop.drawing.Edits;
+import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Extras;
+import orlop.drawing.LoadBehaviour;
 import orlop.drawing.Message;
+import orlop.drawing.Nature;
 import orlop.drawing.Poles;
+import orlop.drawing.Position;
 import orlop.drawing.Protection;
+import orlop.drawing.RefitStatus;
+import orlop.drawing.Source;
 import orlop.drawing.Words;
 import orlop.study.Sketch;
 import orlop.study.Study;
@@ -136,7 +146,69 @@ class CheckerTest {
                 .cable("W2", "F2.2", "E2.1", 4, 2.5);
 
         assertThat(only(s, "negative-only").severity()).isEqualTo(Severity.DANGER);
+        assertThat(only(s, "negative-only").cure()).isInstanceOf(Cure.EnterValue.class);
         assertThat(only(s, "missing-fuse").place().item()).isEqualTo("W2");
+    }
+
+    /** A breaker marked 400 V (IEC 60898-1) is made for a 400 V supply with its tolerance, not for 500 V. */
+    @ParameterizedTest
+    @CsvSource({"400, 0", "500, 1"})
+    void in_alternating_current_a_device_is_held_against_the_nominal_voltage(double nominalV, int found) {
+        Protection.CircuitBreaker marked400V =
+                new Protection.CircuitBreaker("mcb-d", 25.0, null, 10.0, null, null, Poles.L3, Position.CLOSED);
+        Sketch s = generator(nominalV)
+                .add("F1", marked400V, "400")
+                .add("E1", load(9_000), "400")
+                .link("GA1.1", "F1.1")
+                .cable("W1", "F1.2", "E1.1", 5, 4);
+
+        List<Finding> tooLow =
+                check(s).stream().filter(f -> f.rule().equals("device-voltage")).toList();
+        assertThat(tooLow).hasSize(found);
+        assertThat(tooLow).allSatisfy(f -> assertThat(text(f.message())).contains("up to 400 V", "asks for 500 V"));
+    }
+
+    private static Sketch generator(double nominalV) {
+        Sketch s = Sketch.dc(24, "iec60364");
+        s.change(d -> d.with(ElectricalSystem.of("400", Nature.AC3N, nominalV)));
+        return s.add(
+                "GA1", new Source.Generator(20.0, 0.8, 4, 10.0, 18.0, orlop.drawing.Excitation.SUPPORTED, null), "400");
+    }
+
+    private static Consumer.PlainLoad load(double watts) {
+        return Sketch.load(LoadBehaviour.POWER, watts);
+    }
+
+    @Test
+    void what_nobody_can_enter_is_no_finding() {
+        Sketch s = generator(400).add("E1", load(2_000), "400").link("GA1.1", "E1.1");
+
+        assertThat(s.study().governing().remarks())
+                .extracting(r -> r.message().key())
+                .contains("study.assumed.generator-held");
+        assertThat(check(s)).extracting(f -> f.place().item()).doesNotContain("GA1");
+    }
+
+    @Test
+    void what_is_to_be_removed_says_nothing() {
+        Sketch s = sound().add("GB2", orlop.drawing.Kind.BATTERY.defaults());
+        assertThat(only(s, "assumed").place().item()).isEqualTo("GB2");
+
+        s.change(d -> {
+            Component c = d.components().require("GB2");
+            return d.with(new Component(
+                    c.id(),
+                    c.name(),
+                    c.place(),
+                    c.systems(),
+                    RefitStatus.TO_BE_REMOVED,
+                    c.stage(),
+                    c.location(),
+                    c.locked(),
+                    c.particulars(),
+                    c.extras()));
+        });
+        assertThat(check(s)).extracting(f -> f.place().item()).doesNotContain("GB2");
     }
 
     @Test

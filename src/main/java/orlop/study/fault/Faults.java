@@ -139,8 +139,7 @@ public final class Faults {
             Connection c = network.connections().get(i);
             int part = assembly.partOfConnection(i);
             if (part >= 0) {
-                double first =
-                        c.cable() == null ? service.first(part) : 1 / ohm.applyAsDouble(plan.indexOf(c.theCable()));
+                double first = c.cable() == null ? service.first(part) : 1 / ohm.applyAsDouble(network.cableOf(i));
                 circuit.add(service.part(part), service.a(part), service.b(part), first, service.second(part), 0);
             }
         }
@@ -149,8 +148,7 @@ public final class Faults {
             int part = t.role() == Attachment.Role.CONVERTER
                     ? assembly.outputOfAttachment(i)
                     : assembly.partOfAttachment(i);
-            SourceModel m =
-                    t.role() == Attachment.Role.CONVERTER ? plan.output(t.component()) : plan.source(t.component());
+            SourceModel m = t.role() == Attachment.Role.CONVERTER ? plan.output(t.pin()) : plan.source(t.pin());
             if (part >= 0 && m != null) {
                 source(circuit, service.a(part), service.b(part), highest ? m.strongest() : m.weakest());
             }

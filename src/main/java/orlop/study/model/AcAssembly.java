@@ -60,11 +60,11 @@ final class AcAssembly {
     }
 
     boolean isAc(int pin) {
-        return pin >= 0 && plan.calculatesAc(system(pin));
+        return pin >= 0 && plan.isAc(pin);
     }
 
     private ElectricalSystem system(int pin) {
-        return plan.system(network.systemOf(pin));
+        return plan.system(pin);
     }
 
     private void connection(int i) {
@@ -94,7 +94,7 @@ final class AcAssembly {
         boolean drawn = t.returnPin() >= 0 && !system(t.pin()).nature().isThreePhase();
         int a = direct.node(t.pin());
         int b = drawn ? direct.node(t.returnPin()) : -1; // balanced phases leave nothing for the neutral
-        LoadModel load = plan.load(t.component());
+        LoadModel load = plan.load(t.pin());
         AcSourceModel source = plan.acSource(t.component());
         if (a == b) {
             return;

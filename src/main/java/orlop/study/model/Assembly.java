@@ -56,7 +56,7 @@ public final class Assembly {
     }
 
     private boolean isDc(int pin) {
-        return plan.system(network.systemOf(pin)).nature().isDc();
+        return plan.isDc(pin);
     }
 
     private void connection(int i) {
@@ -95,8 +95,8 @@ public final class Assembly {
         if (!isDc(t.pin()) || a == b) {
             return;
         }
-        LoadModel load = plan.load(t.component());
-        SourceModel source = plan.source(t.component());
+        LoadModel load = plan.load(t.pin());
+        SourceModel source = plan.source(t.pin());
         if (load != null) {
             double share = condition.load(t.component().id()).simultaneity();
             partOfAttachment[i] = circuit.add(load.part(), a, b, load.value() * share, 0, 0);
@@ -207,6 +207,6 @@ public final class Assembly {
 
     /** The system of a pin. */
     public ElectricalSystem systemOf(int pin) {
-        return plan.system(network.systemOf(pin));
+        return plan.system(pin);
     }
 }

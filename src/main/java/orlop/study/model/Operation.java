@@ -27,6 +27,7 @@ public final class Operation {
     private final Flow flow;
     private final AcOperation alternating;
     private boolean settled = true;
+    private @Nullable Delivery delivery;
     private final int[] connectionOfCable;
     private final double[] conductorC;
     private final double[] ohm;
@@ -43,7 +44,7 @@ public final class Operation {
         for (int i = 0; i < network.connections().size(); i++) {
             Connection c = network.connections().get(i);
             if (c.cable() != null) {
-                connectionOfCable[plan.indexOf(c.cable())] = i;
+                connectionOfCable[network.cableOf(i)] = i;
             }
         }
         conductorC = new double[count];
@@ -60,6 +61,7 @@ public final class Operation {
      * @param ratings by cable; null where none is known
      */
     public void solve(double[] areaMm2, @Nullable Rating[] ratings, BooleanSupplier stale) {
+        delivery = null;
         setResistances(areaMm2);
         for (int pass = 0; pass < PASSES; pass++) {
             solveBothSides(stale);
@@ -71,6 +73,16 @@ public final class Operation {
                 return;
             }
         }
+    }
+
+    /** Which source delivers to which pin, at this operating point. */
+    public Delivery delivery() {
+        Delivery found = delivery;
+        if (found == null) {
+            found = new Delivering(this).found();
+            delivery = found;
+        }
+        return found;
     }
 
     /** Converters between direct and alternating current couple both sides until their powers agree. */

@@ -16,6 +16,7 @@ import orlop.drawing.Nature;
 import orlop.drawing.Quantity;
 import orlop.drawing.Switching;
 import orlop.drawing.Unit;
+import orlop.network.Numbering;
 import orlop.network.Resistances;
 import orlop.standards.RuleSet;
 import orlop.standards.RuleSets;
@@ -34,6 +35,13 @@ public final class Plan {
     private final Map<String, SourceModel> sources = new HashMap<>();
     private final Map<String, SourceModel> outputs = new HashMap<>();
     private final AcPlan alternating;
+    private final Numbering numbering;
+    private final @Nullable LoadModel[] loadOf; // this and what follows by component
+    private final @Nullable SourceModel[] sourceOf;
+    private final @Nullable SourceModel[] outputOf;
+    private final ElectricalSystem[] systemOfPin;
+    private final boolean[] dc; // by pin
+    private final boolean[] ac;
 
     public Plan(Drawing drawing) {
         this.drawing = drawing;
@@ -54,6 +62,24 @@ public final class Plan {
             component(c, making, chains);
         }
         noteDevices();
+        numbering = new Numbering(drawing);
+        loadOf = new LoadModel[numbering.componentCount()];
+        sourceOf = new SourceModel[loadOf.length];
+        outputOf = new SourceModel[loadOf.length];
+        for (int i = 0; i < loadOf.length; i++) {
+            Component c = numbering.component(i);
+            loadOf[i] = load(c);
+            sourceOf[i] = source(c);
+            outputOf[i] = output(c);
+        }
+        systemOfPin = new ElectricalSystem[numbering.pinCount()];
+        dc = new boolean[systemOfPin.length];
+        ac = new boolean[systemOfPin.length];
+        for (int pin = 0; pin < dc.length; pin++) {
+            systemOfPin[pin] = system(numbering.systemOf(pin));
+            dc[pin] = systemOfPin[pin].nature().isDc();
+            ac[pin] = !dc[pin] && calculatesAc(systemOfPin[pin]);
+        }
     }
 
     private CableModel cable(Cable w, AmpacityTable ampacities) {
@@ -144,6 +170,41 @@ public final class Plan {
                         c.kind().term());
             }
         }
+    }
+
+    /** The numbers that the networks of all conditions share. */
+    public Numbering numbering() {
+        return numbering;
+    }
+
+    /** The system of a pin. */
+    public ElectricalSystem system(int pin) {
+        return systemOfPin[pin];
+    }
+
+    /** Whether a pin lies in a direct-current system. */
+    public boolean isDc(int pin) {
+        return dc[pin];
+    }
+
+    /** Whether a pin lies in an alternating-current system that is calculated. */
+    public boolean isAc(int pin) {
+        return ac[pin];
+    }
+
+    /** The load that a pin belongs to; null where that is none that is calculated. */
+    public @Nullable LoadModel load(int pin) {
+        return loadOf[numbering.componentOf(pin)];
+    }
+
+    /** The direct-current source that a pin belongs to; null where that is none that is calculated. */
+    public @Nullable SourceModel source(int pin) {
+        return sourceOf[numbering.componentOf(pin)];
+    }
+
+    /** The direct-current output of the converter that a pin belongs to; null where it has none. */
+    public @Nullable SourceModel output(int pin) {
+        return outputOf[numbering.componentOf(pin)];
     }
 
     public Drawing drawing() {

@@ -1,7 +1,10 @@
 package orlop.study.protection;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Source;
@@ -32,6 +35,7 @@ public final class Coverage {
     private final List<List<String>> guards = new ArrayList<>();
     private final int[][] at; // connections that end at each pin
     private final Zones zones;
+    private final Map<String, Integer> company;
     private final Gaps gaps = new Gaps();
     private final Proposer proposer;
 
@@ -41,11 +45,12 @@ public final class Coverage {
         this.network = reach;
         this.around = around;
         proposer = new Proposer(plan, around);
+        company = sourcesOfSystems();
         at = adjacency(reach);
         boolean[] cut = new boolean[reach.connections().size()];
         for (int e = 0; e < cut.length; e++) {
             Connection c = reach.connections().get(e);
-            ElectricalSystem system = plan.system(reach.systemOf(c.a()));
+            ElectricalSystem system = plan.system(c.a());
             boolean counts = c.device() != null && plan.calculates(system);
             DeviceModel device =
                     counts ? DeviceModel.of(c.theDevice(), system.nature().isDc()) : null;
@@ -91,7 +96,7 @@ public final class Coverage {
     }
 
     private boolean isDc(int pin) {
-        return plan.system(network.systemOf(pin)).nature().isDc();
+        return plan.isDc(pin);
     }
 
     /** The sources that are not harmless by themselves; counts all of them by pin. */
@@ -99,9 +104,9 @@ public final class Coverage {
         List<Entrance> found = new ArrayList<>();
         for (Attachment t : network.attachments()) {
             boolean converter = t.role() == Attachment.Role.CONVERTER;
-            SourceModel m = converter ? plan.output(t.component()) : plan.source(t.component());
+            SourceModel m = converter ? plan.output(t.pin()) : plan.source(t.pin());
             int pin = converter ? t.outputPin() : t.pin();
-            if (t.on() && plan.calculatesAc(plan.system(network.systemOf(pin)))) {
+            if (t.on() && plan.isAc(pin)) {
                 alternating(t, pin, strong, limited, found);
             }
             if (m == null || !t.on() || !isDc(pin)) {
@@ -215,6 +220,21 @@ public final class Coverage {
         }
     }
 
+    /** Whether several sources feed the system, so that what one gives at present says little of its duty. */
+    boolean hasCompany(ElectricalSystem system) {
+        return company.getOrDefault(system.id(), 0) > 1;
+    }
+
+    private Map<String, Integer> sourcesOfSystems() {
+        Map<String, Integer> count = new HashMap<>();
+        for (Attachment t : network.attachments()) {
+            if (t.isSource() || t.role() == Attachment.Role.CONVERTER) {
+                new HashSet<>(t.component().systems()).forEach(s -> count.merge(s, 1, Integer::sum));
+            }
+        }
+        return count;
+    }
+
     void add(Gap gap) {
         gaps.add(gap);
     }
@@ -227,6 +247,11 @@ public final class Coverage {
     /** Tags of the devices that guard a cable. */
     public List<String> protectedBy(int cable) {
         return guards.get(cable);
+    }
+
+    /** The greater of {@link #permittedM} with and without a sheath. */
+    double greatestPermittedM(SourceKind kind) {
+        return Math.max(permittedM(kind, true), permittedM(kind, false));
     }
 
     /** Greatest permitted distance from an entrance to the first device. */

@@ -27,7 +27,7 @@ final class DeviceCheck {
         if (device.breakingA() != null && fault > device.breakingA()) {
             add(Gap.Kind.CANNOT_BREAK, system, fault);
         }
-        if (device.maxV() != null && system.highestV() > device.maxV() * (1 + 1e-9)) {
+        if (device.maxV() != null && system.deviceVoltageV() > device.maxV() * (1 + 1e-9)) {
             add(Gap.Kind.VOLTAGE, system, fault);
         }
     }

@@ -70,7 +70,7 @@ final class Proposer {
     }
 
     private Gap.@Nullable Proposal least(ElectricalSystem system, double wantedA, double ampacityA, double faultA) {
-        double highestV = system.highestV() > 0 ? system.highestV() : system.nominalV();
+        double highestV = system.deviceVoltageV();
         if (!(highestV > 0) || !(ampacityA > 0)) {
             return null;
         }

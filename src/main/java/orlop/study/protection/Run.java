@@ -8,7 +8,11 @@ import org.jspecify.annotations.Nullable;
 import orlop.network.Connection;
 import orlop.study.model.DeviceModel;
 
-/** Everything that hangs unguarded on one end of a cable, until devices stop it. */
+/**
+ * Everything that hangs unguarded on one end of a cable, until devices stop it. It is followed no further than what is
+ * asked of it needs: the first open end tells that devices don't close it, and one device beyond the greatest distance
+ * that is ever permitted, with a second one, that it is neither within the distance nor the affair of one device.
+ */
 final class Run {
     private record Step(int pin, int via, double distanceM) {}
 
@@ -16,22 +20,29 @@ final class Run {
     private double greatestM;
     private boolean endsOpen;
     private boolean sheathed = true;
+    private final double withinM;
     private int deviceCount;
     private @Nullable DeviceModel first;
 
     /**
      * @param pin where the run starts
      * @param edge the cable by which it leaves
+     * @param withinM distances beyond this are all alike to the asker
      */
-    Run(Coverage coverage, int pin, int edge) {
+    Run(Coverage coverage, int pin, int edge, double withinM) {
         this.coverage = coverage;
+        this.withinM = withinM;
         Set<Integer> seen = new HashSet<>();
         Deque<Step> open = new ArrayDeque<>();
         seen.add(pin);
         cross(new Step(pin, -1, 0), edge, seen, open);
-        while (!open.isEmpty()) {
+        while (!open.isEmpty() && !decided()) {
             spread(open.remove(), seen, open);
         }
+    }
+
+    private boolean decided() {
+        return endsOpen || (deviceCount > 1 && greatestM > withinM);
     }
 
     private void spread(Step s, Set<Integer> seen, Deque<Step> open) {
@@ -58,7 +69,7 @@ final class Run {
         if (c.cable() != null) {
             sheathed &= coverage.plan()
                     .cables()
-                    .get(coverage.plan().indexOf(c.theCable()))
+                    .get(coverage.network().cableOf(edge))
                     .sheathed();
         }
         int other = c.other(s.pin());
@@ -67,12 +78,12 @@ final class Run {
         }
     }
 
-    /** Whether every way ends at a device. */
+    /** Whether every way ends at a device, as far as that matters. */
     boolean endsAtDevices() {
         return !endsOpen && deviceCount > 0;
     }
 
-    /** Distance from the start to the furthest of the first devices. */
+    /** Distance from the start to the furthest of the first devices; beyond the bound, to one that lies beyond it. */
     double greatestM() {
         return greatestM;
     }
@@ -83,7 +94,7 @@ final class Run {
         return deviceCount == 1 ? first : null;
     }
 
-    /** Whether every cable of it lies in a sheath or conduit. */
+    /** Whether every cable of it, as far as it was followed, lies in a sheath or conduit. */
     boolean sheathed() {
         return sheathed;
     }

@@ -5,8 +5,6 @@ import java.util.Deque;
 import java.util.HashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import orlop.drawing.ElectricalSystem;
-import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.study.Gap;
 import orlop.study.model.CableModel;
@@ -68,7 +66,7 @@ final class Walk {
             go(new Step(c.other(s.pin()), edge, distance, s.branched()));
             return;
         }
-        int cable = coverage.plan().indexOf(c.theCable());
+        int cable = coverage.network().cableOf(edge);
         Rating rating = coverage.around().rating(cable);
         if (entrance.guards(coverage.plan(), rating)) {
             coverage.guarded(cable, entrance);
@@ -87,8 +85,8 @@ final class Walk {
     }
 
     private void unguarded(Step s, int edge, int cable, @Nullable Rating rating) {
-        Run run = new Run(coverage, s.pin(), edge);
         double from = entrance.device() == null ? s.distanceM() : 0;
+        Run run = new Run(coverage, s.pin(), edge, coverage.greatestPermittedM(entrance.kind()) + 1e-9 - from);
         CableModel w = coverage.plan().cables().get(cable);
         double permitted = coverage.permittedM(entrance.kind(), run.sheathed());
         if (run.endsAtDevices() && from + run.greatestM() <= permitted + 1e-9) {
@@ -112,20 +110,10 @@ final class Walk {
                 Double.isFinite(fault) ? fault : null,
                 wrong == null ? null : wrong.component().id(),
                 coverage.around().conditionOf(entrance.source()),
-                entrance.device() == null && !s.branched() && hasCompany(w.system())
+                entrance.device() == null && !s.branched() && coverage.hasCompany(w.system())
                         ? coverage.proposer().forLead(cable, s.pin(), rating)
                         : coverage.proposer().forCable(cable, s.pin(), rating)));
         branchesBehind(s, edge, cable, rating);
-    }
-
-    /** Whether other sources feed the system too, so that what one gives at present says little of its duty. */
-    private boolean hasCompany(ElectricalSystem system) {
-        return coverage.network().attachments().stream()
-                        .filter(t -> t.isSource() || t.role() == Attachment.Role.CONVERTER)
-                        .filter(t -> t.component().systems().contains(system.id()))
-                        .limit(2)
-                        .count()
-                > 1;
     }
 
     /** With the missing device in place, which branches behind it would it not guard? */

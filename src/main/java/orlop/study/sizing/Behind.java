@@ -25,9 +25,9 @@ public final class Behind {
         double[] amps = new double[pins];
         for (Attachment t : reach.attachments()) {
             boolean converter = t.role() == Attachment.Role.CONVERTER;
-            hang(t.pin(), converter ? inputA(plan, reach, t) : ratedA(plan, t), count, amps);
+            hang(t.pin(), converter ? inputA(plan, t) : ratedA(plan, t), count, amps);
             if (converter) {
-                SourceModel out = plan.output(t.component());
+                SourceModel out = plan.output(t.pin());
                 hang(t.outputPin(), out == null ? null : (Double) out.limitA(), count, amps);
             }
         }
@@ -46,7 +46,7 @@ public final class Behind {
         for (int pin : order) {
             int via = feeding.via(pin);
             if (via >= 0 && connections.get(via).cable() != null) {
-                int cable = plan.indexOf(connections.get(via).theCable());
+                int cable = reach.cableOf(via);
                 soleA[cable] = count[pin] == 1 && Double.isFinite(amps[pin]) ? amps[pin] : 0;
                 far[cable] = pin;
             }
@@ -62,8 +62,8 @@ public final class Behind {
         if (t.role() == Attachment.Role.VOLTAGE_SOURCE) {
             return null;
         }
-        LoadModel load = plan.load(t.component());
-        SourceModel source = plan.source(t.component());
+        LoadModel load = plan.load(t.pin());
+        SourceModel source = plan.source(t.pin());
         return load != null ? (Double) load.ratedA() : source != null ? (Double) source.limitA() : null;
     }
 
@@ -75,9 +75,9 @@ public final class Behind {
         return c.particulars() instanceof Conversion.InverterCharger k ? k.ratedVa() : null;
     }
 
-    private static @Nullable Double inputA(Plan plan, Network reach, Attachment t) {
-        SourceModel out = plan.output(t.component());
-        ElectricalSystem system = plan.system(reach.systemOf(t.pin()));
+    private static @Nullable Double inputA(Plan plan, Attachment t) {
+        SourceModel out = plan.output(t.pin());
+        ElectricalSystem system = plan.system(t.pin());
         double volts = Plan.phaseV(system) * Plan.phases(system);
         Double ratedVa = alternatingVa(t.component());
         if (ratedVa != null && volts > 0) {

@@ -54,7 +54,7 @@ final class LeastDropAreas {
                 slack[up] = Math.min(slack[up], slack[pin]);
                 var cable = network.connections().get(feeding.via(pin)).cable();
                 if (cable != null && slack[pin] >= 0 && slack[pin] < Double.POSITIVE_INFINITY) {
-                    least(condition, operation, sizing.plan().indexOf(cable), slack[pin]);
+                    least(condition, operation, network.cableOf(feeding.via(pin)), slack[pin]);
                 }
             }
         }

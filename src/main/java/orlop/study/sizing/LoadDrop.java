@@ -6,14 +6,15 @@ import org.jspecify.annotations.Nullable;
 import orlop.drawing.ElectricalSystem;
 import orlop.network.Attachment;
 import orlop.network.Connection;
-import orlop.network.Feeding;
 import orlop.network.Network;
+import orlop.study.model.Delivery;
 import orlop.study.model.LoadModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
 
 /**
- * The drop from the source to a load in one condition, the load at its full running current on its own circuit.
+ * The drop from the source to a load in one condition, from the one of the sources that deliver to it from which it is
+ * greatest (see {@link Delivery}), the load at its full running current on its own circuit.
  *
  * @param attachment number of the load in the network
  * @param dropV from the source's terminal to the load
@@ -50,7 +51,7 @@ public record LoadDrop(
         List<LoadDrop> drops = new ArrayList<>();
         for (int i = 0; i < network.attachments().size(); i++) {
             Attachment t = network.attachments().get(i);
-            LoadModel load = plan.load(t.component());
+            LoadModel load = plan.load(t.pin());
             if (t.role() == Attachment.Role.LOAD
                     && load != null
                     && operation.calculates(i)
@@ -67,16 +68,17 @@ public record LoadDrop(
     private static @Nullable LoadDrop of(Plan plan, Operation operation, Behind behind, int i, LoadModel load) {
         Network network = operation.network();
         Attachment t = network.attachments().get(i);
-        Feeding feeding = network.feeding();
-        double drop = operation.voltage(rootPin(network, t.pin())) - operation.across(t.pin(), t.returnPin());
+        Delivery delivery = operation.delivery();
+        double sourceV = sourceV(operation, delivery.source(t.pin()));
+        double drop = notBelowZero(sourceV - operation.across(t.pin(), t.returnPin()));
         if (Double.isNaN(drop)) {
             return null;
         }
         List<Integer> cables = new ArrayList<>();
-        for (int edge : feeding.pathTo(t.pin())) {
+        for (int edge : delivery.pathTo(t.pin())) {
             Connection c = network.connections().get(edge);
             if (c.cable() != null) {
-                cables.add(plan.indexOf(c.cable()));
+                cables.add(network.cableOf(edge));
             }
         }
         double share = operation.assembly().condition().load(t.component().id()).simultaneity();
@@ -85,10 +87,9 @@ public record LoadDrop(
         for (int cable : cables) {
             drop += behind.soleA(cable) > 0 ? missing * operation.ohm(cable) : 0;
         }
-        ElectricalSystem system = plan.system(network.systemOf(t.pin()));
+        ElectricalSystem system = plan.system(t.pin());
         Double limit = plan.dropLimitPercent(system, load.vital());
         Double limitV = limit == null ? null : (Double) (limit / 100 * Plan.phaseV(system));
-        double sourceV = operation.voltage(rootPin(network, t.pin()));
         double scale = limitV == null ? 1 : currentAtLimit(load, sourceV - drop, sourceV - limitV);
         return new LoadDrop(i, drop, limitV, limit, Plan.phaseV(system), cables, scale);
     }
@@ -105,9 +106,14 @@ public record LoadDrop(
         };
     }
 
-    /** The pin at which the feeding path of a pin starts. */
-    public static int rootPin(Network network, int pin) {
-        Attachment root = network.attachments().get(network.feeding().root(pin));
-        return root.role() == Attachment.Role.CONVERTER ? root.outputPin() : root.pin();
+    /** Between the terminals of a source, at the output of a converter. */
+    private static double sourceV(Operation operation, int attachment) {
+        Attachment t = operation.network().attachments().get(attachment);
+        return operation.across(operation.network().livePin(attachment), t.returnPin());
+    }
+
+    /** A voltage cannot rise along a current but by rounding; in alternating current a capacitive load can raise it. */
+    public static double notBelowZero(double dropV) {
+        return dropV < 0 ? 0 : dropV;
     }
 }

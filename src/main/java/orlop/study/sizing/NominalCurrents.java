@@ -35,7 +35,7 @@ final class NominalCurrents {
         double[] behind = new double[network.pinCount()];
         for (int i = 0; i < network.attachments().size(); i++) {
             Attachment t = network.attachments().get(i);
-            LoadModel load = plan.load(t.component());
+            LoadModel load = plan.load(t.pin());
             if (load != null && operation.calculates(i)) {
                 behind[t.pin()] += load.ratedA()
                         * operation
@@ -53,7 +53,7 @@ final class NominalCurrents {
                 behind[up] += behind[order[k]];
                 Connection c = network.connections().get(feeding.via(order[k]));
                 if (c.cable() != null) {
-                    amps[plan.indexOf(c.theCable())] = behind[order[k]];
+                    amps[network.cableOf(feeding.via(order[k]))] = behind[order[k]];
                 }
             }
         }
@@ -73,7 +73,7 @@ final class NominalCurrents {
         for (int edge : network.feeding().pathTo(pin)) {
             Connection c = network.connections().get(edge);
             if (c.cable() != null) {
-                int cable = plan.indexOf(c.theCable());
+                int cable = network.cableOf(edge);
                 cables.add(cable);
                 drop += amps[cable] * operation.ohm(cable);
             }

@@ -27,7 +27,7 @@ public final class Runs {
             ends[c.a()]++;
             ends[c.b()]++;
             if (c.cable() != null) {
-                connectionOf[plan.indexOf(c.cable())] = i;
+                connectionOf[reach.cableOf(i)] = i;
             }
         }
         for (int i = 0; i < connectionOf.length; i++) {

@@ -1,0 +1,124 @@
+package orlop.desk;
+
+import java.nio.file.Path;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Drawing;
+import orlop.drawing.Message;
+import orlop.store.FileProblem;
+import orlop.store.Journal;
+
+/**
+ * Sees to it that a crash loses no more than the last second: whatever is not saved goes into the journal soon after it
+ * was changed.
+ *
+ * <p>The first change after a rest is written {@value #AFTER_MS} ms later, with all that came in between: a drag makes
+ * one writing, and steady work some six a second.
+ */
+public final class Keeper {
+    static final int AFTER_MS = 150;
+
+    /** What is to be written next; drawing and file belong together. */
+    private record Work(Drawing drawing, @Nullable Path file) {}
+
+    private final Session session;
+    private final Journal journal;
+    private final ScheduledExecutorService clock;
+    private final UiThread ui;
+    private @Nullable Work waiting;
+    private @Nullable Future<?> next;
+    private boolean told;
+
+    /**
+     * Begins to keep what a session does. On the session's thread.
+     *
+     * @param clock writes in the background, one thing after the other
+     */
+    public Keeper(Session session, Journal journal, ScheduledExecutorService clock, UiThread ui) {
+        this.session = session;
+        this.journal = journal;
+        this.clock = clock;
+        this.ui = ui;
+        session.listen(this::changed);
+        if (session.state().dirty()) {
+            keep(session.state());
+        }
+    }
+
+    @SuppressWarnings("ReferenceEquality") // another drawing is another object
+    private void changed(SessionState before, SessionState after) {
+        boolean another = before.drawing() != after.drawing() || before.file() != after.file();
+        if (after.dirty() && (another || !before.dirty())) {
+            keep(after);
+        } else if (!after.dirty() && before.dirty()) {
+            rest();
+        }
+    }
+
+    private void keep(SessionState s) {
+        boolean asleep;
+        synchronized (this) {
+            asleep = waiting == null;
+            waiting = new Work(s.drawing(), s.file());
+        }
+        if (asleep) {
+            next = clock.schedule(this::write, AFTER_MS, TimeUnit.MILLISECONDS);
+        }
+    }
+
+    /** Saved, or back at what is saved. */
+    private void rest() {
+        synchronized (this) {
+            waiting = null;
+        }
+        clock.execute(() -> {
+            synchronized (this) {
+                if (waiting == null) {
+                    journal.clear();
+                }
+            }
+        });
+    }
+
+    private void write() {
+        Work work;
+        synchronized (this) {
+            work = waiting;
+            waiting = null;
+        }
+        if (work == null) {
+            return;
+        }
+        try {
+            journal.write(work.drawing(), work.file());
+        } catch (FileProblem e) {
+            ui.execute(() -> tell(e));
+        }
+    }
+
+    /** Said once: somebody whose disk is full needn't hear it six times a second. */
+    private void tell(FileProblem e) {
+        if (!told) {
+            told = true;
+            session.say(Message.of("desk.no-journal", e.reason()));
+        }
+    }
+
+    /** Writes at once what is not saved. Any thread; used when the program is about to fall. */
+    public void writeNow() {
+        write();
+    }
+
+    /** Writes nothing more; the journal is closed. On the session's thread. */
+    public void close() {
+        synchronized (this) {
+            waiting = null;
+        }
+        if (next != null) {
+            next.cancel(false);
+        }
+        journal.close();
+    }
+}

@@ -1,0 +1,111 @@
+package orlop.editor;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.Keeper;
+import orlop.desk.OpenFile;
+import orlop.desk.Review;
+import orlop.desk.Session;
+import orlop.drawing.Drawing;
+import orlop.drawing.Message;
+import orlop.store.FileProblem;
+import orlop.store.Journal;
+
+/** The windows of the program. On the event thread. */
+final class Windows implements Desks {
+    private final Settings settings;
+    private final Review.Maker maker;
+    private final List<MainWindow> open = new ArrayList<>();
+
+    Windows(Settings settings, Review.Maker maker) {
+        this.settings = settings;
+        this.maker = maker;
+    }
+
+    @Override
+    public boolean show(Path file) {
+        Optional<MainWindow> there =
+                open.stream().filter(w -> w.bench().files().has(file)).findFirst();
+        there.ifPresent(MainWindow::toFront);
+        return there.isPresent();
+    }
+
+    @Override
+    public void open(Drawing drawing, @Nullable OpenFile file) {
+        window(drawing, file, true).show();
+    }
+
+    @Override
+    public void quit() {
+        for (MainWindow w : List.copyOf(open)) {
+            w.toFront();
+            if (!w.bench().files().close()) {
+                return;
+            }
+        }
+    }
+
+    /**
+     * A window, not shown yet.
+     *
+     * @param saved whether the drawing stands in the file, or in none, as it is; false for a recovered one
+     */
+    MainWindow window(Drawing drawing, @Nullable OpenFile file, boolean saved) {
+        ScheduledExecutorService worker = thread("orlop-study");
+        ScheduledExecutorService clock = thread("orlop-journal");
+        MainWindow[] made = new MainWindow[1];
+        Keeper[] keeper = new Keeper[1];
+        Unexpected unexpected = new Unexpected(
+                settings.home().resolve("error.log"),
+                () -> made[0] == null ? null : made[0].frame(),
+                () -> writeNow(keeper[0]));
+        Thread.currentThread().setUncaughtExceptionHandler(unexpected);
+        Path path = file == null ? null : file.path();
+        Session session = new Session(drawing, path, maker, worker, new EventThread(), unexpected::tell);
+        if (!saved) {
+            session.openUnsaved(drawing, path);
+        }
+        made[0] = new MainWindow(session, settings, this, gone -> {
+            open.remove(gone);
+            worker.shutdown();
+            if (keeper[0] != null) {
+                keeper[0].close();
+            }
+            clock.shutdown();
+        });
+        made[0].bench().files().take(file);
+        settings.journals().ifPresent(folder -> keeper[0] = keeper(session, folder, clock));
+        open.add(made[0]);
+        return made[0];
+    }
+
+    private static void writeNow(@Nullable Keeper keeper) {
+        if (keeper != null) {
+            keeper.writeNow();
+        }
+    }
+
+    private static @Nullable Keeper keeper(Session session, Path folder, ScheduledExecutorService clock) {
+        try {
+            Keeper keeper = new Keeper(session, Journal.begin(folder), clock, new EventThread());
+            keeper.writeNow();
+            return keeper;
+        } catch (FileProblem e) {
+            session.say(Message.of("desk.no-journal", e.reason()));
+            return null;
+        }
+    }
+
+    private static ScheduledExecutorService thread(String name) {
+        return Executors.newSingleThreadScheduledExecutor(task -> {
+            Thread t = new Thread(task, name);
+            t.setDaemon(true);
+            return t;
+        });
+    }
+}

@@ -1,0 +1,71 @@
+package orlop.study.model;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import orlop.network.Network;
+
+/**
+ * From which source the drop to each pin is reckoned: of all that deliver current to it, the one with the highest
+ * voltage, so that the drop is the greatest.
+ *
+ * <p>A source delivers current to a pin if it gives current and there is a way from it to the pin along which current
+ * flows, or which has no impedance. A converter's output is a source of what lies behind it. Where sources have the
+ * same voltage it is the nearest. The way is the shortest of those along which current flows. A pin at the end of a way
+ * that carries nothing is reckoned as the place where that way begins. Where nobody gives current, the feeding path of
+ * {@link orlop.network.Feeding} stands. So nothing depends on the order in which components are drawn.
+ */
+public final class Delivery {
+    private final Network network;
+    private final int[] source;
+    private final int[] via;
+    private final double[] lengthM;
+
+    /** All arrays are by pin; they are kept as they are. */
+    Delivery(Network network, int[] source, int[] via, double[] lengthM) {
+        this.network = network;
+        this.source = source;
+        this.via = via;
+        this.lengthM = lengthM;
+    }
+
+    /** Number of the attachment from which the pin's drop is reckoned; −1 where nothing feeds the pin. */
+    public int source(int pin) {
+        return source[pin];
+    }
+
+    /** The pin at which that source gives its current; −1 where nothing feeds the pin. */
+    public int sourcePin(int pin) {
+        return source[pin] < 0 ? -1 : network.livePin(source[pin]);
+    }
+
+    /** The last connection of the way from the source; −1 at its start and where nothing feeds the pin. */
+    public int via(int pin) {
+        return via[pin];
+    }
+
+    /** The pin before this one on that way; −1 at its start and where nothing feeds the pin. */
+    public int before(int pin) {
+        return via[pin] < 0 ? -1 : network.connections().get(via[pin]).other(pin);
+    }
+
+    /** Length of that way; NaN where nothing feeds the pin. */
+    public double lengthM(int pin) {
+        return lengthM[pin];
+    }
+
+    /** Connections from the source to the pin, in that order. */
+    public List<Integer> pathTo(int pin) {
+        List<Integer> path = new ArrayList<>();
+        for (int at = pin; at >= 0 && via[at] >= 0; at = before(at)) {
+            path.add(via[at]);
+        }
+        Collections.reverse(path);
+        return path;
+    }
+
+    /** Tags of the components and cables from that source to the pin; empty where nothing feeds it. */
+    public List<String> tagsTo(int pin) {
+        return source[pin] < 0 ? List.of() : network.path(source[pin], () -> pathTo(pin));
+    }
+}
