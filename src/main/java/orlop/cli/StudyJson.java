@@ -9,6 +9,7 @@ import orlop.findings.Finding;
 import orlop.network.Reaches.FedFrom;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
+import orlop.study.Copper;
 import orlop.study.FaultRange;
 import orlop.study.IslandResult;
 import orlop.study.PointResult;
@@ -34,6 +35,7 @@ final class StudyJson {
         json.writeStringField("ruleSet", drawing.vessel().ruleSet());
         json.writeBooleanField("converged", r.converged());
         JsonValues.number(json, "residualA", r.residualA());
+        copper(study.copper());
         json.writeArrayFieldStart("islands");
         for (IslandResult i : topology.islands()) {
             island(i);
@@ -56,6 +58,14 @@ final class StudyJson {
         json.writeEndArray();
         json.writeFieldName("findings");
         new FindingsJson(json, Words.english()).write(findings);
+        json.writeEndObject();
+    }
+
+    private void copper(Copper c) throws IOException {
+        json.writeObjectFieldStart("copper");
+        JsonValues.number(json, "chosenKg", c.chosenKg());
+        JsonValues.number(json, "stepwiseKg", c.stepwiseKg());
+        JsonValues.number(json, "leastKg", c.leastKg());
         json.writeEndObject();
     }
 
@@ -94,6 +104,8 @@ final class StudyJson {
         JsonValues.number(json, "leastAreaMm2", w.leastAreaMm2());
         JsonValues.text(json, "governedBy", w.governedBy() == null ? null : JsonValues.word(w.governedBy()));
         JsonValues.text(json, "governingCondition", w.governingCondition());
+        json.writeBooleanField("governedFromMemory", w.sizing().fromMemory());
+        JsonValues.number(json, "leastCopperAreaMm2", w.sizing().leastCopperAreaMm2());
         JsonValues.number(json, "currentA", w.currentA());
         JsonValues.number(json, "designCurrentA", w.designCurrentA());
         JsonValues.number(json, "ampacityA", w.ampacityA());

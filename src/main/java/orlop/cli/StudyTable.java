@@ -9,6 +9,7 @@ import orlop.drawing.Quantity;
 import orlop.drawing.Unit;
 import orlop.drawing.Words;
 import orlop.study.CableResult;
+import orlop.study.GovernedBy;
 import orlop.study.Results;
 
 /** The cables of one condition as a table for a person. */
@@ -54,7 +55,7 @@ final class StudyTable {
                 show(w.ampacityA(), Unit.AMPERE) + (w.ampacityFromMemory() ? " m" : ""),
                 show(w.dropPercent(), Unit.PERCENT),
                 show(w.dropFromSourcePercent(), Unit.PERCENT),
-                show(w.leastAreaMm2(), Unit.SQUARE_MILLIMETRE),
+                least(w),
                 fault(w),
                 w.protectedBy().isEmpty() ? NONE : w.protectedBy().get(0));
     }
@@ -68,7 +69,16 @@ final class StudyTable {
         return w.auto() ? size + " auto" : size;
     }
 
+    private String least(CableResult w) {
+        return w.leastAreaMm2() == null && w.governedBy() == GovernedBy.DROP
+                ? words.text("cli.table.not-alone")
+                : show(w.leastAreaMm2(), Unit.SQUARE_MILLIMETRE);
+    }
+
     private static String fault(CableResult w) {
+        if (w.faultTo().unlimited()) {
+            return Words.english().text("cli.table.fault-unlimited");
+        }
         Double a = w.faultTo().maxA();
         return a != null && a >= 1_000 ? show(a / 1000, Unit.KILOAMPERE) : show(a, Unit.AMPERE);
     }

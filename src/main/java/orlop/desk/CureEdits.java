@@ -61,6 +61,12 @@ public final class CureEdits {
         if (cure instanceof Cure.ReplaceDevice c) {
             return replace(d, c);
         }
+        if (cure instanceof Cure.SetRuns c) {
+            Cable w = d.cables().get(c.cable());
+            return w == null
+                    ? gone(c.label(), c.cable())
+                    : made(Edits.change(w.withParallel(c.runs()).withAreaMm2(c.areaMm2())), w.id());
+        }
         if (cure instanceof Cure.EnterValue c) {
             return new Asked(c.item(), c.field());
         }

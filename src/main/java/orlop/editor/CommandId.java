@@ -47,6 +47,8 @@ enum CommandId {
     SHOW_FAULT(null),
     SHOW_LOCKER("menu shift L"),
     SHOW_MARGIN("menu shift M"),
+    SHOW_PATH("menu shift P"),
+    SHOW_FINDINGS("menu shift F"),
     DARK("menu shift D"),
 
     NEXT_FINDING("F8"),

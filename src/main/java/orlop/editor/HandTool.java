@@ -2,10 +2,12 @@ package orlop.editor;
 
 import java.awt.Graphics2D;
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.PathProfile;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.desk.SwitchEdits;
@@ -204,8 +206,21 @@ final class HandTool implements Tool {
                     session.state().selection().contains(id.get()) ? "editor.hint.switch-now" : "editor.hint.switch",
                     id.get());
         }
+        Optional<PathProfile> fed = canvas.fed(id.get()).filter(p -> p.dropPercent() != null);
+        if (fed.isPresent()) {
+            return fedBy(fed.get());
+        }
         boolean cable = session.state().drawing().cables().contains(id.get());
         return Texts.of(cable ? "editor.hint.on-cable" : "editor.hint.on-component", id.get());
+    }
+
+    private static String fedBy(PathProfile p) {
+        return Texts.of(
+                "editor.hint.fed",
+                p.load(),
+                p.stations().get(0).item(),
+                String.format(Locale.ROOT, "%.1f", p.lengthM()),
+                String.format(Locale.ROOT, "%.2f", p.dropPercent()));
     }
 
     private Optional<FindingPlaces.Numbered> finding(SceneItem marker) {

@@ -118,6 +118,11 @@ final class Look {
         return font().deriveFont(Font.BOLD);
     }
 
+    /** Pixels of this screen to one of the usual resolution. */
+    static float scale() {
+        return UIScale.getUserScaleFactor();
+    }
+
     /** A size in pixels of a window of the usual resolution, on this screen. */
     static int px(int size) {
         return UIScale.scale(size);

@@ -54,7 +54,8 @@ final class Menus {
                 CommandId.FULL_SIZE,
                 null);
         m.checks(CommandId.SHOW_SIZE, CommandId.SHOW_LENGTH, CommandId.SHOW_CURRENT, CommandId.SHOW_DROP);
-        m.checks(CommandId.SHOW_FAULT, null, CommandId.SHOW_LOCKER, CommandId.SHOW_MARGIN, null, CommandId.DARK);
+        m.checks(CommandId.SHOW_FAULT, null, CommandId.SHOW_LOCKER, CommandId.SHOW_MARGIN);
+        m.checks(CommandId.SHOW_PATH, CommandId.SHOW_FINDINGS, null, CommandId.DARK);
         m.menu("check", CommandId.NEXT_FINDING, CommandId.PREVIOUS_FINDING, CommandId.CURE, CommandId.ACCEPT, null);
         m.fill(m.last(), CommandId.CHECK_AGAIN);
         m.menu("vessel", CommandId.VESSEL, CommandId.SYSTEMS, null, CommandId.NEW_CONDITION);

@@ -12,6 +12,7 @@ import orlop.findings.Severity;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
 import orlop.study.FaultRange;
+import orlop.study.GovernedBy;
 import orlop.study.Results;
 import orlop.study.TerminalResult;
 
@@ -110,6 +111,9 @@ final class ResultRows {
     }
 
     private static String leastArea(CableResult w) {
+        if (w.leastAreaMm2() == null && w.governedBy() == GovernedBy.DROP) {
+            return Texts.of("editor.result.not-alone");
+        }
         if (w.leastAreaMm2() == null || w.governedBy() == null) {
             return Texts.of("editor.result.no-area");
         }
@@ -118,6 +122,9 @@ final class ResultRows {
     }
 
     private void fault(String label, FaultRange f) {
+        if (f.unlimited()) {
+            add(label, Texts.of("editor.result.fault-unlimited"));
+        }
         if (f.maxA() != null) {
             double min = f.minA() == null ? f.maxA() : f.minA();
             add(label, Texts.of("editor.result.range", kiloAmpere(min), kiloAmpere(f.maxA())));

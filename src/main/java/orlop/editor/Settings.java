@@ -73,6 +73,28 @@ final class Settings {
         keep();
     }
 
+    /** A word that was remembered, or else this one. */
+    String word(String key, String otherwise) {
+        return properties.getProperty(key, otherwise);
+    }
+
+    /** Remembers a word. */
+    void rememberWord(String key, String word) {
+        properties.setProperty(key, word);
+        keep();
+    }
+
+    /** A whole number that was remembered, or else this one. */
+    int number(String key, int otherwise) {
+        String text = properties.getProperty(key, "");
+        return text.matches("-?\\d{1,9}") ? Integer.parseInt(text) : otherwise;
+    }
+
+    /** Remembers a whole number. */
+    void rememberNumber(String key, int number) {
+        rememberWord(key, Integer.toString(number));
+    }
+
     /** The files that were open last, the newest first. */
     List<Path> recent() {
         List<Path> files = new ArrayList<>();

@@ -4,12 +4,14 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.PathProfile;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
@@ -35,6 +37,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     private transient Consumer<String> hints = text -> {};
     private transient Runnable onView = () -> {};
     private transient @Nullable String hovered;
+    private transient List<String> fedPath = List.of();
     private boolean fitting = true;
 
     SheetCanvas(Session session, ShownScene shown, Pointing pointing) {
@@ -120,8 +123,20 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     void hover(@Nullable String id) {
         if (!java.util.Objects.equals(hovered, id)) {
             hovered = id;
+            fedPath = fed(id).map(p ->
+                            p.stations().stream().map(PathProfile.Station::item).toList())
+                    .orElse(List.of());
             repaint();
         }
+    }
+
+    /** The path that feeds a component in the condition that is shown, while the figures are fresh. */
+    Optional<PathProfile> fed(@Nullable String id) {
+        SessionState s = session.state();
+        boolean component = id != null && s.drawing().components().contains(id);
+        return component && s.fresh() && s.review() != null
+                ? PathProfile.of(s.review().study(), s.condition(), id)
+                : Optional.empty();
     }
 
     void view(Viewport v) {
@@ -223,6 +238,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         for (String id : session.state().selection()) {
             Overlay.halo(g, scene, id, true);
             Overlay.edge(g, scene, id, px);
+        }
+        for (String id : fedPath) {
+            Overlay.halo(g, scene, id, false);
         }
         if (hovered != null && !session.state().selection().contains(hovered)) {
             Overlay.halo(g, scene, hovered, false);

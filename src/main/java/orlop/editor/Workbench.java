@@ -5,6 +5,7 @@ import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.util.List;
 import javax.swing.AbstractAction;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
@@ -22,6 +23,7 @@ final class Workbench {
     private final SheetCanvas canvas;
     private final Locker locker;
     private final Margin margin;
+    private final FoldOut foldOut;
     private final Settings settings;
     private final FileCommands files;
 
@@ -67,6 +69,9 @@ final class Workbench {
         checks.addTo(commands);
         new VesselCommands(session, prompts).addTo(commands);
         new HelpCommands(prompts).addTo(commands);
+        this.foldOut = new FoldOut(session, settings, margin::show);
+        fold(CommandId.SHOW_PATH, "path");
+        fold(CommandId.SHOW_FINDINGS, "findings");
         if (!commands.complete()) {
             throw new IllegalStateException("a command has no body");
         }
@@ -78,10 +83,19 @@ final class Workbench {
         commands.refresh();
     }
 
+    private void fold(CommandId id, String page) {
+        commands.toggle(id, () -> foldOut.shows(page), () -> {
+            foldOut.toggle(page);
+            commands.get(CommandId.SHOW_PATH).putValue(Action.SELECTED_KEY, foldOut.shows("path"));
+            commands.get(CommandId.SHOW_FINDINGS).putValue(Action.SELECTED_KEY, foldOut.shows("findings"));
+        });
+    }
+
     private void lay() {
         JPanel middle = Flat.panel(new BorderLayout(), Look::desk);
         middle.add(new SheetStrip(session, canvas).panel(), BorderLayout.NORTH);
         middle.add(canvas, BorderLayout.CENTER);
+        middle.add(foldOut.panel(), BorderLayout.SOUTH);
         StatusLine status = new StatusLine(session);
         canvas.onHint(status::hint);
         JPanel below = Flat.panel(new BorderLayout(), Look::strip);

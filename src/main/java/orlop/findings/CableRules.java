@@ -7,6 +7,8 @@ import orlop.drawing.Cable;
 import orlop.drawing.Message;
 import orlop.network.Resistances;
 import orlop.study.CableResult;
+import orlop.study.CableSizing;
+import orlop.study.GovernedBy;
 import orlop.study.Results;
 
 /** Rules on single cables. */
@@ -57,11 +59,77 @@ final class CableRules {
         }
 
         private static @Nullable Cure cure(CableResult w) {
-            Double least = w.leastAreaMm2();
+            CableSizing.ParallelRuns runs = w.sizing().parallel();
+            if (runs != null) {
+                return setRuns(w, runs);
+            }
+            Double least =
+                    w.leastAreaMm2() != null ? w.leastAreaMm2() : w.sizing().togetherAreaMm2();
             if (least == null || w.areaMm2() == null || least <= w.areaMm2()) {
                 return null;
             }
             return new Cure.SetArea(Message.of("findings.cure.area-only", w.id(), Case.area(least)), w.id(), least);
+        }
+    }
+
+    private static Cure setRuns(CableResult w, CableSizing.ParallelRuns r) {
+        Message label = Message.of("findings.cure.runs", w.id(), r.runs(), Case.area(r.areaMm2()));
+        return new Cure.SetRuns(label, w.id(), r.runs(), r.areaMm2());
+    }
+
+    /** A cable left to Orlop of which no standard area would do. */
+    static final class NoneFits implements Rule {
+        @Override
+        public String id() {
+            return "no-area-fits";
+        }
+
+        @Override
+        public List<Finding> check(Case c) {
+            List<Finding> found = new ArrayList<>();
+            for (CableResult w : c.governing().cables().values()) {
+                Double design = w.designCurrentA();
+                if (w.auto() && w.governedBy() == GovernedBy.NOTHING_FITS && design != null) {
+                    CableSizing.ParallelRuns runs = w.sizing().parallel();
+                    found.add(c.draft(id(), Severity.DEFECT, Finding.Place.cable(w.id()))
+                            .says(
+                                    runs == null ? "findings.no-area-fits.none" : "findings.no-area-fits.runs",
+                                    c.named(w.id()),
+                                    Case.amps(design),
+                                    runs == null ? 0 : runs.runs(),
+                                    Case.area(runs == null ? Double.NaN : runs.areaMm2()))
+                            .by(c.rules().title(), "")
+                            .cure(runs == null ? null : setRuns(w, runs))
+                            .done());
+                }
+            }
+            return found;
+        }
+    }
+
+    /** An installed cable that a fault would burn before it is cleared. */
+    static final class CannotBearFault implements Rule {
+        @Override
+        public String id() {
+            return "cannot-bear-fault";
+        }
+
+        @Override
+        public List<Finding> check(Case c) {
+            List<Finding> found = new ArrayList<>();
+            for (CableResult w : c.governing().cables().values()) {
+                Double least = w.sizing().faultAreaMm2();
+                Double area = w.areaMm2();
+                if (least != null && area != null && area < least * (1 - 1e-9)) {
+                    Message label = Message.of("findings.cure.area-only", w.id(), Case.area(least));
+                    found.add(c.draft(id(), Severity.DANGER, Finding.Place.cable(w.id()))
+                            .says("findings.cannot-bear-fault.why", c.named(w.id()), Case.area(area), Case.area(least))
+                            .by("IEC 60364-4-43 434.5.2", "memory")
+                            .cure(new Cure.SetArea(label, w.id(), least))
+                            .done());
+                }
+            }
+            return found;
         }
     }
 

@@ -29,6 +29,13 @@ final class Case {
     private final RuleSet rules;
     private final Map<String, List<Message>> assumptions = new HashMap<>();
     private final Map<String, String> accepted = new HashMap<>();
+    private final Map<String, Item> items = new HashMap<>();
+
+    private record Item(
+            int order,
+            String name,
+            @Nullable Component component,
+            @Nullable Cable cable) {}
 
     Case(Study study) {
         this.study = study;
@@ -40,9 +47,35 @@ final class Case {
                 assumptions.computeIfAbsent(r.item(), k -> new ArrayList<>()).add(r.message());
             }
         }
+        for (Component k : drawing().components().values()) {
+            items.put(k.id(), new Item(items.size(), k.name(), k, null));
+        }
+        for (Cable w : drawing().cables().values()) {
+            items.putIfAbsent(w.id(), new Item(items.size(), w.name(), null, w));
+        }
         for (Acceptance a : drawing().accepted().values()) {
             accepted.put(a.rule() + "|" + a.item(), a.reason());
         }
+    }
+
+    /** Place of a component or a cable in the order of the drawing, components first; −1 if there is no such item. */
+    int order(String item) {
+        Item i = items.get(item);
+        return i == null ? -1 : i.order();
+    }
+
+    /** The component of this tag; null if the drawing has none. */
+    @Nullable
+    Component component(String tag) {
+        Item i = items.get(tag);
+        return i == null ? null : i.component();
+    }
+
+    /** The cable of this tag; null if the drawing has none. */
+    @Nullable
+    Cable cable(String tag) {
+        Item i = items.get(tag);
+        return i == null ? null : i.cable();
     }
 
     Study study() {
@@ -74,10 +107,8 @@ final class Case {
 
     /** A tag with what it is for: {@code W12 (bilge pump)}. */
     String named(String item) {
-        Component c = drawing().components().get(item);
-        Cable w = drawing().cables().get(item);
-        String name = c != null ? c.name() : w != null ? w.name() : "";
-        return name.isEmpty() ? item : item + " (" + name + ")";
+        Item i = items.get(item);
+        return i == null || i.name().isEmpty() ? item : item + " (" + i.name() + ")";
     }
 
     /** In which conditions, in words: all of them, or by name. */

@@ -1,12 +1,8 @@
 package orlop.findings;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import orlop.drawing.Cable;
-import orlop.drawing.Component;
 import orlop.study.Study;
 
 /** Goes over a study as an electrician would, with every rule. */
@@ -15,19 +11,25 @@ public final class Checker {
             GapRule.missingFuse(),
             GapRule.fuseTooLarge(),
             GapRule.cannotBreak(),
+            GapRule.doesNotOpen(),
             new DeviceRules.NegativeOnly(),
             new CableRules.TooThin(),
             RemarkRule.noOperatingPoint(),
             RemarkRule.contradictorySources(),
             RemarkRule.beyondRating(),
             GapRule.deviceVoltage(),
+            new CableRules.CannotBearFault(),
+            new CableRules.NoneFits(),
             new DropRule(),
             new LoadRules.WithoutSource(),
+            new StrayRules.UnfedBar(),
+            new StrayRules.CableToItself(),
             new DeviceRules.NoRating(),
             new CableRules.NoLength(),
             RemarkRule.assumed(),
             RemarkRule.notCalculated(),
-            new LoadRules.NeverRuns());
+            new LoadRules.NeverRuns(),
+            new StrayRules.OnRemoved());
 
     private Checker() {}
 
@@ -43,15 +45,19 @@ public final class Checker {
         for (Rule r : RULES) {
             all.addAll(r.check(c));
         }
-        Map<String, Integer> order = new HashMap<>();
-        for (Component k : study.drawing().components().values()) {
-            order.put(k.id(), order.size());
+        long[] keys = new long[all.size()]; // severity, place, position: sorted as numbers, so stable
+        long places =
+                study.drawing().components().size() + study.drawing().cables().size() + 1L;
+        for (int i = 0; i < keys.length; i++) {
+            Finding f = all.get(i);
+            long place = f.severity().ordinal() * places + c.order(f.place().item()) + 1;
+            keys[i] = place * keys.length + i;
         }
-        for (Cable w : study.drawing().cables().values()) {
-            order.put(w.id(), order.size());
+        Arrays.sort(keys);
+        List<Finding> sorted = new ArrayList<>(keys.length);
+        for (long key : keys) {
+            sorted.add(all.get((int) (key % keys.length)));
         }
-        all.sort(Comparator.comparing(Finding::severity)
-                .thenComparing(f -> order.getOrDefault(f.place().item(), -1)));
-        return all;
+        return sorted;
     }
 }

@@ -3,7 +3,8 @@ package orlop.findings;
 import orlop.drawing.Message;
 
 /** What would cure a finding, free of any position on paper. */
-public sealed interface Cure permits Cure.InsertDevice, Cure.SetArea, Cure.ReplaceDevice, Cure.EnterValue {
+public sealed interface Cure
+        permits Cure.InsertDevice, Cure.SetArea, Cure.SetRuns, Cure.ReplaceDevice, Cure.EnterValue {
 
     /** The words on the button: "insert 200 A gG". */
     Message label();
@@ -35,6 +36,15 @@ public sealed interface Cure permits Cure.InsertDevice, Cure.SetArea, Cure.Repla
      * @param areaMm2 of each conductor
      */
     record SetArea(Message label, String cable, double areaMm2) implements Cure {}
+
+    /**
+     * Lay several equal runs side by side.
+     *
+     * @param cable tag of the cable
+     * @param runs 2 to 20
+     * @param areaMm2 of each conductor
+     */
+    record SetRuns(Message label, String cable, int runs, double areaMm2) implements Cure {}
 
     /**
      * Change a device's rating and family.

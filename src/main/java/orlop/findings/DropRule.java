@@ -115,11 +115,12 @@ final class DropRule implements Rule {
         double bestKg = 0;
         for (String tag : path) {
             CableResult w = r.cables().get(tag);
-            if (w != null && w.areaMm2() != null && w.leastAreaMm2() != null && w.leastAreaMm2() > w.areaMm2()) {
-                double kg = copperKg(w, w.leastAreaMm2() - w.areaMm2());
+            Double area = w == null ? null : w.sizing().togetherAreaMm2();
+            if (w != null && area != null && w.areaMm2() != null && area > w.areaMm2()) {
+                double kg = copperKg(w, area - w.areaMm2());
                 if (kg > bestKg) {
                     best = tag;
-                    bestArea = w.leastAreaMm2();
+                    bestArea = area;
                     bestKg = kg;
                 }
             }
@@ -141,7 +142,9 @@ final class DropRule implements Rule {
         Double drop = w.dropV();
         Double area = w.areaMm2();
         var cable = c.drawing().cables().get(w.id());
-        boolean stated = cable != null && cable.measured().loopResistanceOhm() != null;
+        boolean stated = cable != null
+                && (cable.measured().loopResistanceOhm() != null
+                        || cable.measured().conductorResistanceOhm() != null);
         if (drop == null || area == null || stated || Math.abs(drop) <= excessV) {
             return null;
         }

@@ -16,6 +16,7 @@ import orlop.standards.RuleLimit;
 import orlop.standards.SourceKind;
 import orlop.study.CableResult;
 import orlop.study.Gap;
+import orlop.study.model.DeviceModel;
 
 /** Overcurrent protection that is missing or does not do: one rule for each way in which it fails. */
 final class GapRule implements Rule {
@@ -39,6 +40,10 @@ final class GapRule implements Rule {
 
     static GapRule cannotBreak() {
         return new GapRule("cannot-break", Severity.DANGER, Set.of(Gap.Kind.CANNOT_BREAK));
+    }
+
+    static GapRule doesNotOpen() {
+        return new GapRule("does-not-open", Severity.DANGER, Set.of(Gap.Kind.DOES_NOT_OPEN));
     }
 
     static GapRule deviceVoltage() {
@@ -66,7 +71,8 @@ final class GapRule implements Rule {
         Finding.Place place = onCable || g.device() == null
                 ? Finding.Place.on(g.cable(), g.atFrom(), g.distanceM())
                 : Finding.Place.component(g.device());
-        Case.Draft d = c.draft(id, severity, place).says(message(c, g));
+        Case.Draft d =
+                c.draft(id, isCarried(c, g) ? Severity.DEFECT : severity, place).says(withAlso(c, g));
         d.in(
                 c.study().byCondition().size() == 1
                         ? List.copyOf(c.study().byCondition().keySet())
@@ -94,27 +100,65 @@ final class GapRule implements Rule {
         return d.done();
     }
 
+    /** Whether the cable carries for ever what does not open its device. */
+    private static boolean isCarried(Case c, Gap g) {
+        CableResult w = c.governing().cables().get(g.cable());
+        return g.kind() == Gap.Kind.DOES_NOT_OPEN
+                && w != null
+                && w.ampacityA() != null
+                && g.faultA() != null
+                && g.faultA() <= w.ampacityA();
+    }
+
+    private Message withAlso(Case c, Gap g) {
+        Message m = message(c, g);
+        if (g.also().isEmpty()) {
+            return m;
+        }
+        List<Object> named = g.also().stream().map(w -> (Object) c.named(w)).toList();
+        return Message.of("findings.one-then-other", m, Message.of("findings.missing-fuse.also", named));
+    }
+
     private Message message(Case c, Gap g) {
         CableResult w = c.governing().cables().get(g.cable());
-        Quantity fault = new Quantity(g.faultA() == null ? Double.NaN : g.faultA() / 1_000, Unit.KILOAMPERE);
+        Object fault = g.unlimited()
+                ? Message.of("findings.fault-unlimited")
+                : new Quantity(orNaN(g.faultA()) / 1_000, Unit.KILOAMPERE);
         Quantity ampacity = new Quantity(orNaN(w == null ? null : w.ampacityA()), Unit.AMPERE);
         Quantity area = new Quantity(orNaN(w == null ? null : w.areaMm2()), Unit.SQUARE_MILLIMETRE);
         Object device = g.device() == null ? "" : c.named(g.device());
         return switch (g.kind()) {
             case NO_DEVICE ->
                 Message.of(
-                        "findings.missing-fuse.none", c.named(g.cable()), area, ampacity, g.source(), fault, end(c, g));
+                        g.faultA() == null && !g.unlimited()
+                                ? "findings.missing-fuse.none-dead"
+                                : "findings.missing-fuse.none",
+                        c.named(g.cable()),
+                        area,
+                        ampacity,
+                        g.source(),
+                        fault,
+                        end(c, g));
             case TOO_FAR ->
                 Message.of(
                         "findings.missing-fuse.too-far",
                         c.named(g.cable()),
                         device,
-                        new Quantity(w == null ? Double.NaN : w.lengthM(), Unit.METRE),
-                        new Quantity(distance(c, g).value(), Unit.METRE),
+                        new Quantity(g.reachedM(), Unit.METRE),
+                        new Quantity(g.permittedM(), Unit.METRE),
                         g.source(),
                         fault);
             case TOO_LARGE ->
                 Message.of("findings.fuse-too-large.why", device, rating(c, g), c.named(g.cable()), area, ampacity);
+            case DOES_NOT_OPEN ->
+                Message.of(
+                        isCarried(c, g) ? "findings.does-not-open.carried" : "findings.does-not-open.why",
+                        device,
+                        rating(c, g),
+                        new Quantity(orNaN(operatesAtA(c, g)), Unit.AMPERE),
+                        c.named(g.cable()),
+                        new Quantity(orNaN(g.faultA()), Unit.AMPERE),
+                        ampacity);
             case CANNOT_BREAK -> Message.of("findings.cannot-break.why", device, breaking(c, g), fault);
             case VOLTAGE -> Message.of("findings.device-voltage.why", device, voltage(c, g), highest(c, g));
         };
@@ -125,12 +169,18 @@ final class GapRule implements Rule {
     }
 
     private static String end(Case c, Gap g) {
-        Cable w = c.drawing().cables().get(g.cable());
+        Cable w = c.cable(g.cable());
         return w == null ? "" : (g.atFrom() ? w.from() : w.to()).toString();
     }
 
     private static @Nullable Component device(Case c, Gap g) {
-        return g.device() == null ? null : c.drawing().components().get(g.device());
+        return g.device() == null ? null : c.component(g.device());
+    }
+
+    private static @Nullable Double operatesAtA(Case c, Gap g) {
+        Component d = device(c, g);
+        DeviceModel m = d == null ? null : DeviceModel.of(d, true);
+        return m == null ? null : m.operatesAtA();
     }
 
     private static Quantity rating(Case c, Gap g) {
@@ -206,7 +256,7 @@ final class GapRule implements Rule {
     }
 
     private static RuleLimit distance(Case c, Gap g) {
-        Component source = c.drawing().components().get(g.source());
+        Component source = c.component(g.source());
         boolean battery = source != null
                 && switch (source.kind()) {
                     case BATTERY, SUPPLY -> true;
@@ -224,6 +274,12 @@ final class GapRule implements Rule {
                                 1,
                                 ProtectiveFamilies.published().all().iterator().next());
                 d.by(limit.clause(), Case.word(limit.provenance()));
+            }
+            case DOES_NOT_OPEN -> {
+                Component k = device(c, g);
+                DeviceModel m = k == null ? null : DeviceModel.of(k, true);
+                d.by("IEC 60364-4-43 434.5.2", m != null && m.operatingKnown() ? "memory" : "common practice");
+                d.in(List.copyOf(c.study().byCondition().keySet()));
             }
             case CANNOT_BREAK -> d.by("IEC 60364-4-43 434.5.1", "memory");
             case VOLTAGE -> d.by("IEC 60364-5-53 531", "memory");

@@ -1,63 +1,161 @@
 package orlop.layout;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Point;
 
 /** Looks ever farther from what a text speaks of for a place that is wholly free. */
 final class FarSpots {
     private static final double STEP_MM = 2.5;
-    private static final int RINGS = 60;
+    private static final int RINGS = 40;
+    private static final int NEAR_RINGS = 12;
     private static final double CLEAR_MM = 0.4;
+    private static final double CROSSING_MM = 8;
+    private static final int ALONG = 4;
 
-    private final Labeller labeller;
-    private final Rect area;
+    private final Ground ground;
+    private final Label label;
+    private final Seen seen;
 
-    FarSpots(Labeller labeller, Rect area) {
-        this.labeller = labeller;
-        this.area = area;
+    /** @param seen is told where was looked */
+    FarSpots(Ground ground, Label label, Seen seen) {
+        this.ground = ground;
+        this.label = label;
+        this.seen = seen;
     }
 
-    /** The nearest free place, with a leader; none if the sheet is full. */
-    Optional<Label.Put> find(Label l) {
-        for (int ring = 1; ring <= RINGS; ring++) {
-            Optional<Label.Put> put = ring(l, ring);
-            if (put.isPresent()) {
-                return put;
+    private record Found(Label.Put put, double cost) {}
+
+    /** The nearest free place, with a leader, with a corner if none runs straight; none if the sheet is full. */
+    Optional<Label.Put> find() {
+        Found best = search(false);
+        return Optional.ofNullable(best == null ? search(true) : best).map(Found::put);
+    }
+
+    private @Nullable Found search(boolean corner) {
+        Found best = null;
+        double near = Math.max(
+                        label.width() + label.target().width(),
+                        label.height() + label.target().height())
+                / 2;
+        int ring = 1;
+        while (ring <= RINGS && (best == null || best.cost > ring * STEP_MM - near)) {
+            best = ring(ring, ring > NEAR_RINGS ? 2 : 1, corner, best);
+            ring += ring >= NEAR_RINGS ? 2 : 1;
+        }
+        return best;
+    }
+
+    private @Nullable Found ring(int ring, int by, boolean corner, @Nullable Found before) {
+        Found best = before;
+        for (int i = -ring; i <= ring; i += by) {
+            int step = Math.abs(i) == ring ? by : 2 * ring;
+            for (int j = -ring; j <= ring; j += step) {
+                best = at(i * STEP_MM, j * STEP_MM, corner, best);
             }
         }
-        return Optional.empty();
+        return best;
     }
 
-    private Optional<Label.Put> ring(Label l, int ring) {
-        Label.@Nullable Put best = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = -ring; i <= ring; i++) {
-            int step = Math.abs(i) == ring ? 1 : 2 * ring;
-            for (int j = -ring; j <= ring; j += step) {
-                Optional<Label.Put> put = at(l, i * STEP_MM, j * STEP_MM);
-                if (put.isPresent() && length(put.get()) < least) {
-                    least = length(put.get());
-                    best = put.get();
+    private @Nullable Found at(double dx, double dy, boolean corner, @Nullable Found before) {
+        Rect t = label.target();
+        Rect r = Rect.of(
+                t.centreX() + dx - label.width() / 2,
+                t.centreY() + dy - label.height() / 2,
+                label.width(),
+                label.height());
+        seen.add(r.grown(Labeller.GAP_MM));
+        if (!ground.clear(label.id(), r)) {
+            return before;
+        }
+        Side side = r.centreX() >= t.centreX() ? Side.RIGHT : Side.LEFT;
+        Found best = before;
+        for (Rect target : label.targets()) {
+            for (int k = 0; k <= ALONG; k++) {
+                Rect end = k == 0 ? target : part(target, k - 1);
+                for (Label.Leader leader : corner ? turned(r, end) : List.of(leader(r, end))) {
+                    best = better(best, new Label.Put(r, side, leader), leader);
                 }
             }
         }
-        return Optional.ofNullable(best);
+        return best;
     }
 
-    private Optional<Label.Put> at(Label l, double dx, double dy) {
-        Rect t = l.target();
-        Rect r = Rect.of(t.centreX() + dx - l.width() / 2, t.centreY() + dy - l.height() / 2, l.width(), l.height());
-        if (!area.contains(r) || labeller.conflicts(l, r) > 0) {
-            return Optional.empty();
+    private @Nullable Found better(@Nullable Found best, Label.Put put, Label.Leader leader) {
+        double length = leader.length();
+        if (best != null && length >= best.cost) {
+            return best;
         }
-        Label.Leader leader = leader(r, t);
-        Side side = r.centreX() >= t.centreX() ? Side.RIGHT : Side.LEFT;
-        return labeller.overOthers(l, leader) ? Optional.empty() : Optional.of(new Label.Put(r, side, leader));
+        seen.add(leader.box().grown(Labeller.GAP_MM));
+        double cost = length;
+        for (Label.Leader piece : leader.pieces()) {
+            if (overOthers(piece)) {
+                return best;
+            }
+            cost += crossings(piece);
+        }
+        return best == null || cost < best.cost ? new Found(put, cost) : best;
     }
 
-    private static double length(Label.Put put) {
-        Label.Leader m = put.leader();
-        return m == null ? 0 : Math.hypot(m.x1() - m.x2(), m.y1() - m.y2());
+    /** Out of the text one way along the grid of the sheet and on to the target the other way. */
+    private static List<Label.Leader> turned(Rect r, Rect end) {
+        double x = end.centreX();
+        double y = end.centreY();
+        List<Label.Leader> all = new ArrayList<>();
+        double side = x < r.minX() ? r.minX() - CLEAR_MM : r.maxX() + CLEAR_MM;
+        if (x < r.minX() - CLEAR_MM || x > r.maxX() + CLEAR_MM) {
+            all.add(new Label.Leader(side, r.centreY(), new Point(x, r.centreY()), x, y));
+        }
+        double edge = y < r.minY() ? r.minY() - CLEAR_MM : r.maxY() + CLEAR_MM;
+        if (y < r.minY() - CLEAR_MM || y > r.maxY() + CLEAR_MM) {
+            for (double from : new double[] {r.minX() + 1, r.centreX(), r.maxX() - 1}) {
+                all.add(new Label.Leader(from, edge, new Point(from, y), x, y));
+            }
+        }
+        return all;
+    }
+
+    /** Whether a leader would run over a text other than its own, or through a symbol that it does not lead to. */
+    private boolean overOthers(Label.Leader leader) {
+        Rect box = leader.box();
+        for (Ground.Text t : ground.texts(box.grown(Labeller.GAP_MM))) {
+            if (!t.id.equals(label.id()) && crosses(leader, t.rect.grown(0.2))) {
+                return true;
+            }
+        }
+        for (Ground.Solid s : ground.solids(box.grown(0.01))) {
+            boolean itsEnd = s.rect.grown(Labeller.GAP_MM).contains(leader.x2(), leader.y2());
+            if (!s.line && !itsEnd && crosses(leader, s.rect)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double crossings(Label.Leader leader) {
+        double cost = 0;
+        for (Ground.Solid s : ground.solids(leader.box().grown(0.01))) {
+            boolean itsEnd = s.rect.grown(Labeller.GAP_MM).contains(leader.x2(), leader.y2());
+            if (s.line && !itsEnd && crosses(leader, s.rect)) {
+                cost += s.owner.isEmpty() ? 3 * CROSSING_MM : CROSSING_MM;
+            }
+        }
+        return cost;
+    }
+
+    /** A point along a line, or the middle of a side of a symbol. */
+    private static Rect part(Rect target, int k) {
+        if (target.width() > 0 && target.height() > 0) {
+            double x = k == 0 ? target.minX() : k == 1 ? target.maxX() : target.centreX();
+            double y = k == 2 ? target.minY() : k == 3 ? target.maxY() : target.centreY();
+            return new Rect(x, y, x, y);
+        }
+        double share = (k + 0.5) / ALONG;
+        double x = target.minX() + share * target.width();
+        double y = target.minY() + share * target.height();
+        return new Rect(x, y, x, y);
     }
 
     /** From the nearest side of the text, half a letter high, to the nearest edge of what it speaks of. */
@@ -69,5 +167,23 @@ final class FarSpots {
         double x2 = Math.max(target.minX(), Math.min(target.maxX(), x1));
         double y2 = Math.max(target.minY(), Math.min(target.maxY(), y1));
         return new Label.Leader(x1, y1, x2, y2);
+    }
+
+    /** Whether a leader runs through a rectangle: Liang and Barsky's clipping (1984). */
+    private static boolean crosses(Label.Leader m, Rect r) {
+        double[] p = {m.x1() - m.x2(), m.x2() - m.x1(), m.y1() - m.y2(), m.y2() - m.y1()};
+        double[] q = {m.x1() - r.minX(), r.maxX() - m.x1(), m.y1() - r.minY(), r.maxY() - m.y1()};
+        double from = 0;
+        double to = 1;
+        for (int i = 0; i < 4; i++) {
+            if (p[i] == 0 && q[i] < 0) {
+                return false;
+            } else if (p[i] < 0) {
+                from = Math.max(from, q[i] / p[i]);
+            } else if (p[i] > 0) {
+                to = Math.min(to, q[i] / p[i]);
+            }
+        }
+        return from <= to;
     }
 }

@@ -31,6 +31,55 @@ public final class Junctions {
         return dots;
     }
 
+    /**
+     * The pieces that ways share at a terminal, so that each is drawn once.
+     *
+     * @param ways the first that runs through a piece draws it
+     * @return by id of a way, how much of it others draw
+     */
+    public static Map<String, Shared> shared(Collection<Way> ways) {
+        Map<Point, List<Way>> at = new LinkedHashMap<>();
+        Map<String, Shared> shared = new LinkedHashMap<>();
+        for (Way w : ways) {
+            double start = sharedFrom(w, 0, 1, at);
+            int last = w.points().size() - 1;
+            double end = sharedFrom(w, last, last - 1, at);
+            if (start > 0 || end > 0) {
+                shared.put(w.connection().id(), new Shared(start, end));
+            }
+            at.computeIfAbsent(w.points().get(0), k -> new ArrayList<>()).add(w);
+            at.computeIfAbsent(w.points().get(last), k -> new ArrayList<>()).add(w);
+        }
+        return shared;
+    }
+
+    /** How much of a way's first leg and of its last others draw, mm from its end. */
+    public record Shared(double startMm, double endMm) {}
+
+    private static double sharedFrom(Way w, int first, int next, Map<Point, List<Way>> at) {
+        Point p = w.points().get(first);
+        Point q = w.points().get(next);
+        double most = 0;
+        for (Way o : at.getOrDefault(p, List.of())) {
+            int last = o.points().size() - 1;
+            if (o.points().get(0).equals(p)) {
+                most = Math.max(most, common(p, q, o.points().get(1)));
+            }
+            if (o.points().get(last).equals(p)) {
+                most = Math.max(most, common(p, q, o.points().get(last - 1)));
+            }
+        }
+        return most;
+    }
+
+    /** Length of the common piece of two legs that start at one point. */
+    private static double common(Point p, Point a, Point b) {
+        boolean same = !p.equals(a) && !p.equals(b) && heading(p, a) == heading(p, b);
+        double la = Math.abs(a.xMm() - p.xMm()) + Math.abs(a.yMm() - p.yMm());
+        double lb = Math.abs(b.xMm() - p.xMm()) + Math.abs(b.yMm() - p.yMm());
+        return same ? Math.min(la, lb) : 0;
+    }
+
     private static void net(Map<String, List<Way>> nets, Map<String, Placed> placed, Way w, Port p) {
         Placed c = placed.get(p.terminal().component());
         if (c != null && c.bar() == null) {

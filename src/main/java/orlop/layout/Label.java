@@ -2,6 +2,7 @@ package orlop.layout;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Point;
 
 /**
  * A block of text that wants a place.
@@ -9,16 +10,25 @@ import org.jspecify.annotations.Nullable;
  * @param id unique among the labels
  * @param width mm
  * @param height mm
- * @param target what it speaks of
+ * @param targets what it speaks of: a leader may end at any of them, at least one, the best first
  * @param spots where it may stand, at least one
  * @param fixed whether a person put it there: it has one spot and keeps it
  */
-public record Label(String id, double width, double height, Rect target, List<Spot> spots, boolean fixed) {
+public record Label(String id, double width, double height, List<Rect> targets, List<Spot> spots, boolean fixed) {
     public Label {
+        targets = List.copyOf(targets);
         spots = List.copyOf(spots);
-        if (spots.isEmpty()) {
-            throw new IllegalArgumentException("label " + id + " has no spot");
+        if (spots.isEmpty() || targets.isEmpty()) {
+            throw new IllegalArgumentException("label " + id + " has no spot or no target");
         }
+    }
+
+    public Label(String id, double width, double height, Rect target, List<Spot> spots, boolean fixed) {
+        this(id, width, height, List.of(target), spots, fixed);
+    }
+
+    Rect target() {
+        return targets.get(0);
     }
 
     /**
@@ -30,6 +40,39 @@ public record Label(String id, double width, double height, Rect target, List<Sp
      */
     public record Put(Rect rect, Side side, @Nullable Leader leader) {}
 
-    /** A straight thin line from a label to what it speaks of. */
-    public record Leader(double x1, double y1, double x2, double y2) {}
+    /** A thin line from a label to what it speaks of, with one corner if it has to turn. */
+    public record Leader(double x1, double y1, @Nullable Point corner, double x2, double y2) {
+        Leader(double x1, double y1, double x2, double y2) {
+            this(x1, y1, null, x2, y2);
+        }
+
+        /** From the label to what it speaks of. */
+        public List<Point> points() {
+            Point from = new Point(x1, y1);
+            Point to = new Point(x2, y2);
+            return corner == null ? List.of(from, to) : List.of(from, corner, to);
+        }
+
+        List<Leader> pieces() {
+            Point c = corner;
+            return c == null
+                    ? List.of(this)
+                    : List.of(new Leader(x1, y1, c.xMm(), c.yMm()), new Leader(c.xMm(), c.yMm(), x2, y2));
+        }
+
+        Rect box() {
+            Rect r = new Rect(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
+            return corner == null ? r : r.union(Rect.around(corner, corner));
+        }
+
+        double length() {
+            double sum = 0;
+            for (int i = 1; i < points().size(); i++) {
+                Point a = points().get(i - 1);
+                Point b = points().get(i);
+                sum += Math.sqrt((a.xMm() - b.xMm()) * (a.xMm() - b.xMm()) + (a.yMm() - b.yMm()) * (a.yMm() - b.yMm()));
+            }
+            return sum;
+        }
+    }
 }

@@ -20,18 +20,21 @@ final class LegCost {
     private final Obstacles obstacles;
     private final List<String> nets;
     private final Map<String, List<Rect>> exits;
+    private final Seen seen;
     private final boolean tolerant;
     private double cost;
 
     /**
      * @param nets what the line belongs to: lines that share a net may meet
      * @param exits by component, the corridors in which the line may be near it
+     * @param seen is told where it was looked
      * @param tolerant whether to go through what blocks, dearly, because there is no other way
      */
-    LegCost(Obstacles obstacles, List<String> nets, Map<String, List<Rect>> exits, boolean tolerant) {
+    LegCost(Obstacles obstacles, List<String> nets, Map<String, List<Rect>> exits, Seen seen, boolean tolerant) {
         this.obstacles = obstacles;
         this.nets = nets;
         this.exits = exits;
+        this.seen = seen;
         this.tolerant = tolerant;
     }
 
@@ -41,7 +44,9 @@ final class LegCost {
         boolean horizontal = Math.abs(y1 - y2) < EPS;
         double length = horizontal ? piece.width() : piece.height();
         cost = length;
-        obstacles.near(piece.grown(2 * PITCH), t -> {
+        Rect room = piece.grown(2 * PITCH);
+        seen.add(room);
+        obstacles.near(room, t -> {
             switch (t.sort) {
                 case BODY -> body(t, piece, length);
                 case ZONE -> zone(t, piece, horizontal);
@@ -79,9 +84,26 @@ final class LegCost {
                 Math.max(piece.minY(), near.minY()),
                 Math.min(piece.maxX(), near.maxX()),
                 Math.min(piece.maxY(), near.maxY()));
-        for (Rect e : exits.getOrDefault(t.owner, List.of())) {
-            if (e.contains(part)) {
+        return inOne(exits.getOrDefault(t.owner, List.of()), part);
+    }
+
+    /** Exits are strips without width: what reaches along a bar lies in none, however many there are. */
+    private static boolean inOne(List<Rect> strips, Rect part) {
+        boolean wide = part.width() > 4 * EPS;
+        boolean high = part.height() > 4 * EPS;
+        if (wide && high) {
+            return false;
+        }
+        for (Rect e : strips) {
+            boolean lying = e.width() > e.height();
+            if ((lying ? !high : !wide) && e.contains(part)) {
                 return true;
+            }
+            if (wide && !lying && strips.size() > 4) {
+                return false; // the strips of a bar all run one way
+            }
+            if (high && lying && strips.size() > 4) {
+                return false;
             }
         }
         return false;
@@ -106,13 +128,28 @@ final class LegCost {
         if (along <= EPS || apart >= 2 * PITCH - EPS) {
             return;
         }
-        if (apart < EPS && sharesNet(t)) {
+        if (apart < EPS && sharesNet(t) && inAnyExit(piece, t.rect)) {
             cost += SHARED_PER_MM * along;
         } else if (apart < PITCH - EPS) {
             block(length);
         } else {
             cost += CROWDED_PER_MM * along;
         }
+    }
+
+    /** Lines of one net share the first piece out of their terminal, no more: beyond it each is drawn by itself. */
+    private boolean inAnyExit(Rect piece, Rect line) {
+        Rect part = new Rect(
+                Math.max(piece.minX(), line.minX()),
+                Math.max(piece.minY(), line.minY()),
+                Math.min(piece.maxX(), line.maxX()),
+                Math.min(piece.maxY(), line.maxY()));
+        for (List<Rect> list : exits.values()) {
+            if (inOne(list, part)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void crossing(Thing t, Rect piece, double start, boolean horizontal) {
@@ -141,7 +178,9 @@ final class LegCost {
             return false;
         }
         boolean[] found = {false};
-        obstacles.near(new Rect(x, y, x, y), t -> {
+        Rect room = new Rect(x, y, x, y).grown(EPS);
+        seen.add(room);
+        obstacles.near(room, t -> {
             boolean line = t.sort == Sort.HORIZONTAL || t.sort == Sort.VERTICAL;
             if (line && !sharesNet(t) && t.rect.grown(EPS).contains(x, y)) {
                 found[0] = true;

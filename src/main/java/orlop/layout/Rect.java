@@ -75,6 +75,11 @@ public record Rect(double minX, double minY, double maxX, double maxY) {
         return r.minX < maxX && r.maxX > minX && r.minY < maxY && r.maxY > minY;
     }
 
+    /** Whether they share at least a point of their edges. */
+    public boolean touches(Rect r) {
+        return r.minX <= maxX && r.maxX >= minX && r.minY <= maxY && r.maxY >= minY;
+    }
+
     /** The area that they share, mm², 0 if none. */
     public double sharedArea(Rect r) {
         double w = Math.min(maxX, r.maxX) - Math.max(minX, r.minX);

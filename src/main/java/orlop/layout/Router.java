@@ -7,29 +7,36 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Point;
-import orlop.drawing.TerminalRef;
 
 /**
  * Finds a way over the sheet for every cable and link.
  *
  * <p>Ways set by hand come first, then all that can run straight, then the others from the shortest to the longest. So a
  * way hangs on what is near it and shorter than it, and seldom on what is far away. The same input gives the same ways.
+ *
+ * <p>With an earlier routing at hand, a way is kept whose ends are as they were and in whose surroundings nothing has
+ * changed; the result is the same as without it, only quicker.
  */
 public final class Router {
     private static final double REACH_MM = 40;
     private static final double EPS = 1e-6;
 
-    private final Map<String, Placed> placed = new LinkedHashMap<>();
     private final Rect area;
-    private final Obstacles obstacles = new Obstacles();
-    private final Taps taps = new Taps();
-    private final Map<String, Way> ways = new HashMap<>();
+    private final Obstacles obstacles;
+    private final Ends ends;
+    private final Replay replay;
+    private final SearchTables tables = new SearchTables();
+    private final Map<String, Routing.Step> steps = new HashMap<>();
 
-    private Router(List<Placed> components, Rect area, List<Rect> blocked) {
+    private Router(Map<String, Placed> placed, Rect area, List<Rect> blocked, Replay replay) {
         this.area = area;
-        for (Placed p : components) {
-            placed.put(p.id(), p);
+        this.replay = replay;
+        obstacles = new Obstacles(area);
+        ends = new Ends(placed);
+        for (Placed p : placed.values()) {
             obstacles.body(p.id(), p.ink());
             if (p.bar() == null) {
                 obstacles.zone(LabelZone.of(p));
@@ -49,32 +56,72 @@ public final class Router {
      */
     public static Map<String, Way> route(
             List<Placed> components, List<Connection> connections, Rect area, List<Rect> blocked) {
-        Router r = new Router(components, area, blocked);
-        List<Connection> rest = new ArrayList<>();
+        return route(components, connections, area, blocked, null).ways();
+    }
+
+    /**
+     * The same ways as {@link #route(List, List, Rect, List)}, and what is needed to find them quickly after a change.
+     *
+     * @param before an earlier routing of nearly the same; null if there is none
+     */
+    public static Routing route(
+            List<Placed> components,
+            List<Connection> connections,
+            Rect area,
+            List<Rect> blocked,
+            @Nullable Routing before) {
+        Map<String, Placed> placed = new LinkedHashMap<>();
+        components.forEach(p -> placed.put(p.id(), p));
+        List<Connection> here = new ArrayList<>();
         for (Connection c : connections) {
-            if (r.placed.containsKey(c.from().component()) && r.placed.containsKey(c.to().component())) {
-                rest.add(c);
+            if (placed.containsKey(c.from().component()) && placed.containsKey(c.to().component())) {
+                here.add(c);
             }
         }
-        rest.removeIf(c -> !c.bends().isEmpty() && r.byHand(c));
-        rest.sort(Comparator.comparingDouble(r::distance));
-        rest.removeIf(r::straight);
-        rest.forEach(r::search);
-        Map<String, Way> ordered = new LinkedHashMap<>();
-        for (Connection c : connections) {
-            Way w = r.ways.get(c.id());
-            if (w != null) {
-                ordered.put(c.id(), w);
+        Routing.Question question = new Routing.Question(placed, here, area, List.copyOf(blocked));
+        Router r = new Router(placed, area, blocked, Replay.of(before, question));
+        return new Routing(question, r.all(here));
+    }
+
+    private Map<String, Routing.Step> all(List<Connection> connections) {
+        Map<Integer, Connection> rest = new TreeMap<>();
+        for (int i = 0; i < connections.size(); i++) {
+            Connection c = connections.get(i);
+            if (c.bends().isEmpty()) {
+                rest.put(i, c);
+            } else {
+                byHand(c);
             }
+        }
+        List<Connection> queue = shortestFirst(rest);
+        queue.removeIf(this::straight);
+        queue.forEach(this::search);
+        Map<String, Routing.Step> ordered = new LinkedHashMap<>();
+        for (Connection c : connections) {
+            ordered.put(c.id(), Optional.ofNullable(steps.get(c.id())).orElseThrow());
         }
         return ordered;
     }
 
-    private boolean byHand(Connection c) {
-        Port start = nearest(ports(c.from(), c.to()), c.bends().get(0));
-        Port end = nearest(ports(c.to(), c.from()), c.bends().get(c.bends().size() - 1));
-        accept(c, start, end, Corners.through(start, c.bends(), end));
-        return true;
+    private List<Connection> shortestFirst(Map<Integer, Connection> connections) {
+        record Far(Connection connection, double distance) {}
+        List<Far> all = new ArrayList<>();
+        connections.values().forEach(c -> all.add(new Far(c, ends.distance(c))));
+        all.sort(Comparator.comparingDouble(Far::distance));
+        return new ArrayList<>(all.stream().map(Far::connection).toList());
+    }
+
+    private void byHand(Connection c) {
+        Routing.Step kept = replay.kept(c);
+        if (kept != null) {
+            accept(c, kept);
+            return;
+        }
+        Seen seen = new Seen();
+        Ends.Pair pair = ends.of(c, seen);
+        Port start = nearest(pair.starts(), c.bends().get(0));
+        Port end = nearest(pair.goals(), c.bends().get(c.bends().size() - 1));
+        accept(c, start, end, Corners.through(start, c.bends(), end), true, seen);
     }
 
     private static Port nearest(List<Port> ports, Point p) {
@@ -92,14 +139,24 @@ public final class Router {
     }
 
     private boolean straight(Connection c) {
-        for (Port a : ports(c.from(), c.to())) {
-            for (Port b : ports(c.to(), c.from())) {
-                if (faceEachOther(a, b) && cost(c, a, b, false) < LegCost.BEND + length(a, b)) {
-                    accept(c, a, b, List.of(new Point(a.x(), a.y()), new Point(b.x(), b.y())));
+        Routing.Step kept = replay.kept(c);
+        if (kept != null) {
+            if (kept.straight()) {
+                accept(c, kept);
+            }
+            return kept.straight();
+        }
+        Seen seen = new Seen();
+        Ends.Pair pair = ends.of(c, seen);
+        for (Port a : pair.starts()) {
+            for (Port b : pair.goals()) {
+                if (faceEachOther(a, b) && cost(c, a, b, seen) < LegCost.BEND + length(a, b)) {
+                    accept(c, a, b, List.of(new Point(a.x(), a.y()), new Point(b.x(), b.y())), true, seen);
                     return true;
                 }
             }
         }
+        replay.notStraight(c);
         return false;
     }
 
@@ -117,28 +174,38 @@ public final class Router {
         return Math.abs(a.x() - b.x()) + Math.abs(a.y() - b.y());
     }
 
-    private double cost(Connection c, Port a, Port b, boolean tolerant) {
-        return legs(c, List.of(a), List.of(b), tolerant).leg(a.x(), a.y(), b.x(), b.y());
+    private double cost(Connection c, Port a, Port b, Seen seen) {
+        return legs(c, new Ends.Pair(List.of(a), List.of(b)), seen, false).leg(a.x(), a.y(), b.x(), b.y());
     }
 
     private void search(Connection c) {
-        List<Port> starts = ports(c.from(), c.to());
-        List<Port> goals = ports(c.to(), c.from());
-        Optional<WaySearch.Found> simple = Shapes.simple(legs(c, starts, goals, false), starts, goals);
-        if (simple.isPresent()) {
-            accept(c, simple.get().start(), simple.get().end(), simple.get().points());
+        Routing.Step kept = replay.kept(c);
+        if (kept != null && !kept.straight()) {
+            accept(c, kept);
             return;
         }
+        Seen seen = new Seen();
+        Ends.Pair pair = ends.of(c, seen);
+        // The trial as a straight line is a part of the decision too.
+        for (Port a : pair.starts()) {
+            pair.goals().stream().filter(b -> faceEachOther(a, b)).forEach(b -> cost(c, a, b, seen));
+        }
+        WaySearch.Found f = Shapes.simple(legs(c, pair, seen, false), pair.starts(), pair.goals())
+                .or(() -> within(c, pair, seen))
+                .orElseGet(() -> direct(pair.starts().get(0), pair.goals().get(0)));
+        accept(c, f.start(), f.end(), f.points(), false, seen);
+    }
+
+    private Optional<WaySearch.Found> within(Connection c, Ends.Pair pair, Seen seen) {
+        List<Port> starts = pair.starts();
+        List<Port> goals = pair.goals();
         Rect box = WaySearch.boxAround(starts).union(WaySearch.boxAround(goals));
         Rect window = clipped(box.grown(REACH_MM), box);
-        Optional<WaySearch.Found> found = WaySearch.find(legs(c, starts, goals, false), starts, goals, window);
-        if (found.isEmpty()) {
-            Rect all = area.union(box.grown(10));
-            found = WaySearch.find(legs(c, starts, goals, false), starts, goals, all)
-                    .or(() -> WaySearch.find(legs(c, starts, goals, true), starts, goals, all));
-        }
-        WaySearch.Found f = found.orElseGet(() -> direct(starts.get(0), goals.get(0)));
-        accept(c, f.start(), f.end(), f.points());
+        Rect all = area.union(box.grown(10));
+        LegCost legs = legs(c, pair, seen, false);
+        return WaySearch.find(legs, starts, goals, window, tables)
+                .or(() -> WaySearch.find(legs, starts, goals, all, tables))
+                .or(() -> WaySearch.find(legs(c, pair, seen, true), starts, goals, all, tables));
     }
 
     private Rect clipped(Rect window, Rect least) {
@@ -155,76 +222,20 @@ public final class Router {
         return new WaySearch.Found(a, b, Corners.through(a, List.of(), b));
     }
 
-    private void accept(Connection c, Port start, Port end, List<Point> points) {
-        ways.put(c.id(), new Way(c, start, end, points));
-        obstacles.line(c.id(), nets(c), points);
-        taps.take(c.from().component(), start);
-        taps.take(c.to().component(), end);
+    private void accept(Connection c, Port start, Port end, List<Point> points, boolean straight, Seen seen) {
+        Routing.Step step = new Routing.Step(new Way(c, start, end, points), straight, seen.rect());
+        accept(c, step);
+        replay.found(c.id(), step.way());
     }
 
-    private LegCost legs(Connection c, List<Port> starts, List<Port> goals, boolean tolerant) {
-        Map<String, List<Rect>> exits = new HashMap<>();
-        starts.forEach(p -> exits.computeIfAbsent(c.from().component(), k -> new ArrayList<>())
-                .add(exit(c.from(), p)));
-        goals.forEach(p -> exits.computeIfAbsent(c.to().component(), k -> new ArrayList<>())
-                .add(exit(c.to(), p)));
-        return new LegCost(obstacles, nets(c), exits, tolerant);
+    private void accept(Connection c, Routing.Step step) {
+        Way w = step.way();
+        steps.put(c.id(), step);
+        obstacles.line(c.id(), ends.nets(c), w.points());
+        ends.take(w);
     }
 
-    /** The corridor in which a line may be near its own component: from the port straight out until it is clear. */
-    private Rect exit(TerminalRef end, Port p) {
-        double far = component(end).exitMm(p) + Obstacles.CLEARANCE_MM + Taps.PITCH_MM;
-        Point to = new Point(p.x() + p.heading().dx() * far, p.y() + p.heading().dy() * far);
-        return Rect.around(new Point(p.x(), p.y()), to).grown(EPS);
-    }
-
-    /** Connections that share one of these may meet on the way: they belong to one point of the network. */
-    private List<String> nets(Connection c) {
-        List<String> nets = new ArrayList<>();
-        for (TerminalRef end : List.of(c.from(), c.to())) {
-            Placed p = component(end);
-            if (p.bar() == null) {
-                nets.add(p.anySpot() ? p.id() : end.toString());
-            }
-        }
-        return nets;
-    }
-
-    /** Where a line can end, the spots of a bar straight across from the other end's ports included. */
-    private List<Port> ports(TerminalRef end, TerminalRef other) {
-        Placed p = component(end);
-        Rect bar = p.bar();
-        if (bar != null) {
-            Placed q = component(other);
-            return taps.free(p, bar, end, q.bar() == null ? ports(other, end) : List.of());
-        }
-        Optional<Port> own = p.port(end.terminal());
-        if (own.isPresent() && !p.anySpot()) {
-            return List.of(own.get());
-        }
-        List<Port> free = p.ports().stream().filter(q -> !taps.taken(p.id(), q)).toList();
-        return free.isEmpty() ? p.ports() : free;
-    }
-
-    private Placed component(TerminalRef end) {
-        return Optional.ofNullable(placed.get(end.component())).orElseThrow();
-    }
-
-    private double distance(Connection c) {
-        Rect a = reach(component(c.from()), c.from());
-        Rect b = reach(component(c.to()), c.to());
-        double dx = Math.max(0, Math.max(a.minX() - b.maxX(), b.minX() - a.maxX()));
-        double dy = Math.max(0, Math.max(a.minY() - b.maxY(), b.minY() - a.maxY()));
-        return dx + dy;
-    }
-
-    private static Rect reach(Placed p, TerminalRef end) {
-        Rect bar = p.bar();
-        if (bar != null) {
-            return bar;
-        }
-        return p.port(end.terminal())
-                .map(q -> new Rect(q.x(), q.y(), q.x(), q.y()))
-                .orElse(p.ink());
+    private LegCost legs(Connection c, Ends.Pair pair, Seen seen, boolean tolerant) {
+        return new LegCost(obstacles, ends.nets(c), ends.exits(c, pair), seen, tolerant);
     }
 }

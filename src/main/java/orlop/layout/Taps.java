@@ -9,7 +9,12 @@ import orlop.drawing.TerminalRef;
 /** Which spots of bars and of many-ended components are taken. */
 final class Taps {
     static final double PITCH_MM = 2.5;
-    private static final double WIDE_MM = 5;
+
+    /** Least distance of two spots on a bar that has room. */
+    static final double WIDE_MM = 5;
+
+    /** How far along a bar spots are looked at beside those across from the other end. */
+    private static final double REACH_MM = 45;
 
     private final Map<String, List<Port>> taken = new HashMap<>();
 
@@ -25,44 +30,78 @@ final class Taps {
     /**
      * The spots of a bar at which another line can end: with room around them, or, on a full bar, with less.
      *
-     * @param others ports of the other end: a spot straight across from one counts too, if it is off the grid
+     * @param others ports of the other end: the spots near those straight across from them are offered, on the grid and,
+     *     where one is off the grid, straight across from it; all spots of the bar if there are none
+     * @param seen is told which part of the bar was looked at
      */
-    List<Port> free(Placed p, Rect bar, TerminalRef end, List<Port> others) {
-        List<Port> all = all(bar, end, others);
-        List<Port> ports = apart(p, all, WIDE_MM);
-        if (ports.isEmpty()) {
-            ports = apart(p, all, PITCH_MM);
+    List<Port> free(Placed p, Rect bar, TerminalRef end, List<Port> others, Seen seen) {
+        List<Port> here = spots(bar, end, others, REACH_MM);
+        for (double reach : new double[] {REACH_MM, Double.POSITIVE_INFINITY}) {
+            List<Port> all = reach == REACH_MM ? here : spots(bar, end, others, reach);
+            seen.add(WaySearch.boxAround(all).grown(WIDE_MM));
+            List<Port> ports = apart(p, all, WIDE_MM);
+            if (ports.isEmpty()) {
+                ports = apart(p, all, PITCH_MM);
+            }
+            if (!ports.isEmpty()) {
+                return ports;
+            }
         }
-        return ports.isEmpty() ? all : ports;
+        return here;
     }
 
     private List<Port> apart(Placed p, List<Port> all, double leastMm) {
         List<Port> here = taken.getOrDefault(p.id(), List.of());
-        return all.stream()
-                .filter(q -> here.stream()
-                        .noneMatch(o -> o.heading() == q.heading()
-                                && Math.abs(o.x() - q.x()) + Math.abs(o.y() - q.y()) < leastMm - 1e-6))
-                .toList();
+        List<Port> free = new ArrayList<>(all.size());
+        for (Port q : all) {
+            if (clear(here, q, leastMm)) {
+                free.add(q);
+            }
+        }
+        return free;
     }
 
-    private static List<Port> all(Rect bar, TerminalRef end, List<Port> others) {
+    private static boolean clear(List<Port> here, Port q, double leastMm) {
+        for (Port o : here) {
+            if (o.heading() == q.heading() && Math.abs(o.x() - q.x()) + Math.abs(o.y() - q.y()) < leastMm - 1e-6) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static List<Port> spots(Rect bar, TerminalRef end, List<Port> others, double reach) {
         boolean lying = bar.width() >= bar.height();
-        double min = lying ? bar.minX() : bar.minY();
-        double max = lying ? bar.maxX() : bar.maxY();
-        double inset = max - min > 2 * PITCH_MM ? PITCH_MM / 2 : 0;
+        double from = lying ? bar.minX() : bar.minY();
+        double to = lying ? bar.maxX() : bar.maxY();
+        double inset = to - from > 2 * PITCH_MM ? PITCH_MM / 2 : 0;
+        double min = from + inset;
+        double max = to - inset;
+        if (!others.isEmpty()) {
+            double first = others.stream()
+                    .mapToDouble(o -> lying ? o.x() : o.y())
+                    .min()
+                    .orElse(min);
+            double last = others.stream()
+                    .mapToDouble(o -> lying ? o.x() : o.y())
+                    .max()
+                    .orElse(max);
+            min = Math.max(min, Math.min(first, max) - reach);
+            max = Math.min(max, Math.max(last, from) + reach);
+        }
         List<Port> ports = new ArrayList<>();
-        for (long k = (long) Math.ceil((min + inset) / PITCH_MM); k * PITCH_MM <= max - inset; k++) {
+        for (long k = (long) Math.ceil(min / PITCH_MM); k * PITCH_MM <= max; k++) {
             add(ports, bar, end, k * PITCH_MM, lying);
         }
         for (Port o : others) {
             double at = lying ? o.x() : o.y();
             boolean across = o.heading().horizontal() != lying;
-            if (across && at >= min && at <= max && at % PITCH_MM != 0) {
+            if (across && at >= from && at <= to && at % PITCH_MM != 0) {
                 add(ports, bar, end, at, lying);
             }
         }
         if (ports.isEmpty()) {
-            add(ports, bar, end, (min + max) / 2, lying);
+            add(ports, bar, end, (from + to) / 2, lying);
         }
         return ports;
     }

@@ -5,8 +5,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.PriorityQueue;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Point;
 
@@ -22,48 +20,34 @@ final class WaySearch {
     /** A way that was found, and its two ports. */
     record Found(Port start, Port end, List<Point> points) {}
 
-    private record Open(int state, double estimate, long serial) implements Comparable<Open> {
-        @Override
-        public int compareTo(Open o) {
-            int c = Double.compare(estimate, o.estimate);
-            return c != 0 ? c : Long.compare(o.serial, serial); // of equals the latest: it is the deepest
-        }
-    }
-
     private final LegCost legs;
     private final List<Port> goals;
     private final Rect goalBox;
     private final double[] xs;
     private final double[] ys;
-    private final double[] best;
-    private final int[] before;
-    private final double[] right;
-    private final double[] down;
     private final int[] goalOf;
-    private final byte[] corners; // 0 not asked yet, 1 free, 2 blocked
-    private final PriorityQueue<Open> open = new PriorityQueue<>();
-    private long serial;
+    private final SearchTables tables;
 
-    private WaySearch(LegCost legs, List<Port> starts, List<Port> goals, Rect area) {
+    private WaySearch(LegCost legs, List<Port> starts, List<Port> goals, Rect area, SearchTables tables) {
         this.legs = legs;
         this.goals = goals;
         this.goalBox = boxAround(goals);
+        this.tables = tables;
         List<Port> all = new ArrayList<>(starts);
         all.addAll(goals);
-        xs = lines(area.minX(), area.maxX(), all.stream().map(Port::x).toList());
-        ys = lines(area.minY(), area.maxY(), all.stream().map(Port::y).toList());
-        int nodes = xs.length * ys.length;
-        best = filled(nodes * 4, Double.POSITIVE_INFINITY);
-        before = new int[nodes * 4];
-        right = filled(nodes, Double.NaN);
-        down = filled(nodes, Double.NaN);
-        corners = new byte[nodes];
-        goalOf = goalStates(nodes * 4);
+        xs = lines(area.minX(), area.maxX(), all.stream().mapToDouble(Port::x).toArray());
+        ys = lines(area.minY(), area.maxY(), all.stream().mapToDouble(Port::y).toArray());
+        tables.begin(xs.length * ys.length);
+        goalOf = new int[goals.size()];
+        for (int n = 0; n < goalOf.length; n++) {
+            Port g = goals.get(n);
+            goalOf[n] = state(index(xs, g.x()), index(ys, g.y()), g.heading().opposite());
+        }
     }
 
     /** The cheapest way within the area, if there is one. */
-    static Optional<Found> find(LegCost legs, List<Port> starts, List<Port> goals, Rect area) {
-        WaySearch s = new WaySearch(legs, starts, goals, area);
+    static Optional<Found> find(LegCost legs, List<Port> starts, List<Port> goals, Rect area, SearchTables tables) {
+        WaySearch s = new WaySearch(legs, starts, goals, area, tables);
         int end = s.run(starts);
         return end < 0 ? Optional.empty() : Optional.of(s.found(end, starts));
     }
@@ -83,33 +67,28 @@ final class WaySearch {
     private int run(List<Port> starts) {
         for (Port p : starts) {
             int state = state(index(xs, p.x()), index(ys, p.y()), p.heading());
-            best[state] = 0;
-            before[state] = -1;
+            tables.reach(state, -1, 0);
             open(state);
         }
-        boolean[] done = new boolean[best.length];
-        while (true) {
-            Open next = open.poll();
-            if (next == null) {
-                return -1;
-            }
-            int state = next.state;
-            if (done[state]) {
+        while (!tables.open.isEmpty()) {
+            int state = tables.open.poll();
+            if (!tables.settle(state)) {
                 continue;
             }
-            done[state] = true;
-            if (before[state] >= 0 && goalAt(state) != null) {
+            if (tables.before(state) >= 0 && goalAt(state) != null) {
                 return state;
             }
             expand(state);
         }
+        return -1;
     }
 
     private void expand(int state) {
         Heading heading = HEADINGS[state & 3];
+        boolean first = tables.before(state) < 0;
         for (Heading h : HEADINGS) {
             boolean turns = h != heading;
-            if (h == heading.opposite() || (turns && (before[state] < 0 || cornerBlocked(state)))) {
+            if (h == heading.opposite() || (turns && (first || cornerBlocked(state)))) {
                 continue;
             }
             step(state, h, turns ? LegCost.BEND : 0);
@@ -118,10 +97,10 @@ final class WaySearch {
 
     private boolean cornerBlocked(int state) {
         int node = state >> 2;
-        if (corners[node] == 0) {
-            corners[node] = (byte) (legs.cornerBlocked(xs[column(state)], ys[row(state)]) ? 2 : 1);
+        if (tables.corner(node) == 0) {
+            tables.corner(node, legs.cornerBlocked(xs[column(state)], ys[row(state)]));
         }
-        return corners[node] == 2;
+        return tables.corner(node) == 2;
     }
 
     private void step(int state, Heading h, double extra) {
@@ -130,25 +109,26 @@ final class WaySearch {
         if (i < 0 || j < 0 || i >= xs.length || j >= ys.length) {
             return;
         }
-        double cost = best[state] + extra + legCost(column(state), row(state), i, j, h);
+        double cost = tables.best(state) + extra + legCost(column(state), row(state), i, j, h);
         int to = state(i, j, h);
-        if (cost < best[to] - 1e-9) {
-            best[to] = cost;
-            before[to] = state;
+        if (cost < tables.best(to) - 1e-9) {
+            tables.reach(to, state, cost);
             open(to);
         }
     }
 
     private double legCost(int i1, int j1, int i2, int j2, Heading h) {
-        double[] memo = h.horizontal() ? right : down;
-        int at = Math.min(j1, j2) * xs.length + Math.min(i1, i2);
-        if (Double.isNaN(memo[at])) {
-            // Asked from the lower end always, so that the answer does not hang on who asked first.
-            int i = Math.min(i1, i2);
-            int j = Math.min(j1, j2);
-            memo[at] = legs.leg(xs[i], ys[j], xs[Math.max(i1, i2)], ys[Math.max(j1, j2)]);
+        int i = Math.min(i1, i2);
+        int j = Math.min(j1, j2);
+        int at = j * xs.length + i;
+        double known = tables.leg(at, h.horizontal());
+        if (!Double.isNaN(known)) {
+            return known;
         }
-        return memo[at];
+        // Asked from the lower end always, so that the answer does not hang on who asked first.
+        double cost = legs.leg(xs[i], ys[j], xs[Math.max(i1, i2)], ys[Math.max(j1, j2)]);
+        tables.leg(at, h.horizontal(), cost);
+        return cost;
     }
 
     private void open(int state) {
@@ -156,7 +136,7 @@ final class WaySearch {
         double y = ys[row(state)];
         double dx = Math.max(0, Math.max(goalBox.minX() - x, x - goalBox.maxX()));
         double dy = Math.max(0, Math.max(goalBox.minY() - y, y - goalBox.maxY()));
-        open.add(new Open(state, best[state] + dx + dy + bends(state, dx, dy), serial++));
+        tables.open.add(state, tables.best(state) + dx + dy + bends(state, dx, dy));
     }
 
     /** What the bends cost at least that are still to come. */
@@ -170,17 +150,12 @@ final class WaySearch {
     }
 
     private @Nullable Port goalAt(int state) {
-        return goalOf[state] == 0 ? null : goals.get(goalOf[state] - 1);
-    }
-
-    /** By state, the number of the goal that is reached in it, from 1; 0 for none. */
-    private int[] goalStates(int states) {
-        int[] of = new int[states];
-        for (int n = goals.size(); n > 0; n--) {
-            Port g = goals.get(n - 1);
-            of[state(index(xs, g.x()), index(ys, g.y()), g.heading().opposite())] = n;
+        for (int n = 0; n < goalOf.length; n++) {
+            if (goalOf[n] == state) {
+                return goals.get(n);
+            }
         }
-        return of;
+        return null;
     }
 
     private Found found(int end, List<Port> starts) {
@@ -188,10 +163,10 @@ final class WaySearch {
         int state = end;
         while (true) {
             points.add(new Point(xs[column(state)], ys[row(state)]));
-            if (before[state] < 0) {
+            if (tables.before(state) < 0) {
                 break;
             }
-            state = before[state];
+            state = tables.before(state);
         }
         Collections.reverse(points);
         int first = state;
@@ -228,17 +203,13 @@ final class WaySearch {
         return Arrays.binarySearch(lines, value);
     }
 
-    private static double[] filled(int size, double value) {
-        double[] a = new double[size];
-        Arrays.fill(a, value);
-        return a;
-    }
-
-    private static double[] lines(double min, double max, List<Double> more) {
-        TreeSet<Double> set = new TreeSet<>(more);
-        for (long k = (long) Math.ceil(min / PITCH); k * PITCH <= max; k++) {
-            set.add(k * PITCH);
+    private static double[] lines(double min, double max, double[] more) {
+        long first = (long) Math.ceil(min / PITCH);
+        int n = (int) Math.max(0, (long) Math.floor(max / PITCH) - first + 1);
+        double[] all = Arrays.copyOf(more, more.length + n);
+        for (int k = 0; k < n; k++) {
+            all[more.length + k] = (first + k) * PITCH;
         }
-        return set.stream().mapToDouble(Double::doubleValue).toArray();
+        return Arrays.stream(all).sorted().distinct().toArray();
     }
 }

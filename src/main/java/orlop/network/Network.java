@@ -193,6 +193,19 @@ public final class Network {
         return pin < 0 ? -1 : points.of(pin);
     }
 
+    /**
+     * The points as a person counts them: a cable whose length nobody knows is calculated as if it had none, but what
+     * lies at its other end is listed as a point of its own.
+     */
+    public List<NetPoint> listedPoints() {
+        return points.listed().all();
+    }
+
+    /** Number of the pin's point in {@link #listedPoints()}; −1 for a return terminal to which nothing is drawn. */
+    public int listedPointOf(int pin) {
+        return points.listed().of(pin);
+    }
+
     /** Whether the point is the common negative itself: a drawn negative bar, the hull. */
     public boolean isCommonNegative(int point) {
         return point >= 0 && points.isCommonNegative(point);
@@ -226,7 +239,7 @@ public final class Network {
      * @param connections numbers of its connections, in that order
      */
     public List<String> path(int source, Supplier<List<Integer>> connections) {
-        return new FeedingPath(() -> tags(source, connections.get()));
+        return new ReadLater<>(() -> tags(source, connections.get()));
     }
 
     private List<String> tags(int source, List<Integer> way) {

@@ -20,6 +20,8 @@ public final class Numbering {
     private final int cables;
     private final List<Connection> fixed = new ArrayList<>();
     private final int[] cableOfFixed;
+    private final boolean[] unknownLength; // by cable
+    private boolean anyUnknown;
     private final boolean[] used;
     private final List<List<String>> terminals;
     private final List<List<String>> taps;
@@ -29,6 +31,7 @@ public final class Numbering {
         pins = new Pins(drawing);
         used = new boolean[pins.count()];
         int[] numbers = new int[drawing.cables().size()];
+        unknownLength = new boolean[numbers.length];
         int n = 0;
         for (Cable w : drawing.cables().values()) {
             int before = fixed.size();
@@ -36,6 +39,8 @@ public final class Numbering {
             if (fixed.size() > before) {
                 numbers[before] = n;
             }
+            unknownLength[n] = Resistances.isOfUnknownLength(drawing, w);
+            anyUnknown |= unknownLength[n];
             n++;
         }
         cables = n;
@@ -104,6 +109,16 @@ public final class Numbering {
     /** Number of the cable that a connection of any network is; −1 for what is no cable. */
     int cableOf(int connection) {
         return connection < cableOfFixed.length ? cableOfFixed[connection] : -1;
+    }
+
+    /** Whether a connection is a cable whose length, and so whose resistance, is not known. */
+    public boolean isOfUnknownLength(int connection) {
+        return anyUnknown && cableOf(connection) >= 0 && unknownLength[cableOf(connection)];
+    }
+
+    /** Whether there is any such cable. */
+    public boolean hasUnknownLength() {
+        return anyUnknown;
     }
 
     /** How many cables the drawing has. */

@@ -32,6 +32,12 @@ public final class Resistances {
         return sum;
     }
 
+    /** Whether nothing is known from which a cable's resistance follows: no length, and none stated. */
+    static boolean isOfUnknownLength(Drawing drawing, Cable cable) {
+        Cable.Measured m = cable.measured();
+        return m.loopResistanceOhm() == null && m.conductorResistanceOhm() == null && lengthM(drawing, cable) == null;
+    }
+
     /** Whether a cable has an impedance, whatever its area. */
     static boolean hasImpedance(Drawing drawing, Cable cable) {
         Cable.Measured m = cable.measured();

@@ -33,6 +33,11 @@ public final class SvgExport {
 
     /** The whole sheet with these symbols; see {@link #write(Scene, Palette)}. */
     public static byte[] write(Scene scene, Palette palette, SymbolLibrary library) {
+        return write(scene, palette, library, true);
+    }
+
+    /** @param font whether the font is put in: its letters are the same without, where it is installed */
+    static byte[] write(Scene scene, Palette palette, SymbolLibrary library, boolean font) {
         Document document = GenericDOMImplementation.getDOMImplementation().createDocument(SvgSurface.SVG, "svg", null);
         Element root = document.getDocumentElement();
         root.setAttributeNS(null, "width", number(scene.widthMm()) + "mm");
@@ -47,7 +52,9 @@ public final class SvgExport {
         paper(root, scene, painter.paperRgb());
         SvgSurface surface = new SvgSurface(document, root, definitions);
         painter.paint(scene, surface);
-        definitions.insertBefore(style(document, surface.characters()), definitions.getFirstChild());
+        if (font) {
+            definitions.insertBefore(style(document, surface.characters()), definitions.getFirstChild());
+        }
         return bytes(document);
     }
 

@@ -57,6 +57,21 @@ final class CableText {
         return TextBlock.of(lines);
     }
 
+    /** The same words in lines of at most so many parts, for where the room is narrow. */
+    TextBlock narrow(int inLine) {
+        List<Line> lines = new ArrayList<>();
+        for (Line line : block().lines()) {
+            for (Run run : line.runs()) {
+                List<String> parts = new ArrayList<>(List.of(run.text().split(" · ", -1)));
+                for (int i = 0; i < parts.size(); i += inLine) {
+                    String text = Format.dotted(parts.subList(i, Math.min(parts.size(), i + inLine)));
+                    lines.add(Line.of(text, run.weight(), run.ink()));
+                }
+            }
+        }
+        return TextBlock.of(lines);
+    }
+
     private boolean live() {
         return result == null || result.live();
     }
@@ -74,8 +89,8 @@ final class CableText {
     /** Whether the area hangs on an ampacity that is known from memory only. */
     boolean memory() {
         return result != null
-                && result.ampacityFromMemory()
-                && (result.governedBy() == GovernedBy.AMPACITY || result.governedBy() == GovernedBy.DEVICE);
+                && (result.governedBy() == GovernedBy.AMPACITY || result.governedBy() == GovernedBy.DEVICE)
+                && (result.ampacityFromMemory() || result.sizing().fromMemory());
     }
 
     private @Nullable Conductors conductors() {
@@ -112,7 +127,16 @@ final class CableText {
         return Format.dotted(List.of(
                 a.current() && current != null ? Format.q(Math.abs(current), Unit.AMPERE) : "",
                 a.drop() && drop != null ? Format.percent(Math.abs(drop)) : "",
-                a.fault() && fault != null ? view.words().text(Message.of("scene.fault", Format.fault(fault))) : ""));
+                a.fault() ? fault(fault) : ""));
+    }
+
+    private String fault(@Nullable Double ampere) {
+        if (ampere != null) {
+            return view.words().text(Message.of("scene.fault", Format.fault(ampere)));
+        }
+        boolean endless = result != null
+                && (result.faultFrom().unlimited() || result.faultTo().unlimited());
+        return endless ? view.words().text("scene.fault-unlimited") : "";
     }
 
     /** The highest fault current at the end where it is lower: the far one, whichever way the cable was drawn. */

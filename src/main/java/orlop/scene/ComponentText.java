@@ -90,7 +90,10 @@ final class ComponentText {
         String removed =
                 component.refit() == RefitStatus.TO_BE_REMOVED ? view.words().text("scene.removed") : "";
         String traced = component.stage() == Stage.NOT_TRACED ? view.words().text("scene.not-traced") : "";
-        return Format.dotted(List.of(removed, traced));
+        List<String> others = view.drawnOver().getOrDefault(component.id(), List.of());
+        String over =
+                others.isEmpty() ? "" : view.words().text(Message.of("scene.drawn-over", String.join(", ", others)));
+        return Format.dotted(List.of(removed, traced, over));
     }
 
     /** For a sheet link: where its other end is. */

@@ -57,7 +57,7 @@ final class ProposalItems {
         Rect bounds = f.target();
         String id = SheetComposer.proposalLabel(f.number());
         Label.Put put = composed.places().get(id);
-        TextBlock block = composed.blocks().get(id);
+        TextBlock block = put == null ? null : composed.block(id, put.rect());
         if (put != null && block != null) {
             SheetItems.leader(marks, put, LEADER_MM, Ink.DANGER);
             marks.addAll(block.marks(put.rect(), put.side()));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import orlop.drawing.Cable;
 import orlop.drawing.Drawing;
 import orlop.drawing.Link;
@@ -14,17 +15,26 @@ import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
 import orlop.drawing.TerminalRef;
 import orlop.layout.Connection;
+import orlop.layout.Labelling;
 import orlop.layout.Placed;
 import orlop.layout.Placing;
 import orlop.layout.Port;
 import orlop.layout.Rect;
 import orlop.layout.Router;
+import orlop.layout.Routing;
 import orlop.layout.Way;
 import orlop.symbols.SymbolLibrary;
 
-/** Makes scenes. Immutable; safe for use by many threads. */
+/**
+ * Makes scenes. It remembers how each sheet was laid out the last time, so that after an edit only what it touched is laid
+ * out anew; a scene never hangs on what was built before. Safe for use by many threads.
+ */
 public final class SceneBuilder {
+    /** How a sheet was laid out. */
+    private record Laid(Routing routing, Labelling labelling) {}
+
     private final Placing placing;
+    private final Map<String, Laid> laid = new ConcurrentHashMap<>();
 
     private SceneBuilder(SymbolLibrary library) {
         this.placing = new Placing(library);
@@ -48,14 +58,19 @@ public final class SceneBuilder {
         OperatingCondition condition =
                 drawing.conditions().get(request.results().condition());
         List<Placed> placed = placing.place(drawing, sheet.id(), condition);
-        Map<String, Way> ways = Router.route(
+        Laid before = laid.get(sheet.id());
+        Routing routing = Router.route(
                 placed,
                 connections(drawing),
                 frame.drawable().grown(-2.5),
-                List.of(frame.titleBlock(), frame.foot(), frame.margin()));
+                List.of(frame.titleBlock(), frame.foot(), frame.margin()),
+                before == null ? null : before.routing());
+        Map<String, Way> ways = routing.ways();
         SheetView view = SheetView.of(request, placed, ways);
         List<FoundPlace> found = FoundPlace.all(view, frame.drawable());
-        SheetComposer.Composed composed = new SheetComposer(view, frame, placing, found).compose();
+        SheetComposer.Composed composed =
+                new SheetComposer(view, frame, placing, found).compose(before == null ? null : before.labelling());
+        laid.put(sheet.id(), new Laid(routing, composed.labelling()));
         ItemMaker items = new ItemMaker();
         paper(items, view, frame, found);
         new SheetItems(view, composed, found, items).draw();

@@ -55,4 +55,8 @@ public record SceneRequest(
     public SceneRequest withAnnotations(Annotations a) {
         return new SceneRequest(drawing, results, findings, sheet, a, margin, words);
     }
+
+    SceneRequest withFindings(List<Finding> all) {
+        return new SceneRequest(drawing, results, all, sheet, annotations, margin, words);
+    }
 }

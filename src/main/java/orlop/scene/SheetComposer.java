@@ -1,17 +1,22 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Note;
 import orlop.drawing.Point;
 import orlop.layout.BoxSpots;
 import orlop.layout.Label;
 import orlop.layout.Labeller;
+import orlop.layout.Labelling;
 import orlop.layout.LineNames;
 import orlop.layout.LineSpots;
 import orlop.layout.Placed;
@@ -26,11 +31,14 @@ final class SheetComposer {
     static final double CABLE_MM = 0.7;
     static final double LINK_MM = 0.25;
 
+    /** How much worse an annotation in short lines is. */
+    private static final double NARROW = 7;
+
     private final SheetView view;
     private final Placing placing;
     private final List<FoundPlace> found;
     private final Labeller labeller;
-    private final Map<String, TextBlock> blocks = new LinkedHashMap<>();
+    private final Map<String, List<TextBlock>> blocks = new LinkedHashMap<>();
     private final Map<String, LineNames.Gap> names = new HashMap<>();
 
     SheetComposer(SheetView view, SheetFrame frame, Placing placing, List<FoundPlace> found) {
@@ -40,8 +48,30 @@ final class SheetComposer {
         this.labeller = new Labeller(frame.drawable().grown(-1.5));
     }
 
-    /** What was found: by label's id the block and its place, by cable the gap for its system's name. */
-    record Composed(Map<String, TextBlock> blocks, Map<String, Label.Put> places, Map<String, LineNames.Gap> names) {}
+    /**
+     * What was found.
+     *
+     * @param blocks by label's id, the same words set in ever shorter lines: which was taken shows in the height of the place
+     * @param labelling the places, and how they were found
+     * @param names by cable, the gap for its system's name
+     */
+    record Composed(Map<String, List<TextBlock>> blocks, Labelling labelling, Map<String, LineNames.Gap> names) {
+        Map<String, Label.Put> places() {
+            return labelling.places();
+        }
+
+        /** The block that was put at this place. */
+        @Nullable
+        TextBlock block(String id, Rect place) {
+            List<TextBlock> all = blocks.getOrDefault(id, List.of());
+            for (TextBlock b : all) {
+                if (Math.abs(b.height() - place.height()) < 1e-6) {
+                    return b;
+                }
+            }
+            return all.isEmpty() ? null : all.get(0);
+        }
+    }
 
     static String componentLabel(String tag) {
         return "c:" + tag;
@@ -59,19 +89,37 @@ final class SheetComposer {
         return "f:" + number;
     }
 
-    Composed compose() {
+    /** @param before how this sheet was composed the last time; null if it was not */
+    Composed compose(@Nullable Labelling before) {
         solids();
         lineNames();
         List<Label> labels = new ArrayList<>();
         view.placed().values().stream().filter(p -> p.bar() != null).forEach(p -> component(labels, p));
         view.placed().values().stream().filter(p -> p.bar() == null).forEach(p -> component(labels, p));
         found.forEach(f -> finding(labels, f));
-        view.ways().values().forEach(w -> cable(labels, w));
-        return new Composed(blocks, labeller.place(labels), names);
+        // Those with least room beside their line choose first.
+        view.ways().values().stream()
+                .sorted(Comparator.comparingDouble(SheetComposer::length))
+                .forEach(w -> cable(labels, w));
+        return new Composed(blocks, labeller.place(labels, before), names);
+    }
+
+    private static double length(Way w) {
+        double sum = 0;
+        for (int i = 1; i < w.points().size(); i++) {
+            sum += LineCutter.length(w.points().get(i - 1), w.points().get(i));
+        }
+        return sum;
     }
 
     private void solids() {
-        view.placed().values().forEach(p -> labeller.solid(p.ink()));
+        for (Placed p : view.placed().values()) {
+            if (p.bar() == null) {
+                labeller.solid(p.ink());
+            } else {
+                labeller.bar(p.ink());
+            }
+        }
         for (Way w : view.ways().values()) {
             boolean cable = view.drawing().cables().contains(w.connection().id());
             labeller.line(w.connection().id(), w.points(), cable ? CABLE_MM : LINK_MM);
@@ -117,7 +165,7 @@ final class SheetComposer {
             spots = List.of(new Spot(Rect.of(x, y, w, h), dragged.xMm() < 0 ? Side.LEFT : Side.RIGHT, 0));
         }
         String id = componentLabel(p.id());
-        blocks.put(id, block);
+        blocks.put(id, List.of(block));
         labels.add(new Label(id, w, h, p.ink(), spots, fixed));
     }
 
@@ -126,27 +174,43 @@ final class SheetComposer {
         if (cable.isEmpty()) {
             return;
         }
-        TextBlock block = new CableText(view, cable.get(), view.system(way)).block();
+        CableText text = new CableText(view, cable.get(), view.system(way));
+        TextBlock block = text.block();
         double w = block.width();
         double h = block.height();
         LineNames.Gap gap = names.get(way.connection().id());
         Point dragged = cable.get().labelAt();
         List<Spot> spots = dragged == null
-                ? LineSpots.of(way.points(), w, h, gap == null ? null : gap.rect())
+                ? spots(way, block, List.of(text.narrow(2), text.narrow(1)), gap == null ? null : gap.rect())
                 : List.of(new Spot(Rect.of(dragged.xMm(), dragged.yMm(), w, h), Side.RIGHT, 0));
         String id = cableLabel(way.connection().id());
-        blocks.put(id, block);
-        labels.add(new Label(id, w, h, longest(way.points()), spots, dragged != null));
+        blocks.put(id, List.of(block, text.narrow(2), text.narrow(1)));
+        labels.add(new Label(id, w, h, legs(way.points()), spots, dragged != null));
     }
 
-    /** The longest leg without its ends, as a rectangle without width or height. */
-    private static Rect longest(List<Point> points) {
-        Rect best = Rect.around(points.get(0), points.get(1));
-        for (int i = 2; i < points.size(); i++) {
-            Rect r = Rect.around(points.get(i - 1), points.get(i));
-            best = r.width() + r.height() > best.width() + best.height() ? r : best;
+    private static List<Spot> spots(Way way, TextBlock wide, List<TextBlock> narrow, @Nullable Rect name) {
+        List<Spot> spots = new ArrayList<>(LineSpots.of(way.points(), wide.width(), wide.height(), name));
+        Set<Double> heights = new HashSet<>(Set.of(wide.height()));
+        double worse = NARROW;
+        for (TextBlock block : narrow) {
+            if (heights.add(block.height())) {
+                for (Spot s : LineSpots.of(way.points(), block.width(), block.height(), name)) {
+                    spots.add(new Spot(s.rect(), s.side(), s.cost() + worse));
+                }
+            }
+            worse += NARROW;
         }
-        return best.grown(-1.5);
+        return spots;
+    }
+
+    /** The legs without their ends, the longest first, as rectangles without width or height. */
+    private static List<Rect> legs(List<Point> points) {
+        List<Rect> legs = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            legs.add(Rect.around(points.get(i - 1), points.get(i)).grown(-1.5));
+        }
+        legs.sort(Comparator.comparingDouble((Rect r) -> r.width() + r.height()).reversed());
+        return legs;
     }
 
     private void finding(List<Label> labels, FoundPlace f) {
@@ -154,7 +218,7 @@ final class SheetComposer {
         if (proposal != null) {
             TextBlock block = ProposalItems.rating(view, f);
             String id = proposalLabel(f.number());
-            blocks.put(id, block);
+            blocks.put(id, List.of(block));
             List<Side> sides = proposal.standing() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.ABOVE, Side.BELOW);
             List<Spot> spots = BoxSpots.around(f.target(), sides, block.width(), block.height());
             labels.add(new Label(id, block.width(), block.height(), f.target(), spots, false));

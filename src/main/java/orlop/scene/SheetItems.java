@@ -21,6 +21,7 @@ import orlop.layout.Way;
 final class SheetItems {
     private static final double DOT_MM = 0.9;
     private static final double TAP_MM = 1.1;
+    private static final double LEADER_DOT_MM = 0.5;
     private static final double THIN_MM = 0.25;
 
     private final SheetView view;
@@ -28,12 +29,24 @@ final class SheetItems {
     private final List<FoundPlace> found;
     private final ItemMaker items;
     private final Map<String, List<Point>> dots = new LinkedHashMap<>();
+    private final Map<String, Junctions.Shared> shared;
+    private final Map<String, List<Port>> ends = new LinkedHashMap<>();
 
     SheetItems(SheetView view, SheetComposer.Composed composed, List<FoundPlace> found, ItemMaker items) {
         this.view = view;
         this.composed = composed;
         this.found = found;
         this.items = items;
+        List<Way> ordered = new ArrayList<>();
+        view.ways().values().stream().filter(this::isCable).forEach(ordered::add);
+        view.ways().values().stream().filter(w -> !isCable(w)).forEach(ordered::add);
+        shared = Junctions.shared(ordered);
+        for (Way w : view.ways().values()) {
+            for (Port q : List.of(w.start(), w.end())) {
+                ends.computeIfAbsent(q.terminal().component(), k -> new ArrayList<>())
+                        .add(q);
+            }
+        }
         Junctions.dots(view.ways().values(), view.placed().values())
                 .forEach((p, id) ->
                         dots.computeIfAbsent(id, k -> new ArrayList<>()).add(p));
@@ -60,7 +73,7 @@ final class SheetItems {
     private void link(Way w) {
         List<Mark> marks = new ArrayList<>();
         String id = w.connection().id();
-        for (List<Point> piece : LineCutter.cut(w.points(), List.of())) {
+        for (List<Point> piece : LineCutter.cut(w.points(), sharedCuts(w))) {
             marks.add(new Mark.Line(piece, SheetComposer.LINK_MM, Mark.Dash.SOLID, false, Ink.INK));
         }
         dotsOf(marks, id, Ink.INK, DOT_MM);
@@ -77,7 +90,7 @@ final class SheetItems {
         Cable cable = view.drawing().cables().require(id);
         String system = view.system(w);
         Ink ink = view.dead(id) ? Ink.DEAD : view.ink(system);
-        List<LineCutter.Cut> cuts = new ArrayList<>();
+        List<LineCutter.Cut> cuts = sharedCuts(w);
         LineNames.Gap gap = composed.names().get(id);
         boolean nameCut = gap != null && proposals(id).stream().anyMatch(c -> overlap(c, cut(w, gap)));
         if (gap != null && !nameCut) {
@@ -95,6 +108,21 @@ final class SheetItems {
         dotsOf(marks, id, ink, DOT_MM);
         CableText text = new CableText(view, cable, system);
         items.add(Role.CABLE, id, text.words(), around(w.points()), marks, text.data());
+    }
+
+    /** What another line draws at a common terminal. */
+    private List<LineCutter.Cut> sharedCuts(Way w) {
+        List<LineCutter.Cut> cuts = new ArrayList<>();
+        Junctions.Shared s = shared.get(w.connection().id());
+        if (s != null && s.startMm() > 0) {
+            cuts.add(new LineCutter.Cut(0, 0, s.startMm()));
+        }
+        if (s != null && s.endMm() > 0) {
+            int leg = w.points().size() - 2;
+            double length = LineCutter.length(w.points().get(leg), w.points().get(leg + 1));
+            cuts.add(new LineCutter.Cut(leg, length - s.endMm(), length));
+        }
+        return cuts;
     }
 
     private static boolean overlap(LineCutter.Cut a, LineCutter.Cut b) {
@@ -139,12 +167,8 @@ final class SheetItems {
             marks.add(new Mark.Box(p.ink(), null, Ink.INK, THIN_MM, Mark.Dash.SOLID));
         }
         marks.add(new Mark.Box(bar, ink, null, 0, Mark.Dash.SOLID));
-        for (Way w : view.ways().values()) {
-            for (Port q : List.of(w.start(), w.end())) {
-                if (q.terminal().component().equals(p.id())) {
-                    marks.add(new Mark.Disc(q.x(), q.y(), TAP_MM, ink, null, 0));
-                }
-            }
+        for (Port q : ends.getOrDefault(p.id(), List.of())) {
+            marks.add(new Mark.Disc(q.x(), q.y(), TAP_MM, ink, null, 0));
         }
         ComponentText text = new ComponentText(view, c);
         items.add(Role.BAR, p.id(), text.words(), p.ink(), marks, text.data());
@@ -164,13 +188,7 @@ final class SheetItems {
                     c.place().mirrored(),
                     Ink.INK));
         }
-        for (Way w : view.ways().values()) {
-            for (Port q : List.of(w.start(), w.end())) {
-                if (q.terminal().component().equals(p.id())) {
-                    reach(marks, p.ink(), q);
-                }
-            }
-        }
+        ends.getOrDefault(p.id(), List.of()).forEach(q -> reach(marks, p.ink(), q));
         ComponentText text = new ComponentText(view, c);
         if (!text.inside().isEmpty()) {
             Ink ink = view.ink(c.systems().get(0));
@@ -203,13 +221,17 @@ final class SheetItems {
     }
 
     private void label(String subject, String id) {
-        TextBlock block = composed.blocks().get(id);
         Label.Put put = composed.places().get(id);
+        TextBlock block = put == null ? null : composed.block(id, put.rect());
         if (block == null || put == null) {
             return;
         }
         List<Mark> marks = new ArrayList<>();
         leader(marks, put, 0.18, Ink.QUIET);
+        Label.Leader m = put.leader();
+        if (m != null && view.ways().containsKey(subject)) {
+            marks.add(new Mark.Disc(m.x2(), m.y2(), LEADER_DOT_MM, Ink.QUIET, null, 0)); // which line is meant
+        }
         marks.addAll(block.marks(put.rect(), put.side()));
         String title = view.words().text(Message.of("scene.label", block.words()));
         items.add(Role.LABEL, subject, title, put.rect(), marks, Map.of());
@@ -218,7 +240,7 @@ final class SheetItems {
     static void leader(List<Mark> marks, Label.Put put, double width, Ink ink) {
         Label.Leader l = put.leader();
         if (l != null) {
-            marks.add(Mark.Line.solid(width, ink, new Point(l.x1(), l.y1()), new Point(l.x2(), l.y2())));
+            marks.add(new Mark.Line(l.points(), width, Mark.Dash.SOLID, false, ink));
         }
     }
 

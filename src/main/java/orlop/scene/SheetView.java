@@ -1,5 +1,6 @@
 package orlop.scene;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,14 +8,25 @@ import org.jspecify.annotations.Nullable;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Words;
+import orlop.findings.Finding;
 import orlop.layout.Placed;
 import orlop.layout.Way;
 import orlop.study.CableResult;
 
 /** What all makers of items look things up in: the request, the placed components and the ways of one sheet. */
-record SheetView(SceneRequest request, Map<String, Placed> placed, Map<String, Way> ways, Map<String, Ink> inks) {
+record SheetView(
+        SceneRequest request,
+        Map<String, Placed> placed,
+        Map<String, Way> ways,
+        Map<String, Ink> inks,
+        Map<String, List<String>> drawnOver) {
 
     static SheetView of(SceneRequest request, List<Placed> placed, Map<String, Way> ways) {
+        Map<String, List<String>> drawnOver = DrawnOver.all(placed);
+        List<Finding> found = new ArrayList<>(request.findings());
+        if (request.margin()) {
+            found.addAll(DrawnOver.advice(placed, drawnOver));
+        }
         Map<String, Placed> byId = new LinkedHashMap<>();
         placed.forEach(p -> byId.put(p.id(), p));
         Map<String, Ink> inks = new LinkedHashMap<>();
@@ -22,7 +34,7 @@ record SheetView(SceneRequest request, Map<String, Placed> placed, Map<String, W
         for (ElectricalSystem s : request.drawing().systems().values()) {
             inks.put(s.id(), Ink.system(i++));
         }
-        return new SheetView(request, byId, ways, inks);
+        return new SheetView(request.withFindings(found), byId, ways, inks, drawnOver);
     }
 
     Drawing drawing() {

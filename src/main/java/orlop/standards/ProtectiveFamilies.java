@@ -1,6 +1,7 @@
 package orlop.standards;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -13,6 +14,9 @@ import java.util.Optional;
 /** The families of protective devices. Immutable. */
 public final class ProtectiveFamilies {
     private final Map<String, ProtectiveFamily> byId = new LinkedHashMap<>();
+    private final List<ProtectiveFamily> onAc;
+    private final List<ProtectiveFamily> onLowDc;
+    private final List<ProtectiveFamily> onHigherDc;
 
     private ProtectiveFamilies() {
         Map<String, List<Sourced>> ratings = new LinkedHashMap<>();
@@ -34,6 +38,9 @@ public final class ProtectiveFamilies {
         refuseUnknown(ratings.keySet());
         refuseUnknown(limits.keySet());
         refuseUnknown(points.keySet());
+        onAc = these("mcb-c", "mcb-b", "mcb-d", "gg", "class-t", "mccb");
+        onLowDc = these("iso8820-f", "iso8820-c", "iso8820-e", "iso8820-sf30", "iso8820-sf51", "class-t", "gg", "mccb");
+        onHigherDc = these("class-t", "mcb-c-dc", "mcb-b-dc", "iso8820-f", "iso8820-c", "iso8820-e", "gg", "mccb");
     }
 
     private static ProtectiveFamily family(
@@ -132,15 +139,10 @@ public final class ProtectiveFamilies {
     }
 
     private List<ProtectiveFamily> order(double systemHighestV, boolean dc) {
-        List<String> ids;
-        if (!dc) {
-            ids = List.of("mcb-c", "mcb-b", "mcb-d", "gg", "class-t", "mccb");
-        } else if (systemHighestV <= 32) {
-            ids = List.of(
-                    "iso8820-f", "iso8820-c", "iso8820-e", "iso8820-sf30", "iso8820-sf51", "class-t", "gg", "mccb");
-        } else {
-            ids = List.of("class-t", "mcb-c-dc", "mcb-b-dc", "iso8820-f", "iso8820-c", "iso8820-e", "gg", "mccb");
-        }
-        return ids.stream().map(this::get).toList();
+        return !dc ? onAc : systemHighestV <= 32 ? onLowDc : onHigherDc;
+    }
+
+    private List<ProtectiveFamily> these(String... ids) {
+        return Arrays.stream(ids).map(this::get).toList();
     }
 }

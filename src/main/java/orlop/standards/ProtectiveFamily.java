@@ -106,7 +106,12 @@ public record ProtectiveFamily(
 
     /** The least standard rating not below a current, A. */
     public Optional<Sourced> leastRatingA(double atLeastA) {
-        return ratings.stream().filter(r -> r.value() >= atLeastA).findFirst();
+        for (Sourced r : ratings) {
+            if (r.value() >= atLeastA) {
+                return Optional.of(r);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The points of one kind, in the table's order. */

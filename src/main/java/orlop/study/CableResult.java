@@ -18,23 +18,29 @@ import orlop.drawing.TerminalRef;
  * @param auto whether Orlop chose the area
  * @param conductors the conductors, typed or by the system's nature
  * @param parallel runs side by side
- * @param leastAreaMm2 least standard area that would do; null if none fits
+ * @param leastAreaMm2 least standard area with which it would do in every condition, all other cables as they are: for
+ *     its current, its device, strength, the heat of a fault and the drop to every load behind it; where Orlop chose the
+ *     area, that area. Null if none would: {@code governedBy} is {@code NOTHING_FITS} where none carries the current or
+ *     is guarded by the device, {@code DROP} where no area of this cable alone brings a load behind it within its limit
  * @param governedBy what asks for that area
- * @param governingCondition id of the condition that asks for it; null if there is only one
+ * @param governingCondition id of the condition that asks for it; null if there is only one or if it is the same in all
  * @param currentA positive from {@code from} to {@code to}; null where it is dead
  * @param designCurrentA current that it is sized for, never below the rated current of a single load behind it
  * @param ampacityA what it may carry with all factors, all runs; null if the tables have no value
  * @param ampacityFromMemory whether that figure rests on a value from memory
  * @param conductorC conductor temperature calculated with; null where it is dead
  * @param dropV along the cable, the return included; in alternating current the difference of the voltages' magnitudes,
- *     line to neutral; null where it is dead
+ *     line to neutral; null where it is dead or its length is not known
  * @param dropPercent of the system's nominal voltage, line to neutral in three-phase systems
- * @param dropFromSourcePercent from the source to its far end, of the system's nominal voltage
- * @param lengthFromSourceM length of the feeding path to its far end
+ * @param dropFromSourcePercent to its far end, the one that its current flows to, of the system's nominal voltage: the
+ *     greatest over the sources that deliver current to it, so from the one with the highest voltage; never negative;
+ *     null where it is dead or a cable of unknown length lies on the way
+ * @param lengthFromSourceM to that end, from that source, on the shortest way along which current flows; null as above
  * @param lossW heat in all its conductors
  * @param faultFrom prospective fault currents at {@code from}
  * @param faultTo prospective fault currents at {@code to}
  * @param protectedBy tags of the devices that guard it, nearest first
+ * @param sizing what the search for areas says besides
  */
 public record CableResult(
         String id,
@@ -62,7 +68,8 @@ public record CableResult(
         @Nullable Double lossW,
         FaultRange faultFrom,
         FaultRange faultTo,
-        List<String> protectedBy) {
+        List<String> protectedBy,
+        CableSizing sizing) {
     public CableResult {
         protectedBy = List.copyOf(protectedBy);
     }

@@ -3,7 +3,7 @@ package orlop.study;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Kind;
-import orlop.network.FeedingPath;
+import orlop.network.ReadLater;
 
 /**
  * What holds for a component.
@@ -12,9 +12,11 @@ import orlop.network.FeedingPath;
  * @param kind its kind
  * @param live whether a source feeds it in this condition
  * @param terminals its terminals, those that are connected at least
- * @param dropFromSourcePercent for a load: drop from the source to it at its rated current; null else
+ * @param dropFromSourcePercent for a load: drop to it at its rated current, the greatest over the sources that deliver current to it,
+ *     never negative; null where a cable of unknown length lies on the way, and for all else
  * @param dropLimitPercent for a load: what is permitted; null else
- * @param feedingPath tags of the components and cables on the path from the source to it, source first; empty if dead
+ * @param feedingPath tags of the components and cables on the path to it from the source that delivers current to it with the
+ *     highest voltage, source first; empty if dead
  */
 public record ComponentResult(
         String id,
@@ -26,6 +28,6 @@ public record ComponentResult(
         List<String> feedingPath) {
     public ComponentResult {
         terminals = List.copyOf(terminals);
-        feedingPath = FeedingPath.keep(feedingPath);
+        feedingPath = ReadLater.keep(feedingPath);
     }
 }

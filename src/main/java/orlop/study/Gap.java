@@ -1,5 +1,6 @@
 package orlop.study;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,10 +11,14 @@ import org.jspecify.annotations.Nullable;
  * @param atFrom whether the gap lies at its {@code from} end
  * @param distanceM along the cable from that end at which a device belongs, 0 or more
  * @param source tag of the source that can drive a fault through it
- * @param faultA highest current that this source can drive there
+ * @param faultA highest fault current there, of an opening the lowest; null where none is known or nothing limits it
+ * @param unlimited whether nothing limits the fault current there
  * @param device tag of the device that does not do; null where there is none
  * @param condition id of the condition in which it shows
  * @param proposed device that would do; null if none of the tables would
+ * @param permittedM how far from the source or the branch the first device may stand; NaN where that is not the matter
+ * @param reachedM how far the furthest of the first devices stands; NaN where that is not the matter
+ * @param also tags of the other cables that are bare for want of the same device
  */
 public record Gap(
         Kind kind,
@@ -22,9 +27,35 @@ public record Gap(
         double distanceM,
         String source,
         @Nullable Double faultA,
+        boolean unlimited,
         @Nullable String device,
         String condition,
-        @Nullable Proposal proposed) {
+        @Nullable Proposal proposed,
+        double permittedM,
+        double reachedM,
+        List<String> also) {
+    public Gap {
+        also = List.copyOf(also);
+    }
+
+    /** The same with these other cables. */
+    public Gap withAlso(List<String> cables) {
+        return new Gap(
+                kind,
+                cable,
+                atFrom,
+                distanceM,
+                source,
+                faultA,
+                unlimited,
+                device,
+                condition,
+                proposed,
+                permittedM,
+                reachedM,
+                cables);
+    }
+
     /** What is wrong with the protection of a cable. */
     public enum Kind {
         /** No device between the source and the cable. */
@@ -35,6 +66,8 @@ public record Gap(
         TOO_LARGE,
         /** The device cannot break the highest fault current. */
         CANNOT_BREAK,
+        /** The device does not open on the lowest fault current behind it. */
+        DOES_NOT_OPEN,
         /** The device is not made for the system's highest voltage. */
         VOLTAGE
     }

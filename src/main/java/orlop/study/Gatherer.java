@@ -114,13 +114,13 @@ final class Gatherer {
     // ---- points ----------------------------------------------------------------------------------------------
 
     Map<String, PointResult> points() {
-        List<NetPoint> all = network.points();
+        List<NetPoint> all = network.listedPoints();
         double[] length = new double[all.size()];
         int[] onePin = new int[all.size()];
         java.util.Arrays.fill(length, Double.NaN);
         java.util.Arrays.fill(onePin, -1);
         for (int pin = 0; pin < network.pinCount(); pin++) {
-            int point = network.pointOf(pin);
+            int point = network.listedPointOf(pin);
             if (point >= 0) {
                 double here = network.feeding().lengthM(pin);
                 length[point] = Double.isNaN(length[point]) || here < length[point] ? here : length[point];
@@ -133,16 +133,18 @@ final class Gatherer {
     private PointResult point(NetPoint p, int pin, double lengthM) {
         Double volts = voltage(pin);
         FaultRange fault = network.feeding().feeds(pin) ? fault(pin) : FaultRange.NONE;
-        Double length = volts == null ? null : known(lengthM);
+        Double length = volts == null || operation.delivery().isDoubtful(pin) ? null : known(lengthM);
         return new PointResult(p.id(), p.system(), p.terminals(), volts, angleDeg(pin), fault, length);
     }
 
     private FaultRange fault(int pin) {
         int node = operation.assembly().node(pin);
         boolean ac = operation.isAc(pin);
-        Double most = known(ac ? acFaults.maxA(node) : faults.maxA(node));
+        double highest = ac ? acFaults.maxA(node) : faults.maxA(node);
+        Double most = known(highest);
         Double least = known(ac ? acFaults.minA(node) : faults.minA(node));
-        return most == null && least == null ? FaultRange.NONE : new FaultRange(most, least);
+        boolean unlimited = Double.isInfinite(highest);
+        return most == null && least == null && !unlimited ? FaultRange.NONE : new FaultRange(most, least, unlimited);
     }
 
     // ---- cables ----------------------------------------------------------------------------------------------
@@ -168,6 +170,8 @@ final class Gatherer {
         if (live && (contracted || (ohm == 0 && !operation.isAc(a)))) {
             dropV = 0.0;
         }
+        boolean unknown = edge >= 0 && numbering.isOfUnknownLength(edge);
+        dropV = unknown ? null : dropV;
         int far = live ? farPin(edge, a, b) : -1;
         double least = sizing.leastAreaMm2(i);
         int governing = sizing.governingCondition(i);
@@ -197,11 +201,14 @@ final class Gatherer {
                 dropV,
                 dropV == null || !(nominalV > 0) ? null : (Double) (100 * dropV / nominalV),
                 far < 0 ? null : percentFromSource(far, nominalV),
-                far < 0 ? null : known(operation.delivery().lengthM(far)),
-                live ? known(ohm == 0 ? 0 : w.phases() * amps * amps * ohm) : null,
+                far < 0 || operation.delivery().isDoubtful(far)
+                        ? null
+                        : known(operation.delivery().lengthM(far)),
+                live && !unknown ? known(ohm == 0 ? 0 : w.phases() * amps * amps * ohm) : null,
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
-                coverage.protectedBy(i));
+                coverage.protectedBy(i),
+                sizing.sizing(i));
     }
 
     private double current(int i, int edge) {
@@ -228,9 +235,11 @@ final class Gatherer {
     private @Nullable Double percentFromSource(int pin, double nominalV) {
         Double here = voltage(pin);
         Double source = voltage(operation.delivery().sourcePin(pin));
-        return here == null || source == null || !(nominalV > 0)
-                ? null
-                : (Double) (100 * LoadDrop.notBelowZero(source - here) / nominalV);
+        boolean known = here != null
+                && source != null
+                && nominalV > 0
+                && !operation.delivery().isDoubtful(pin);
+        return known ? (Double) (100 * LoadDrop.notBelowZero(source - here) / nominalV) : null;
     }
 
     // ---- components ------------------------------------------------------------------------------------------
@@ -264,9 +273,15 @@ final class Gatherer {
                 c.kind(),
                 live,
                 terminals,
-                load && drop != null ? known(drop.percent()) : null,
+                load && drop != null && !isDoubtful(drop) ? known(drop.percent()) : null,
                 load ? limit(c) : null,
                 live ? operation.delivery().tagsTo(feedingPin(number, c)) : List.of());
+    }
+
+    private boolean isDoubtful(LoadDrop drop) {
+        return operation
+                .delivery()
+                .isDoubtful(network.attachments().get(drop.attachment()).pin());
     }
 
     private int feedingPin(int number, Component c) {

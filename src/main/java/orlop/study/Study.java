@@ -15,8 +15,10 @@ import orlop.drawing.Drawing;
  *     as-drawn}
  * @param governing each figure's worst over all conditions
  * @param gaps where overcurrent protection is missing or does not do, over all conditions
+ * @param copper in the cables of which Orlop chose the area
  */
-public record Study(Drawing drawing, Map<String, Results> byCondition, Results governing, List<Gap> gaps) {
+public record Study(
+        Drawing drawing, Map<String, Results> byCondition, Results governing, List<Gap> gaps, Copper copper) {
     public Study {
         byCondition = Collections.unmodifiableMap(new LinkedHashMap<>(byCondition));
         gaps = List.copyOf(gaps);

@@ -24,6 +24,7 @@ import orlop.study.model.Rating;
 import orlop.study.protection.Coverage;
 import orlop.study.protection.Surroundings;
 import orlop.study.sizing.Behind;
+import orlop.study.sizing.FaultHeat;
 import orlop.study.sizing.LoadDrop;
 import orlop.study.sizing.Runs;
 import orlop.study.sizing.Sizing;
@@ -33,6 +34,9 @@ final class Studying {
     /** Kirchhoff's law holds at every point to this, or the network counts as not solved. */
     private static final double GREATEST_RESIDUAL_A = 1e-6;
 
+    /** Thicker cables carry higher faults: so often are areas found anew. */
+    private static final int BEARING_ROUNDS = 3;
+
     private final Drawing drawing;
     private final StudyOptions options;
     private final BooleanSupplier stale;
@@ -41,6 +45,8 @@ final class Studying {
     private final List<Operation> operations = new ArrayList<>();
     private final List<Faults> faults = new ArrayList<>();
     private final List<AcFaults> acFaults = new ArrayList<>();
+    private @Nullable Operation allClosedOperation;
+    private @Nullable Faults allClosed;
 
     Studying(Drawing drawing, StudyOptions options, BooleanSupplier stale) {
         this.drawing = drawing;
@@ -55,9 +61,9 @@ final class Studying {
             conditions.add(
                     OperatingCondition.asDrawn("as-drawn", Words.english().text("study.condition.as-drawn")));
         }
+        List<Network> networks = new ArrayList<>();
         List<OperatingCondition> drawn = List.copyOf(conditions);
         conditions.replaceAll(c -> Relays.settled(plan, c, stale));
-        List<Network> networks = new ArrayList<>();
         for (OperatingCondition c : conditions) {
             giveUpIfStale();
             Network network = Network.of(plan.numbering(), c, networks);
@@ -66,8 +72,23 @@ final class Studying {
         }
         Network reach = Network.reach(plan.numbering(), networks);
         Behind behind = new Behind(plan, reach);
-        Sizing sizing = new Sizing(plan, operations, behind, new Runs(plan, reach, behind), stale);
+        Runs runs = new Runs(plan, reach, behind);
+        Sizing sizing = new Sizing(plan, operations, behind, runs, stale);
         sizing.run();
+        operations.forEach(o -> new Together(plan, o).noteSharing(plan.notes()));
+        findFaults(sizing);
+        FaultHeat heat = new FaultHeat(plan, runs, this::faultMaxA, this::faultMinA);
+        for (int n = 0; n < BEARING_ROUNDS && sizing.bear(heat); n++) {
+            findFaults(sizing);
+        }
+        Coverage coverage = new Coverage(plan, reach, new Around(sizing));
+        noteDoubts(sizing);
+        return records(sizing, coverage, behind, drawn);
+    }
+
+    private void findFaults(Sizing sizing) {
+        faults.clear();
+        acFaults.clear();
         double[] areas = new double[plan.cables().size()];
         for (int i = 0; i < areas.length; i++) {
             areas[i] = sizing.areaMm2(i);
@@ -77,9 +98,43 @@ final class Studying {
             faults.add(Faults.of(plan, o, areas, options.faultOhm(), stale));
             acFaults.add(new AcFaults(plan, o, areas, options.faultOhm(), stale));
         }
-        Coverage coverage = new Coverage(plan, reach, new Around(sizing));
-        noteDoubts(sizing);
-        return records(sizing, coverage, behind, drawn);
+        closeAll(areas);
+    }
+
+    /** Faults with every source on and every switch closed that no interlock holds, unless a condition stands so. */
+    private void closeAll(double[] areas) {
+        OperatingCondition closed = AllClosed.after(drawing, conditions);
+        if (closed != null) {
+            allClosedOperation = new Operation(plan, Network.of(plan.numbering(), closed, List.of()), closed);
+            allClosed = Faults.of(plan, allClosedOperation, areas, options.faultOhm(), stale);
+        }
+    }
+
+    private double faultMaxA(int pin) {
+        double most = Double.NaN;
+        if (allClosed != null && allClosedOperation != null && !allClosedOperation.isAc(pin)) {
+            most = allClosed.maxA(allClosedOperation.assembly().node(pin));
+        }
+        for (int i = 0; i < operations.size(); i++) {
+            int node = operations.get(i).assembly().node(pin);
+            boolean ac = operations.get(i).isAc(pin);
+            double here = ac ? acFaults.get(i).maxA(node) : faults.get(i).maxA(node);
+            most = Double.isNaN(most) || here > most ? here : most;
+        }
+        return most;
+    }
+
+    private double faultMinA(int pin) {
+        double least = Double.NaN;
+        for (int i = 0; i < operations.size(); i++) {
+            Operation o = operations.get(i);
+            int node = o.assembly().node(pin);
+            boolean fed = o.network().feeding().feeds(pin);
+            double here =
+                    o.isAc(pin) ? acFaults.get(i).minA(node) : faults.get(i).minA(node);
+            least = fed && !(least <= here) && !Double.isNaN(here) ? here : least;
+        }
+        return least;
     }
 
     private void giveUpIfStale() {
@@ -125,7 +180,7 @@ final class Studying {
                             remarks));
         }
         Results governing = Governing.of(new ArrayList<>(byCondition.values()));
-        return new Study(drawing, byCondition, governing, coverage.gaps());
+        return new Study(drawing, byCondition, governing, coverage.gaps(), sizing.copper());
     }
 
     /** Remarks on islands without operating point; true if there are none. */
@@ -134,7 +189,7 @@ final class Studying {
             String place = o.network().points().get(t.node()).id();
             String item = componentAt(o.network(), t.node());
             if (t.contradiction()) {
-                notes.add(Remark.Kind.CONTRADICTION, item, condition, "study.contradiction", place);
+                new Together(plan, o).noteContradiction(t, item, place, condition, notes);
             } else {
                 notes.add(Remark.Kind.COLLAPSE, item, condition, "study.collapse", place);
             }
@@ -203,19 +258,17 @@ final class Studying {
 
         @Override
         public double faultMaxA(int pin) {
-            double most = Double.NaN;
-            for (int i = 0; i < operations.size(); i++) {
-                int node = operations.get(i).assembly().node(pin);
-                boolean ac = operations.get(i).isAc(pin);
-                double here = ac ? acFaults.get(i).maxA(node) : faults.get(i).maxA(node);
-                most = Double.isNaN(most) || here > most ? here : most;
-            }
-            return most;
+            return Studying.this.faultMaxA(pin);
+        }
+
+        @Override
+        public double faultMinA(int pin) {
+            return Studying.this.faultMinA(pin);
         }
 
         @Override
         public double faultThroughA(int connection) {
-            double most = Double.NaN;
+            double most = allClosed == null ? Double.NaN : allClosed.throughA(connection);
             for (Faults f : faults) {
                 double here = f.throughA(connection);
                 most = Double.isNaN(most) || here > most ? here : most;

@@ -14,6 +14,8 @@ import orlop.store.Journal;
  * and the number of the edit, which is also the name of the lamp.
  */
 final class WorkThatIsKilled {
+    private static final int MOST_EDITS = 20_000; // should nobody kill it, it ends by itself
+
     private WorkThatIsKilled() {}
 
     /** @param args a folder and the seed of the edits */
@@ -27,7 +29,7 @@ final class WorkThatIsKilled {
         Session session = new Session(drawing, file, Review::of, task -> {}, ui, e -> e.printStackTrace());
         ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor();
         new Keeper(session, Journal.begin(folder.resolve("journals")), clock, ui);
-        for (int n = 1; n < Integer.MAX_VALUE; n++) {
+        for (int n = 1; n < MOST_EDITS; n++) {
             session.apply(Edits.change(session.state()
                     .drawing()
                     .components()

@@ -277,6 +277,93 @@ class CheckerTest {
     }
 
     @Test
+    void a_device_that_the_lowest_fault_does_not_open_says_both_currents() {
+        Sketch s = Sketch.dc(24, "iso13297")
+                .supply("GB1", 24, 0.01)
+                .fuse("F1", "gg", 10)
+                .power("E1", 5)
+                .link("GB1.1", "F1.1")
+                .cable("W1", "F1.2", "E1.1", 60, 1.5);
+        Finding f = only(s, "does-not-open");
+
+        assertThat(f.severity()).as("the cable carries it").isEqualTo(Severity.DEFECT);
+        assertThat(f.place()).isEqualTo(Finding.Place.component("F1"));
+        assertThat(text(f.message())).contains("F1, 10 A", "19 A", "W1");
+        assertThat(f.cure()).isInstanceOf(Cure.ReplaceDevice.class);
+        assertThat(f.provenance()).isEqualTo("memory");
+    }
+
+    @Test
+    void a_bar_that_nothing_feeds_in_any_position() {
+        Sketch s = sound().bar("B1")
+                .bar("B2")
+                .isolator("Q1", orlop.drawing.Position.OPEN)
+                .link("F1.2", "Q1.1")
+                .cable("W2", "Q1.2", "B1.a", 2, 4);
+
+        assertThat(only(s, "bar-without-source").place().item()).isEqualTo("B2");
+        assertThat(text(only(s, "bar-without-source").message())).contains("B2", "draw what feeds it");
+    }
+
+    @Test
+    void a_drawn_negative_bar_is_no_bar_without_source() {
+        Sketch s = sound().bar("NEG").link("GB1.2", "NEG.a").cable("W2", "E1.2", "NEG.b", 6, 4);
+
+        assertThat(check(s)).extracting(Finding::rule).doesNotContain("bar-without-source", "missing-fuse");
+    }
+
+    @Test
+    void a_cable_that_leads_back_to_its_bar() {
+        Sketch s = sound().bar("B1").link("F1.2", "B1.in").cable("W2", "B1.a", "B1.b", 2, 4);
+
+        assertThat(only(s, "cable-to-itself").place()).isEqualTo(Finding.Place.cable("W2"));
+    }
+
+    @Test
+    void what_stays_on_something_that_goes_is_said() {
+        Sketch s = sound().power("E2", 10).cable("W2", "F1.2", "E2.1", 2, 4);
+        s.change(d -> {
+            var old = d.components().require("E2");
+            return d.with(new orlop.drawing.Component(
+                    "E2",
+                    "",
+                    old.place(),
+                    old.systems(),
+                    orlop.drawing.RefitStatus.TO_BE_REMOVED,
+                    old.stage(),
+                    "",
+                    false,
+                    old.particulars(),
+                    Extras.NONE));
+        });
+        Finding f = only(s, "ends-on-removed");
+
+        assertThat(f.place()).isEqualTo(Finding.Place.cable("W2"));
+        assertThat(text(f.message())).contains("W2", "E2");
+        assertThat(check(s)).extracting(Finding::rule).doesNotContain("load-without-source");
+    }
+
+    @Test
+    void contradicting_sources_are_both_named() {
+        Sketch s = Sketch.dc(24).supply("GB1", 24, 0).supply("GB2", 25, 0).link("GB1.1", "GB2.1");
+        Finding f = only(s, "contradictory-sources");
+
+        assertThat(f.place()).isEqualTo(Finding.Place.component("GB1"));
+        assertThat(text(f.message())).contains("GB1", "GB2", "give them their resistances");
+    }
+
+    @Test
+    void a_current_that_nothing_limits_is_said_and_nothing_is_proposed() {
+        Sketch s =
+                Sketch.dc(24, "iso13297").supply("GB1", 24, 0).power("E1", 60).cable("W1", "GB1.1", "E1.1", 4, 4);
+        Finding f = only(s, "missing-fuse");
+
+        assertThat(f.proposed()).isNull();
+        assertThat(f.cure()).isNull();
+        assertThat(text(f.message())).contains("give the source a resistance").doesNotContain("–");
+    }
+
+    @Test
     void every_rule_has_its_words() {
         Set<String> missing = new TreeSet<>();
         for (String rule : Checker.rules()) {

@@ -320,7 +320,8 @@ public final class SampleSheet {
                 1.0,
                 from,
                 to,
-                List.of());
+                List.of(),
+                orlop.study.CableSizing.NONE);
     }
 
     static List<Finding> findings() {

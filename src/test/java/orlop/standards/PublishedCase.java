@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Objects;
 
 /** A check case from a published standard or book, read from {@code published.json}; its source stands in the file. */
-record PublishedCase(JsonNode inputs, JsonNode expected, JsonNode tolerance) {
-    static PublishedCase of(String id) {
+public record PublishedCase(JsonNode inputs, JsonNode expected, JsonNode tolerance) {
+    public static PublishedCase of(String id) {
         try (InputStream in =
                 Objects.requireNonNull(PublishedCase.class.getResourceAsStream("/orlop/checks/published.json"))) {
             for (JsonNode one : new ObjectMapper().readTree(in)) {

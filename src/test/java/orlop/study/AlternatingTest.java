@@ -14,6 +14,7 @@ import orlop.drawing.Poles;
 import orlop.drawing.Position;
 import orlop.drawing.Protection;
 import orlop.drawing.Source;
+import orlop.drawing.Switching;
 
 /** Alternating current: what kinds of loads and sources mean, converters, what is refused, sizing and protection. */
 @SuppressWarnings("NullAway") // a null fails the test
@@ -200,6 +201,26 @@ class AlternatingTest {
         assertThat(study.governing().cables().get("W1").protectedBy()).containsExactly("QF");
     }
 
+    /** With a bypass the output of an inverter/charger can be reached from the shore: 35 A are its charging current. */
+    @Test
+    void the_output_of_an_inverter_charger_is_not_sized_for_its_charging_current() {
+        Sketch s = single().system("24", 24)
+                .add("GB", new Source.Supply(25.0, 0, 0.01, 0, false), "24")
+                .add("G", new Source.Supply(null, 0, 0, 0, false))
+                .bar("N");
+        s.add("TB", new Conversion.InverterCharger(2_000.0, 0.9, 10, 35.0, 16.0, null, 40.0, null), "24", "S")
+                .add("QC", new Switching.Changeover(2, null, Poles.L_N, 1, ""))
+                .add("E", AcSketch.current(4, 1))
+                .link("GB.1", "TB.1")
+                .link("G.1", "N.a")
+                .link("N.b", "TB.3")
+                .link("N.c", "QC.2")
+                .cable("W1", "TB.2", "QC.1", 2, 2.5)
+                .link("QC.3", "E.1");
+
+        assertThat(s.study().governing().cables().get("W1").designCurrentA()).isBetween(4.0, 2_000 / 230.0 + 1e-9);
+    }
+
     @Test
     void an_inverter_charger_passes_the_shore_through_and_charges_and_at_sea_inverts() {
         Sketch s = single().system("24", 24);
@@ -219,6 +240,22 @@ class AlternatingTest {
         assertThat(terminal(sea, "E", 0).voltageV()).isCloseTo(230, within(1e-9));
         assertThat(terminal(sea, "B", 0).powerW()).isCloseTo(900 / 0.9 + 10, within(1e-6));
         assertThat(sea.components().get("E").live()).isTrue();
+    }
+
+    @Test
+    void nothing_is_assumed_of_the_shore_at_an_inlet_whose_pedestal_is_drawn() {
+        Sketch s = single().add("GA", new Source.ShorePedestal(16.0, 1_500.0, 500.0, 30.0))
+                .add("XD", new Source.ShoreInlet(16.0, null, null))
+                .add("E", AcSketch.power(900, 0))
+                .link("XD.1", "E.1");
+        assertThat(s.study().governing().remarks())
+                .extracting(r -> r.message().key())
+                .contains("study.assumed.shore");
+
+        s.link("GA.1", "XD.2");
+        assertThat(s.study().governing().remarks())
+                .extracting(r -> r.message().key())
+                .doesNotContain("study.assumed.shore");
     }
 
     @Test

@@ -107,6 +107,49 @@ class AwkwardTest {
     }
 
     @Test
+    void lengths_and_currents_beyond_all_measure() {
+        for (double metres : new double[] {1e300, 1.7e308, 1e-300}) {
+            for (double amps : new double[] {1e-300, 1e9, 1e300}) {
+                Sketch s = Sketch.dc(24)
+                        .supply("G", 25, 0.01)
+                        .bar("B")
+                        .fuse("F", "gg", 16)
+                        .link("G.1", "F.1")
+                        .auto("W0", "F.2", "B.a", metres)
+                        .current("E1", amps)
+                        .power("E2", amps)
+                        .resistance("E3", 1 / amps)
+                        .current("E4", amps)
+                        .auto("W1", "B.b", "E1.1", metres)
+                        .auto("W2", "B.c", "E2.1", 1)
+                        .cable("W3", "B.d", "E3.1", metres, 1e300)
+                        .cable("W4", "B.e", "E4.1", 1, 1e-300);
+                Study study = sound(s);
+                if (amps >= 1e9) {
+                    assertThat(Checker.check(study))
+                            .extracting(Finding::rule)
+                            .containsAnyOf("no-area-fits", "no-operating-point", "drop-too-high");
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_load_that_no_cable_carries_is_said_and_runs_are_proposed_where_they_would_do() {
+        Study s = sound(Sketch.dc(24)
+                .supply("G", 24, 0)
+                .current("E1", 1e9)
+                .current("E2", 2_000)
+                .auto("W1", "G.1", "E1.1", 1e-3)
+                .auto("W2", "G.1", "E2.1", 1e-3));
+
+        assertThat(Checker.check(s).stream()
+                        .filter(f -> f.rule().equals("no-area-fits"))
+                        .map(f -> f.place().item() + " " + (f.cure() != null)))
+                .containsExactly("W1 false", "W2 true");
+    }
+
+    @Test
     void absurd_values() {
         Study s = sound(Sketch.dc(24)
                 .supply("G", 25, 0.01)

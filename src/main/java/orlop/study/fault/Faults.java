@@ -80,7 +80,7 @@ public final class Faults {
         Islands islands = new Islands(circuit, live);
         int[] nodeCount = new int[islands.count()];
         int[] partCount = new int[islands.count()];
-        boolean[] hasEmf = new boolean[islands.count()];
+        boolean[] hasLimited = new boolean[islands.count()];
         int[] localOf = new int[circuit.nodeCount()];
         for (int v = 0; v < localOf.length; v++) {
             localOf[v] = islands.of(v) < 0 ? -1 : nodeCount[islands.of(v)]++;
@@ -89,7 +89,7 @@ public final class Faults {
             int i = islands.ofPart(p);
             if (i >= 0) {
                 partCount[i]++;
-                hasEmf[i] |= circuit.part(p) == Part.EMF || circuit.third(p) == Double.POSITIVE_INFINITY;
+                hasLimited[i] |= circuit.part(p) == Part.CURRENT || Switchers.isLimited(circuit, p);
             }
         }
         double[] amps = new double[circuit.nodeCount()];
@@ -101,18 +101,26 @@ public final class Faults {
         int[][] nodes = lists(nodeCount, localOf.length, islands::of);
         int[][] parts = lists(partCount, circuit.partCount(), islands::ofPart);
         for (int i = 0; i < islands.count(); i++) {
-            boolean limitedOff = !highest && hasEmf[i];
-            FaultIsland island = new FaultIsland(circuit, nodes[i], parts[i], localOf, limitedOff, faultOhm);
-            double[] found = island.solve();
-            for (int k = 0; k < found.length; k++) {
-                amps[nodes[i][k]] = found[k];
-            }
-            for (int k = 0; k < parts[i].length; k++) {
-                intoA[parts[i][k]] = island.intoA[k];
-                intoB[parts[i][k]] = island.intoB[k];
+            FaultIsland island = new FaultIsland(circuit, nodes[i], parts[i], localOf, highest, faultOhm);
+            take(island.solve(k -> true), nodes[i], parts[i], amps, intoA, intoB);
+            if (!highest && hasLimited[i]) {
+                double[] found = island.faultA; // limited sources count only where nothing else feeds the place
+                FaultIsland limited = new FaultIsland(circuit, nodes[i], parts[i], localOf, true, faultOhm);
+                take(limited.solve(k -> Double.isNaN(found[k])), nodes[i], parts[i], amps, intoA, intoB);
             }
         }
         return new Solution(amps, intoA, intoB);
+    }
+
+    private static void take(
+            FaultIsland island, int[] nodes, int[] parts, double[] amps, double[] intoA, double[] intoB) {
+        for (int k = 0; k < nodes.length; k++) {
+            amps[nodes[k]] = Double.isNaN(island.faultA[k]) ? amps[nodes[k]] : island.faultA[k];
+        }
+        for (int k = 0; k < parts.length; k++) {
+            intoA[parts[k]] = Double.isNaN(island.intoA[k]) ? intoA[parts[k]] : island.intoA[k];
+            intoB[parts[k]] = Double.isNaN(island.intoB[k]) ? intoB[parts[k]] : island.intoB[k];
+        }
     }
 
     private static int[][] lists(int[] sizes, int count, java.util.function.IntUnaryOperator islandOf) {
@@ -150,7 +158,7 @@ public final class Faults {
                     : assembly.partOfAttachment(i);
             SourceModel m = t.role() == Attachment.Role.CONVERTER ? plan.output(t.pin()) : plan.source(t.pin());
             if (part >= 0 && m != null) {
-                source(circuit, service.a(part), service.b(part), highest ? m.strongest() : m.weakest());
+                source(circuit, service.a(part), service.b(part), m, highest ? m.strongest() : m.weakest());
             }
         }
         return circuit;
@@ -204,10 +212,10 @@ public final class Faults {
         return throughA[connection];
     }
 
-    private static void source(Circuit circuit, int a, int b, SourceModel.Thevenin t) {
+    private static void source(Circuit circuit, int a, int b, SourceModel m, SourceModel.Thevenin t) {
         if (t.isCurrent()) {
             circuit.add(Part.CURRENT, a, b, t.limitA(), 0, 0);
-        } else if (t.isLimited()) {
+        } else if (t.isLimited() || m.part() == Part.LIMITED) { // without limit: it cannot be charged
             circuit.add(Part.LIMITED, a, b, t.emfV(), t.ohm(), t.limitA());
         } else {
             circuit.add(Part.EMF, a, b, t.emfV(), t.ohm(), 0);

@@ -366,7 +366,7 @@ final class Island {
             }
         }
         new TieCurrents(localA, localB, tied, ties, leaving, nodes.length).into(current);
-        Likes.share(circuit, parts, localA, localB, redundant, current);
+        Likes.share(circuit, parts, localA, localB, tied, redundant, current);
     }
 
     /** Puts up to {@code most} parts into the state they ought to have; true if any changed. */

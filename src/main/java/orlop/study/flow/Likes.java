@@ -1,36 +1,82 @@
 package orlop.study.flow;
 
-/** Equal ideal sources side by side: nothing says how they share their current, so they share it alike. */
+/**
+ * Equal sources without a slope side by side: nothing says how they share their current, so they share it alike, each up
+ * to its limit.
+ */
 final class Likes {
-    private Likes() {}
+    private final Circuit circuit;
+    private final int[] parts;
+    private final int[] localA;
+    private final int[] localB;
+    private final double[] current;
 
-    static void share(Circuit circuit, int[] parts, int[] localA, int[] localB, boolean[] redundant, double[] current) {
+    private Likes(Circuit circuit, int[] parts, int[] localA, int[] localB, double[] current) {
+        this.circuit = circuit;
+        this.parts = parts;
+        this.localA = localA;
+        this.localB = localB;
+        this.current = current;
+    }
+
+    /**
+     * @param tied by position: whether the part holds its voltage
+     * @param redundant by position: whether it would, but another does already
+     * @param current by position: from a to b; put right here
+     */
+    static void share(
+            Circuit circuit,
+            int[] parts,
+            int[] localA,
+            int[] localB,
+            boolean[] tied,
+            boolean[] redundant,
+            double[] current) {
+        Likes likes = new Likes(circuit, parts, localA, localB, current);
         for (int i = 0; i < parts.length; i++) {
-            if (redundant[i] && circuit.part(parts[i]) == Part.EMF) {
-                shareWith(i, circuit, parts, localA, localB, current);
+            boolean emf = circuit.part(parts[i]) == Part.EMF && redundant[i];
+            boolean limited = circuit.part(parts[i]) == Part.LIMITED && tied[i];
+            if (emf || limited) {
+                likes.shareWith(i);
             }
         }
     }
 
-    private static void shareWith(int i, Circuit circuit, int[] parts, int[] localA, int[] localB, double[] current) {
-        double sum = 0;
-        int likes = 0;
+    private void shareWith(int i) {
+        double left = 0;
+        int sharing = 0;
+        boolean[] open = new boolean[parts.length];
         for (int k = 0; k < parts.length; k++) {
-            if (alike(circuit, parts, localA, localB, i, k)) {
-                sum += current[k];
-                likes++;
+            open[k] = alike(i, k);
+            left += open[k] ? current[k] : 0;
+            sharing += open[k] ? 1 : 0;
+        }
+        boolean full = sharing > 1;
+        while (full) { // those whose limit is below their share give that; the others share the rest
+            full = false;
+            for (int k = 0; k < parts.length; k++) {
+                if (open[k] && -left / sharing > limit(k)) {
+                    open[k] = false;
+                    current[k] = -limit(k);
+                    left += limit(k);
+                    sharing--;
+                    full = sharing > 1;
+                }
             }
         }
         for (int k = 0; k < parts.length; k++) {
-            if (alike(circuit, parts, localA, localB, i, k)) {
-                current[k] = sum / likes;
-            }
+            current[k] = open[k] ? left / sharing : current[k];
         }
     }
 
-    private static boolean alike(Circuit circuit, int[] parts, int[] localA, int[] localB, int i, int k) {
-        return circuit.part(parts[k]) == Part.EMF
+    private double limit(int k) {
+        return circuit.part(parts[k]) == Part.LIMITED ? circuit.third(parts[k]) : Double.POSITIVE_INFINITY;
+    }
+
+    private boolean alike(int i, int k) {
+        return circuit.part(parts[k]) == circuit.part(parts[i])
                 && circuit.second(parts[k]) == 0
+                && circuit.first(parts[k]) == circuit.first(parts[i])
                 && localA[k] == localA[i]
                 && localB[k] == localB[i];
     }

@@ -61,6 +61,9 @@ final class AcLoads {
         switch (p.behaviour()) {
             case CURRENT -> {
                 double amps = LoadModel.known(c, p.currentA(), "currentA", notes);
+                if (p.powerFactor() == null && amps != 0) {
+                    notes.assumed(c.id(), "study.assumed.power-factor", c.id());
+                }
                 double active = p.powerFactor() == null ? 1 : p.powerFactor();
                 double reactive = Math.sqrt(1 - active * active);
                 return new LoadModel(Part.LOAD_CURRENT, amps * active, amps * reactive, amps, p.vital());

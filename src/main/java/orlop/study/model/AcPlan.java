@@ -12,10 +12,13 @@ import orlop.drawing.Consumer;
 import orlop.drawing.Conversion;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Kind;
+import orlop.drawing.Link;
 import orlop.drawing.Phase;
 import orlop.drawing.Quantity;
 import orlop.drawing.RefitStatus;
 import orlop.drawing.Source;
+import orlop.drawing.TerminalRef;
 import orlop.drawing.Unit;
 
 /** The alternating-current share of a {@link Plan}: which systems are calculated, their loads and sources. */
@@ -72,7 +75,7 @@ final class AcPlan {
         double phaseV = Plan.phaseV(system);
         if (c.particulars() instanceof Consumer load) {
             loads.put(c.id(), makingLoads.of(c, load, phaseV, Plan.phases(system)));
-        } else if (c.particulars() instanceof Source) {
+        } else if (c.particulars() instanceof Source && !passesTheShoreOn(c)) {
             AcSourceModel m = makingSources.of(c, phaseV, Plan.phases(system));
             if (m == null) {
                 notes.notCalculated(
@@ -88,6 +91,25 @@ final class AcPlan {
             notes.assumed(c.id(), "study.assumed.charger-factor", c.id());
         }
         noteConversion(c);
+    }
+
+    /** Whether something is drawn at an inlet's terminal 2: then that is the shore, and its data count. */
+    private boolean passesTheShoreOn(Component c) {
+        if (c.kind() != Kind.SHORE_INLET) {
+            return false;
+        }
+        TerminalRef ashore = new TerminalRef(c.id(), "2");
+        for (Cable w : plan.drawing().cables().values()) {
+            if (w.from().equals(ashore) || w.to().equals(ashore)) {
+                return true;
+            }
+        }
+        for (Link l : plan.drawing().links().values()) {
+            if (l.from().equals(ashore) || l.to().equals(ashore)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void noteUnlimited(Component c, AcSourceModel m) {

@@ -9,7 +9,11 @@ import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.network.Network;
 
-/** Finds out, for one operating point, which source delivers to which pin. */
+/**
+ * Finds out, for one operating point, which source delivers to which pin: first those that hold a voltage, then what
+ * only charges. A lead to a bank may carry a great charging current: what that drops is not the loads' concern while a
+ * bank holds the voltage behind it, even one that is being charged.
+ */
 final class Delivering {
     /** Below this many amperes a way carries nothing. */
     private static final double NOTHING_A = 1e-9;
@@ -22,6 +26,14 @@ final class Delivering {
     private final int[] source;
     private final int[] via;
     private final double[] lengthM;
+
+    /** What a walk may follow. */
+    private enum Way {
+        ALONG_THE_CURRENT,
+        /** Along the current, and over what carries nothing. */
+        ALONG_NOTHING,
+        ANY
+    }
 
     private record Giver(int attachment, int pin, double voltageV) {}
 
@@ -54,15 +66,28 @@ final class Delivering {
     }
 
     private void deliver(List<Giver> givers) {
+        List<Giver> holding = givers.stream().filter(g -> holds(g.attachment())).toList();
+        List<Giver> charging =
+                givers.stream().filter(g -> !holds(g.attachment())).toList();
+        spreadInTurn(holding, Way.ALONG_THE_CURRENT);
+        spreadInTurn(charged(), Way.ANY);
+        spreadInTurn(charging, Way.ALONG_THE_CURRENT);
+        idle(givers);
+    }
+
+    private boolean holds(int attachment) {
+        return network.attachments().get(attachment).role() == Attachment.Role.VOLTAGE_SOURCE;
+    }
+
+    private void spreadInTurn(List<Giver> givers, Way way) {
         for (int first = 0; first < givers.size(); ) {
             int next = first + 1;
             while (next < givers.size() && alike(givers.get(first), givers.get(next))) {
                 next++;
             }
-            spread(givers.subList(first, next));
+            spread(givers.subList(first, next), way);
             first = next;
         }
-        idle(givers);
     }
 
     private static boolean alike(Giver a, Giver b) {
@@ -71,21 +96,29 @@ final class Delivering {
 
     /** All that give current, the highest voltage first. */
     private List<Giver> givers() {
-        List<Giver> givers = new ArrayList<>();
+        return sources(true);
+    }
+
+    /** All that hold a voltage and give nothing just now, the highest voltage first. */
+    private List<Giver> charged() {
+        return sources(false).stream().filter(g -> holds(g.attachment())).toList();
+    }
+
+    private List<Giver> sources(boolean giving) {
+        List<Giver> found = new ArrayList<>();
         for (int i = 0; i < network.attachments().size(); i++) {
             Attachment t = network.attachments().get(i);
             boolean converter = t.role() == Attachment.Role.CONVERTER;
             if (t.on() && (converter || t.isSource())) {
                 double amps = converter ? -operation.currentOfOutput(i) : -operation.currentOfAttachment(i);
-                int pin = converter ? t.outputPin() : t.pin();
-                double volts = amps > NOTHING_A ? operation.voltage(pin) : Double.NaN;
-                if (!Double.isNaN(volts)) {
-                    givers.add(new Giver(i, pin, volts));
+                double volts = operation.voltage(network.livePin(i));
+                if (!Double.isNaN(volts) && giving == amps > NOTHING_A) {
+                    found.add(new Giver(i, network.livePin(i), volts));
                 }
             }
         }
-        givers.sort(Comparator.comparingDouble(g -> -g.voltageV()));
-        return givers;
+        found.sort(Comparator.comparingDouble(g -> -g.voltageV()));
+        return found;
     }
 
     /** Whether no closed connection closes a ring and every source has a tree to itself: then the ways are given. */
@@ -131,12 +164,12 @@ final class Delivering {
         return found;
     }
 
-    private void spread(List<Giver> givers) {
+    private void spread(List<Giver> givers, Way way) {
         PriorityQueue<Step> open = new PriorityQueue<>(Comparator.comparingDouble(Step::lengthM));
         for (Giver g : givers) {
             open.add(new Step(g.pin(), -1, g.attachment(), 0));
         }
-        walk(open, false);
+        walk(open, way);
     }
 
     /** Carries on to pins that no current reaches, over what carries nothing. */
@@ -151,42 +184,43 @@ final class Delivering {
                 Comparator.<Step>comparingInt(s -> rank[s.source()]).thenComparingDouble(Step::lengthM));
         for (int pin = 0; pin < source.length; pin++) {
             if (source[pin] >= 0) {
-                go(pin, true, open);
+                go(pin, Way.ALONG_NOTHING, open);
             }
         }
-        walk(open, true);
+        walk(open, Way.ALONG_NOTHING);
     }
 
-    private void walk(PriorityQueue<Step> open, boolean idle) {
+    private void walk(PriorityQueue<Step> open, Way way) {
         while (!open.isEmpty()) {
             Step s = open.remove();
             if (source[s.pin()] < 0) {
                 source[s.pin()] = s.source();
                 via[s.pin()] = s.via();
                 lengthM[s.pin()] = s.lengthM();
-                go(s.pin(), idle, open);
+                go(s.pin(), way, open);
             }
         }
     }
 
-    private void go(int pin, boolean idle, PriorityQueue<Step> open) {
+    private void go(int pin, Way way, PriorityQueue<Step> open) {
         for (int i = start[pin]; i < start[pin + 1]; i++) {
             Connection c = connections.get(edges[i]);
             int other = c.other(pin);
-            if (source[other] < 0 && passes(edges[i], c, pin, idle)) {
+            if (source[other] < 0 && passes(edges[i], c, pin, way)) {
                 open.add(new Step(other, edges[i], source[pin], lengthM[pin] + c.lengthM()));
             }
         }
     }
 
-    private boolean passes(int edge, Connection c, int from, boolean idle) {
+    private boolean passes(int edge, Connection c, int from, Way way) {
         if (c.contracted()) {
             return true;
         }
         double amps = operation.currentOfConnection(edge);
         double onward = c.a() == from ? amps : -amps;
         boolean forward = c.kind() != Connection.Kind.DIODE || c.a() == from;
-        return onward > NOTHING_A || (idle && forward && !(Math.abs(amps) > NOTHING_A));
+        boolean free = way == Way.ANY || (way == Way.ALONG_NOTHING && !(Math.abs(amps) > NOTHING_A));
+        return onward > NOTHING_A || (forward && free);
     }
 
     /** Takes the feeding path, of the pins for which nothing has been found. */

@@ -20,6 +20,7 @@ public final class Delivery {
     private final int[] source;
     private final int[] via;
     private final double[] lengthM;
+    private final boolean[] doubtful;
 
     /** All arrays are by pin; they are kept as they are. */
     Delivery(Network network, int[] source, int[] via, double[] lengthM) {
@@ -27,6 +28,35 @@ public final class Delivery {
         this.source = source;
         this.via = via;
         this.lengthM = lengthM;
+        doubtful = doubtful();
+    }
+
+    private boolean[] doubtful() {
+        boolean[] found = new boolean[source.length];
+        if (!network.numbering().hasUnknownLength()) {
+            return found;
+        }
+        boolean[] done = new boolean[source.length];
+        for (int pin = 0; pin < found.length; pin++) {
+            List<Integer> way = new ArrayList<>();
+            int at = pin;
+            while (at >= 0 && !done[at]) {
+                done[at] = true;
+                way.add(at);
+                at = before(at);
+            }
+            for (int k = way.size() - 1; k >= 0; k--) {
+                int here = way.get(k);
+                int up = before(here);
+                found[here] = up >= 0 && (found[up] || network.numbering().isOfUnknownLength(via[here]));
+            }
+        }
+        return found;
+    }
+
+    /** Whether a cable of unknown length lies on the way, so that neither length nor drop is known. */
+    public boolean isDoubtful(int pin) {
+        return doubtful[pin];
     }
 
     /** Number of the attachment from which the pin's drop is reckoned; −1 where nothing feeds the pin. */

@@ -58,6 +58,23 @@ public record DeviceModel(
         return new DeviceModel(c, ratingA, known, breaks, volts);
     }
 
+    /** Operating current over rated current where the family's is not known: common practice, no source. */
+    private static final double USUAL_OPERATING = 1.6;
+
+    /** Conventional operating current I2, at which it surely opens in its conventional time; null without a rating. */
+    public @Nullable Double operatesAtA() {
+        return ratingA == null ? null : (Double) (ratingA * operatesOver(ratingA));
+    }
+
+    private double operatesOver(double rating) {
+        return family.flatMap(f -> f.i2OverIn(rating)).map(Sourced::value).orElse(USUAL_OPERATING);
+    }
+
+    /** Whether the family's own figure stands behind {@link #operatesAtA}. */
+    public boolean operatingKnown() {
+        return ratingA != null && family.flatMap(f -> f.i2OverIn(ratingA)).isPresent();
+    }
+
     /** Whether it may stand in front of a conductor of this ampacity; what is not known passes here. */
     public boolean guards(RuleSet rules, double ampacityA) {
         if (ratingA == null) {

@@ -29,6 +29,7 @@ public final class Plan {
     private final RuleSet rules;
     private final Notes notes = new Notes();
     private final List<CableModel> cables = new ArrayList<>();
+    private final AmpacityTable ampacities;
     private final Map<String, Integer> cableIndex = new HashMap<>();
     private final Map<String, ElectricalSystem> systems = new HashMap<>();
     private final Map<String, LoadModel> loads = new HashMap<>();
@@ -51,10 +52,11 @@ public final class Plan {
             notes.assumed("", "study.assumed.rule-set", rules.title());
         }
         alternating = new AcPlan(this, notes);
-        AmpacityTable ampacities = new AmpacityTable(rules);
+        ampacities = new AmpacityTable(rules);
         for (Cable w : drawing.cables().values()) {
             cableIndex.put(w.id(), cables.size());
-            cables.add(cable(w, ampacities));
+            noteLength(w);
+            cables.add(cable(w));
         }
         Sources making = new Sources(drawing.vessel().faultMethod(), notes);
         Chains chains = new Chains(drawing);
@@ -82,11 +84,16 @@ public final class Plan {
         }
     }
 
-    private CableModel cable(Cable w, AmpacityTable ampacities) {
-        Double length = Resistances.lengthM(drawing, w);
-        if (length == null && w.measured().loopResistanceOhm() == null) {
+    private void noteLength(Cable w) {
+        boolean stated =
+                w.measured().loopResistanceOhm() != null || w.measured().conductorResistanceOhm() != null;
+        if (!stated && Resistances.lengthM(drawing, w) == null) {
             notes.assumed(w.id(), "study.assumed.no-length", w.id());
         }
+    }
+
+    private CableModel cable(Cable w) {
+        Double length = Resistances.lengthM(drawing, w);
         Double own = w.construction().ambientC();
         double general = w.construction().engineSpace()
                 ? drawing.vessel().engineSpaceC()
@@ -126,8 +133,21 @@ public final class Plan {
                 noteUnlimited(c, m);
             }
         }
+        noteDiode(c);
         if (c.particulars() instanceof orlop.drawing.Conversion) {
             output(c, making);
+        }
+    }
+
+    private void noteDiode(Component c) {
+        Double dropV = null;
+        if (c.particulars() instanceof Switching.DiodeIsolator d) {
+            dropV = d.dropV();
+        } else if (c.particulars() instanceof Switching.Diode d && d.resistanceOhm() == 0) {
+            dropV = d.dropV();
+        }
+        if (dropV != null) {
+            notes.assumed(c.id(), "study.assumed.diode", c.id(), new Quantity(dropV, Unit.VOLT));
         }
     }
 
@@ -232,6 +252,11 @@ public final class Plan {
             throw new IllegalArgumentException("no such cable: " + w.id());
         }
         return i;
+    }
+
+    /** The same cable with so many runs side by side, 1 to 20. */
+    public CableModel withRuns(int cable, int runs) {
+        return cable(cables.get(cable).cable().withParallel(runs));
     }
 
     /** Null where the component is no load that is calculated. */

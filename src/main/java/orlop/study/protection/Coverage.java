@@ -2,260 +2,207 @@ package orlop.study.protection;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import orlop.drawing.ElectricalSystem;
-import orlop.drawing.Source;
-import orlop.network.Attachment;
-import orlop.network.Connection;
+import orlop.drawing.Quantity;
+import orlop.drawing.Unit;
 import orlop.network.Network;
-import orlop.network.Zones;
-import orlop.standards.SourceKind;
 import orlop.study.Gap;
-import orlop.study.model.AcSourceModel;
 import orlop.study.model.DeviceModel;
 import orlop.study.model.Plan;
 import orlop.study.model.Rating;
-import orlop.study.model.SourceModel;
 
 /**
- * Overcurrent protection of every cable against every source, with every switch closed that can be.
+ * Overcurrent protection of every cable against every source, in every position that switches can take.
  *
- * <p>Devices part the network into zones. Current enters a zone at the sources in it and at the devices that have
- * sources beyond them. From each such entrance the zone is walked: a cable that the entrance does not guard needs a
- * device of its own at its near end, unless every way on from there meets one within the permitted distance.
+ * <p>A cable is guarded at an end if every way on which current can come in there passes a device that guards a conductor
+ * of its ampacity; if the sources that come unguarded limit themselves to what it carries; or if every way on from there
+ * meets a device within the permitted distance, the devices together letting pass no more than it carries. Where devices
+ * are missing, the fewest are proposed: each time at the first bare cable of a way, until with all of them in place
+ * nothing is bare any more.
  */
 public final class Coverage {
+    private static final int ROUNDS = 60;
+
+    /** One end of one cable. */
+    private record End(int edge, int pin) {}
+
     private final Plan plan;
-    private final Network network;
+    private final Grid grid;
     private final Surroundings around;
-    private final List<@Nullable DeviceModel> devices = new ArrayList<>();
-    private final List<List<String>> guards = new ArrayList<>();
-    private final int[][] at; // connections that end at each pin
-    private final Zones zones;
-    private final Map<String, Integer> company;
-    private final Gaps gaps = new Gaps();
     private final Proposer proposer;
+    private final Ends ends;
+    private final List<Integer> cableEdges = new ArrayList<>();
+    private final Map<End, Gap> gaps = new LinkedHashMap<>();
+    private final Map<End, Set<String>> also = new HashMap<>();
+    private final List<Gap> deviceGaps = new ArrayList<>();
+    private final Guards guards;
+    private final GapMaker maker;
 
     /** @param reach the network with every switch closed */
     public Coverage(Plan plan, Network reach, Surroundings around) {
         this.plan = plan;
-        this.network = reach;
         this.around = around;
+        grid = new Grid(plan, reach);
         proposer = new Proposer(plan, around);
-        company = sourcesOfSystems();
-        at = adjacency(reach);
-        boolean[] cut = new boolean[reach.connections().size()];
-        for (int e = 0; e < cut.length; e++) {
-            Connection c = reach.connections().get(e);
-            ElectricalSystem system = plan.system(c.a());
-            boolean counts = c.device() != null && plan.calculates(system);
-            DeviceModel device =
-                    counts ? DeviceModel.of(c.theDevice(), system.nature().isDc()) : null;
-            devices.add(device);
-            cut[e] = device != null;
+        maker = new GapMaker(grid, around, proposer);
+        List<Entrance> entrances = new Entrances(grid).all();
+        ends = new Ends(grid, around, new Distances(plan.drawing(), plan.rules()), entrances);
+        for (int e = 0; e < grid.count(); e++) {
+            if (grid.cable(e) >= 0) {
+                cableEdges.add(e);
+            }
         }
-        for (int i = 0; i < plan.cables().size(); i++) {
-            guards.add(new ArrayList<>(1));
-        }
-        int[] strong = new int[reach.pinCount()];
-        double[] limited = new double[reach.pinCount()];
-        List<Entrance> sources = sources(strong, limited);
-        zones = new Zones(reach, cut, strong, limited);
-        for (Entrance e : sources) {
-            new Walk(this, e).run();
-        }
-        for (int e = 0; e < cut.length; e++) {
-            DeviceModel device = devices.get(e);
+        guards = new Guards(grid, around, entrances);
+        look();
+        noteShortRuns();
+        devices(entrances);
+    }
+
+    private void devices(List<Entrance> entrances) {
+        OpeningCheck opening = new OpeningCheck(grid, around, proposer, guards.zones(), entrances);
+        for (int e = 0; e < grid.count(); e++) {
+            DeviceModel device = grid.device(e);
             if (device != null) {
-                enter(e, device, network.connections().get(e).a());
-                enter(e, device, network.connections().get(e).b());
-                new DeviceCheck(this, e, device).run();
+                deviceGaps.addAll(new DeviceCheck(grid, around, proposer, e, device).gaps());
+                Gap late = opening.of(e, device);
+                if (late != null) {
+                    deviceGaps.add(late);
+                }
             }
         }
     }
 
-    private static int[][] adjacency(Network network) {
-        int[] degree = new int[network.pinCount()];
-        for (Connection c : network.connections()) {
-            degree[c.a()]++;
-            degree[c.b()]++;
-        }
-        int[][] at = new int[degree.length][];
-        for (int v = 0; v < at.length; v++) {
-            at[v] = new int[degree[v]];
-        }
-        for (int e = network.connections().size() - 1; e >= 0; e--) {
-            Connection c = network.connections().get(e);
-            at[c.a()][--degree[c.a()]] = e;
-            at[c.b()][--degree[c.b()]] = e;
-        }
-        return at;
+    // ---- cables without device ---------------------------------------------------------------------------------
+
+    private void look() {
+        Map<End, Ends.Bare> bare = bare();
+        place(bare);
+        attribute(bare);
     }
 
-    private boolean isDc(int pin) {
-        return plan.isDc(pin);
+    /** Gaps until, with all proposed devices in place, nothing is bare any more. */
+    private void place(Map<End, Ends.Bare> first) {
+        Map<End, Ends.Bare> bare = first;
+        for (int n = 0; n < ROUNDS && !bare.isEmpty(); n++) {
+            markBehind(bare);
+            boolean any = false;
+            for (Map.Entry<End, Ends.Bare> b : bare.entrySet()) {
+                Arrivals.Arrival a = b.getValue().arrival();
+                if (a == null || !a.behindGap() || n == ROUNDS - 1) {
+                    place(b.getKey(), b.getValue());
+                    any = true;
+                }
+            }
+            if (!any) { // they stand behind each other in a ring
+                Map.Entry<End, Ends.Bare> one = bare.entrySet().iterator().next();
+                place(one.getKey(), one.getValue());
+            }
+            ends.again();
+            bare = bare();
+            bare.keySet().removeAll(gaps.keySet());
+        }
     }
 
-    /** The sources that are not harmless by themselves; counts all of them by pin. */
-    private List<Entrance> sources(int[] strong, double[] limited) {
-        List<Entrance> found = new ArrayList<>();
-        for (Attachment t : network.attachments()) {
-            boolean converter = t.role() == Attachment.Role.CONVERTER;
-            SourceModel m = converter ? plan.output(t.pin()) : plan.source(t.pin());
-            int pin = converter ? t.outputPin() : t.pin();
-            if (t.on() && plan.isAc(pin)) {
-                alternating(t, pin, strong, limited, found);
+    private Map<End, Ends.Bare> bare() {
+        Map<End, Ends.Bare> found = new LinkedHashMap<>();
+        for (int e : cableEdges) {
+            for (Ends.Bare b : ends.bare(e)) {
+                found.put(new End(e, b.pin()), b);
             }
-            if (m == null || !t.on() || !isDc(pin)) {
-                continue;
-            }
-            boolean harmless = m.carriesItself() && Double.isFinite(m.limitA());
-            if (harmless) {
-                limited[pin] += m.limitA();
-            } else {
-                strong[pin]++;
-            }
-            SourceKind kind = m.battery() && !converter ? SourceKind.BATTERY : SourceKind.CHARGING_SOURCE;
-            found.add(new Entrance(
-                    pin, kind, null, true, t.component().id(), harmless ? m.limitA() : Double.POSITIVE_INFINITY));
         }
         return found;
     }
 
-    /** What lies behind the breaker of a pedestal gets no more, for long, than that lets through. */
-    private void alternating(Attachment t, int pin, int[] strong, double[] limited, List<Entrance> found) {
-        boolean converter = t.role() == Attachment.Role.CONVERTER;
-        AcSourceModel m = converter ? null : plan.acSource(t.component());
-        boolean inverts = converter && isDc(t.pin());
-        if (m == null && !inverts) {
-            return;
-        }
-        Double breaker = t.component().particulars() instanceof Source.ShorePedestal p ? p.ratingA() : null;
-        if (breaker != null) {
-            limited[pin] += breaker;
-        } else {
-            strong[pin]++;
-        }
-        SourceKind kind = m != null && m.shore() ? SourceKind.SHORE_INLET : SourceKind.AC_SOURCE;
-        double most = breaker != null ? breaker : Double.POSITIVE_INFINITY;
-        found.add(new Entrance(pin, kind, null, true, t.component().id(), most));
-    }
-
-    /** What counts for the distance to the next device at any place behind the first. */
-    SourceKind pointKind(int pin) {
-        return isDc(pin) ? SourceKind.DC_POINT : SourceKind.AC_SOURCE;
-    }
-
-    private void enter(int connection, DeviceModel device, int pin) {
-        int strong = zones.strongBeyond(connection, pin);
-        double limited = zones.limitedBeyond(connection, pin);
-        if (strong > 0 || limited > 0) {
-            double most = strong > 0 ? Double.POSITIVE_INFINITY : limited;
-            new Walk(this, new Entrance(pin, pointKind(pin), device, true, sourceBeyond(pin), most)).run();
+    /** Marks the arrivals that have passed a bare cable. */
+    private void markBehind(Map<End, Ends.Bare> bare) {
+        for (Arrivals.Arrival a : ends.arrivals().all()) {
+            a.setBehindGap(!a.isStart()
+                    && (a.before().behindGap()
+                            || bare.containsKey(new End(a.via(), a.before().pin()))));
         }
     }
 
-    /** The source that feeds the pin on the shortest way; good enough to name one. */
-    private String sourceBeyond(int pin) {
-        int root = network.feeding().root(pin);
-        return root < 0 ? "" : network.attachments().get(root).component().id();
+    private void place(End end, Ends.Bare b) {
+        int cable = grid.cable(b.edge());
+        Rating weakest = weakest(b.edge(), b.pin());
+        Gap gap = maker.of(b, weakest, ends.pointKind(b.pin()));
+        gaps.put(end, gap);
+        ends.propose(
+                b.edge(), proposer.guardsFromA(gap.proposed(), plan.cables().get(cable), cable, weakest));
     }
 
-    /**
-     * Where current enters a zone.
-     *
-     * @param pin where
-     * @param kind for the permitted distance
-     * @param device null for a source
-     * @param isThere false for a device that is only proposed
-     * @param source tag of the source, or of one beyond the device
-     * @param mostA what all sources there give together; infinite where nothing limits them
-     */
-    record Entrance(
-            int pin, SourceKind kind, @Nullable DeviceModel device, boolean isThere, String source, double mostA) {
-        /** Whether a conductor of this ampacity needs nothing more. */
-        boolean guards(Plan plan, @Nullable Rating rating) {
-            if (rating == null) {
-                return device != null;
+    /** Rating of the thinnest cable of a row without branch and device: what one device has to guard. */
+    private @Nullable Rating weakest(int edge, int pin) {
+        Rating least = around.rating(grid.cable(edge));
+        int at = grid.other(edge, pin);
+        int via = edge;
+        for (int n = 0; n < grid.count() && grid.at(at).length == 2 && at != pin; n++) {
+            int next = grid.at(at)[0] == via ? grid.at(at)[1] : grid.at(at)[0];
+            if (grid.device(next) != null) {
+                break;
             }
-            boolean carries = mostA <= rating.amps() * (1 + 1e-9);
-            return carries || (device != null && device.guards(plan.rules(), rating.amps()));
+            if (grid.cable(next) >= 0) {
+                Rating r = around.rating(grid.cable(next));
+                least = least == null || (r != null && r.amps() < least.amps()) ? r : least;
+            }
+            at = grid.other(next, at);
+            via = next;
         }
+        return least;
     }
 
-    Plan plan() {
-        return plan;
-    }
-
-    Network network() {
-        return network;
-    }
-
-    Surroundings around() {
-        return around;
-    }
-
-    Proposer proposer() {
-        return proposer;
-    }
-
-    int[] at(int pin) {
-        return at[pin];
-    }
-
-    @Nullable
-    DeviceModel device(int connection) {
-        return devices.get(connection);
-    }
-
-    void guarded(int cable, Entrance entrance) {
-        DeviceModel by = entrance.device();
-        if (by != null
-                && entrance.isThere()
-                && !guards.get(cable).contains(by.component().id())) {
-            guards.get(cable).add(by.component().id());
-        }
-    }
-
-    /** Whether several sources feed the system, so that what one gives at present says little of its duty. */
-    boolean hasCompany(ElectricalSystem system) {
-        return company.getOrDefault(system.id(), 0) > 1;
-    }
-
-    private Map<String, Integer> sourcesOfSystems() {
-        Map<String, Integer> count = new HashMap<>();
-        for (Attachment t : network.attachments()) {
-            if (t.isSource() || t.role() == Attachment.Role.CONVERTER) {
-                new HashSet<>(t.component().systems()).forEach(s -> count.merge(s, 1, Integer::sum));
+    /** Every other bare cable belongs to the gap whose device would guard it too. */
+    private void attribute(Map<End, Ends.Bare> bare) {
+        Set<String> own = new LinkedHashSet<>();
+        gaps.values().forEach(g -> own.add(g.cable()));
+        for (Map.Entry<End, Ends.Bare> b : bare.entrySet()) {
+            String cable = tag(b.getKey().edge());
+            if (!own.contains(cable)) {
+                End gap = gapBefore(b.getValue().arrival());
+                also.computeIfAbsent(gap, k -> new LinkedHashSet<>()).add(cable);
             }
         }
-        return count;
+        gaps.replaceAll((end, gap) -> gap.withAlso(List.copyOf(also.getOrDefault(end, Set.of()))));
     }
 
-    void add(Gap gap) {
-        gaps.add(gap);
+    private String tag(int edge) {
+        return grid.connection(edge).item();
     }
 
-    /** All gaps, in the order in which they were met. */
+    private End gapBefore(Arrivals.@Nullable Arrival arrival) {
+        for (Arrivals.Arrival a = arrival; a != null && !a.isStart(); a = a.before()) {
+            End end = new End(a.via(), a.before().pin());
+            if (gaps.containsKey(end)) {
+                return end;
+            }
+        }
+        return gaps.keySet().iterator().next();
+    }
+
+    private void noteShortRuns() {
+        ends.shortRuns().forEach((edge, metres) -> {
+            if (gaps.keySet().stream().noneMatch(g -> g.edge() == edge)) {
+                plan.notes().assumed(tag(edge), "study.assumed.short-run", tag(edge), new Quantity(metres, Unit.METRE));
+            }
+        });
+    }
+
+    // ---- results -------------------------------------------------------------------------------------------------
+
+    /** All gaps: cables without device in the order in which they were found, then devices that don't do. */
     public List<Gap> gaps() {
-        return gaps.all();
+        List<Gap> all = new ArrayList<>(gaps.values());
+        all.addAll(deviceGaps);
+        return all;
     }
 
     /** Tags of the devices that guard a cable. */
     public List<String> protectedBy(int cable) {
-        return guards.get(cable);
-    }
-
-    /** The greater of {@link #permittedM} with and without a sheath. */
-    double greatestPermittedM(SourceKind kind) {
-        return Math.max(permittedM(kind, true), permittedM(kind, false));
-    }
-
-    /** Greatest permitted distance from an entrance to the first device. */
-    double permittedM(SourceKind kind, boolean sheathed) {
-        return plan.rules().firstDeviceWithinM(kind, sheathed).value();
+        return guards.of(cable);
     }
 }

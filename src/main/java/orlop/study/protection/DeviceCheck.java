@@ -1,5 +1,7 @@
 package orlop.study.protection;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.ElectricalSystem;
 import orlop.network.Connection;
@@ -8,32 +10,38 @@ import orlop.study.model.DeviceModel;
 
 /** Whether one device can break the highest fault current at its place, and is made for its system's voltage. */
 final class DeviceCheck {
-    private final Coverage coverage;
+    private final Grid grid;
+    private final Surroundings around;
+    private final Proposer proposer;
     private final int number;
     private final Connection connection;
     private final DeviceModel device;
+    private final List<Gap> found = new ArrayList<>(0);
 
-    DeviceCheck(Coverage coverage, int connection, DeviceModel device) {
-        this.coverage = coverage;
+    DeviceCheck(Grid grid, Surroundings around, Proposer proposer, int connection, DeviceModel device) {
+        this.grid = grid;
+        this.around = around;
+        this.proposer = proposer;
         number = connection;
-        this.connection = coverage.network().connections().get(connection);
+        this.connection = grid.connection(connection);
         this.device = device;
     }
 
-    void run() {
-        double through = coverage.around().faultThroughA(number);
+    List<Gap> gaps() {
+        double through = around.faultThroughA(number);
         double fault = Double.isFinite(through) ? through : Math.max(fault(connection.a()), fault(connection.b()));
-        ElectricalSystem system = coverage.plan().system(coverage.network().systemOf(connection.a()));
+        ElectricalSystem system = grid.plan().system(grid.network().systemOf(connection.a()));
         if (device.breakingA() != null && fault > device.breakingA()) {
             add(Gap.Kind.CANNOT_BREAK, system, fault);
         }
         if (device.maxV() != null && system.deviceVoltageV() > device.maxV() * (1 + 1e-9)) {
             add(Gap.Kind.VOLTAGE, system, fault);
         }
+        return found;
     }
 
     private double fault(int pin) {
-        double amps = coverage.around().faultMaxA(pin);
+        double amps = around.faultMaxA(pin);
         return Double.isFinite(amps) ? amps : 0;
     }
 
@@ -44,30 +52,34 @@ final class DeviceCheck {
             edge = cable(connection.a());
             near = connection.a();
         }
-        Connection c = edge == null ? null : coverage.network().connections().get(edge);
+        Connection c = edge == null ? null : grid.network().connections().get(edge);
         double rating = device.ratingA() == null ? 1 : device.ratingA();
-        coverage.add(new Gap(
+        found.add(new Gap(
                 kind,
                 c == null ? device.component().id() : c.item(),
                 c == null || c.a() == near,
                 0,
                 source(),
                 faultA > 0 ? faultA : null,
+                false,
                 device.component().id(),
-                coverage.around().conditionOf(source()),
-                coverage.proposer().among(system, rating, rating * 2, faultA)));
+                around.conditionOf(source()),
+                proposer.among(system, rating, rating * 2, faultA),
+                Double.NaN,
+                Double.NaN,
+                List.of()));
     }
 
     private String source() {
-        int root = coverage.network().feeding().root(connection.a());
+        int root = grid.network().feeding().root(connection.a());
         return root < 0
                 ? ""
-                : coverage.network().attachments().get(root).component().id();
+                : grid.network().attachments().get(root).component().id();
     }
 
     private @Nullable Integer cable(int pin) {
-        for (int e : coverage.at(pin)) {
-            if (coverage.network().connections().get(e).cable() != null) {
+        for (int e : grid.at(pin)) {
+            if (grid.network().connections().get(e).cable() != null) {
                 return e;
             }
         }

@@ -1,8 +1,10 @@
 package orlop.study.protection;
 
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Kind;
@@ -11,6 +13,7 @@ import orlop.drawing.Place;
 import orlop.standards.Proposal;
 import orlop.standards.Proposals;
 import orlop.standards.ProtectiveFamilies;
+import orlop.standards.ProtectiveFamily;
 import orlop.study.Gap;
 import orlop.study.model.CableModel;
 import orlop.study.model.DeviceModel;
@@ -32,10 +35,13 @@ final class Proposer {
 
     private final Plan plan;
     private final Surroundings around;
+    private final Map<Double, Map<ProtectiveFamily, Double>> greatestA = new HashMap<>();
+    private final GuardLevels levels;
 
     Proposer(Plan plan, Surroundings around) {
         this.plan = plan;
         this.around = around;
+        levels = new GuardLevels(plan.rules());
     }
 
     /**
@@ -46,8 +52,7 @@ final class Proposer {
         if (rating != null) {
             double fault = around.faultMaxA(pin);
             double duty = Math.max(around.designA(cable), SHARE_OF_LEAD * rating.amps());
-            Gap.Proposal lead =
-                    least(plan.cables().get(cable).system(), duty, rating.amps(), Double.isFinite(fault) ? fault : 0);
+            Gap.Proposal lead = least(plan.cables().get(cable).system(), duty, rating.amps(), orNone(fault));
             if (lead != null) {
                 return lead;
             }
@@ -61,7 +66,7 @@ final class Proposer {
         double design = around.designA(cable);
         double most = rating != null ? rating.amps() : 2 * Math.max(1, design);
         double fault = around.faultMaxA(pin);
-        return among(w.system(), design, most, Double.isFinite(fault) ? fault : 0);
+        return among(w.system(), design, most, orNone(fault));
     }
 
     Gap.@Nullable Proposal among(ElectricalSystem system, double designA, double ampacityA, double faultA) {
@@ -70,6 +75,9 @@ final class Proposer {
     }
 
     private Gap.@Nullable Proposal least(ElectricalSystem system, double wantedA, double ampacityA, double faultA) {
+        if (Double.isInfinite(faultA)) {
+            return null; // nothing can be shown to break it
+        }
         double highestV = system.deviceVoltageV();
         if (!(highestV > 0) || !(ampacityA > 0)) {
             return null;
@@ -83,8 +91,7 @@ final class Proposer {
                 : FAMILIES.proposals(highestV, system.nature().isDc(), least, most, faultA);
         Proposal best = null;
         for (Proposal p : all.inOrder()) {
-            Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(p.family()));
-            boolean guards = limit != null && p.ratingA() <= limit * (1 + 1e-9);
+            boolean guards = p.ratingA() <= greatestA(ampacityA, p.family()) * (1 + 1e-9);
             if (guards && (best == null || p.ratingA() * CLEARLY_LESS < best.ratingA())) {
                 best = p;
             }
@@ -92,6 +99,20 @@ final class Proposer {
         return best == null
                 ? null
                 : new Gap.Proposal(best.family().id(), best.ratingA(), breakingKa(best, system, faultA));
+    }
+
+    /** Ampacities are few, cables are many: each is asked once. NaN where the rule set gives no limit. */
+    private double greatestA(double ampacityA, ProtectiveFamily family) {
+        return greatestA
+                .computeIfAbsent(ampacityA, a -> new IdentityHashMap<>())
+                .computeIfAbsent(family, f -> {
+                    Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(f));
+                    return limit == null ? Double.NaN : limit;
+                });
+    }
+
+    private static double orNone(double faultA) {
+        return Double.isNaN(faultA) ? 0 : faultA;
     }
 
     private static double breakingKa(Proposal p, ElectricalSystem system, double faultA) {
@@ -102,11 +123,15 @@ final class Proposer {
         return Math.max(own, Math.ceil(faultA / 1_000));
     }
 
-    /** The device that would stand at the head of a cable, to see what it would guard behind it. */
-    DeviceModel virtual(Cable cable, double designA, Rating rating) {
-        double amps = Math.min(rating.amps(), Math.max(designA, 0.1));
+    /** Least ampacity that the proposed device would guard; without one, that of one rated as the cable is used. */
+    double guardsFromA(Gap.@Nullable Proposal p, CableModel w, int cable, @Nullable Rating weakest) {
+        double most = weakest == null ? Double.MAX_VALUE : weakest.amps();
+        if (p == null) {
+            return Math.min(most, Math.max(around.designA(cable), 0.1));
+        }
         Component nobody =
-                Component.of("proposed-" + cable.id(), Kind.FUSE, Place.at("1", 0, 0), java.util.List.of("none"));
-        return new DeviceModel(nobody, amps, Optional.empty(), null, null);
+                Component.of("proposed-" + w.cable().id(), Kind.FUSE, Place.at("1", 0, 0), java.util.List.of("none"));
+        DeviceModel device = new DeviceModel(nobody, p.ratingA(), FAMILIES.find(p.family()), null, null);
+        return Math.min(most, levels.leastAmpacityA(device));
     }
 }

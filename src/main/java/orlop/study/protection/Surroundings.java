@@ -12,8 +12,11 @@ public interface Surroundings {
     /** What a cable is sized for. */
     double designA(int cable);
 
-    /** Highest fault current in any condition at a terminal's point, by pin; NaN if nothing feeds it. */
+    /** Highest fault current in any condition, and with every switch closed, at a terminal's point, by pin; NaN if nothing feeds it. */
     double faultMaxA(int pin);
+
+    /** Lowest fault current of all conditions in which a terminal's point is fed, by pin; NaN if nothing feeds it. */
+    double faultMinA(int pin);
 
     /** Highest fault current in any condition through a connection; NaN if it is not determined. */
     double faultThroughA(int connection);

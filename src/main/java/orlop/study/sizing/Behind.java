@@ -25,10 +25,9 @@ public final class Behind {
         double[] amps = new double[pins];
         for (Attachment t : reach.attachments()) {
             boolean converter = t.role() == Attachment.Role.CONVERTER;
-            hang(t.pin(), converter ? inputA(plan, t) : ratedA(plan, t), count, amps);
+            hang(t.pin(), converter ? inputA(plan, reach, t) : ratedA(plan, t), count, amps);
             if (converter) {
-                SourceModel out = plan.output(t.pin());
-                hang(t.outputPin(), out == null ? null : (Double) out.limitA(), count, amps);
+                hang(t.outputPin(), outputA(plan, t), count, amps);
             }
         }
         int[] order = feeding.order();
@@ -75,7 +74,19 @@ public final class Behind {
         return c.particulars() instanceof Conversion.InverterCharger k ? k.ratedVa() : null;
     }
 
-    private static @Nullable Double inputA(Plan plan, Attachment t) {
+    /** What a converter gives at most for ever: into alternating current its rating, not what it charges with. */
+    private static @Nullable Double outputA(Plan plan, Attachment t) {
+        ElectricalSystem system = plan.system(t.outputPin());
+        if (system.nature().isDc()) {
+            SourceModel out = plan.output(t.pin());
+            return out == null ? null : (Double) out.limitA();
+        }
+        Double ratedVa = alternatingVa(t.component());
+        double volts = Plan.phaseV(system) * Plan.phases(system);
+        return ratedVa != null && volts > 0 ? (Double) (ratedVa / volts) : null;
+    }
+
+    private static @Nullable Double inputA(Plan plan, Network reach, Attachment t) {
         SourceModel out = plan.output(t.pin());
         ElectricalSystem system = plan.system(t.pin());
         double volts = Plan.phaseV(system) * Plan.phases(system);

@@ -33,6 +33,16 @@ final class DropGrowth {
         return area[cable];
     }
 
+    /** Whether the thickest cables would save so many volts on a path. */
+    boolean canSave(List<Integer> cables, double excessV) {
+        double most = 0;
+        for (int cable : cables) {
+            boolean grows = mayGrow.test(cable) && !plan.cables().get(cable).stated();
+            most += grows && area[cable] < Series.greatestMm2() ? saved(cable, Series.greatestMm2()) : 0;
+        }
+        return most >= excessV;
+    }
+
     /**
      * Grows cables of a path until so many volts are saved, or none can grow; returns those that grew.
      *
@@ -50,7 +60,7 @@ final class DropGrowth {
                 break;
             }
             double before = saved(best, area[best]);
-            area[best] = Sizing.next(area[best]);
+            area[best] = Series.nextMm2(area[best]);
             excess -= saved(best, area[best]) - before;
             grown.add(best);
         }
@@ -61,7 +71,7 @@ final class DropGrowth {
         int best = -1;
         double most = 0;
         for (int cable : cables) {
-            double bigger = Sizing.next(area[cable]);
+            double bigger = Series.nextMm2(area[cable]);
             CableModel w = plan.cables().get(cable);
             if (!mayGrow.test(cable) || w.stated() || bigger == Double.POSITIVE_INFINITY) {
                 continue;

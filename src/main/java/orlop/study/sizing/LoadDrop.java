@@ -5,8 +5,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.ElectricalSystem;
 import orlop.network.Attachment;
-import orlop.network.Connection;
 import orlop.network.Network;
+import orlop.network.ReadLater;
 import orlop.study.model.Delivery;
 import orlop.study.model.LoadModel;
 import orlop.study.model.Operation;
@@ -23,6 +23,7 @@ import orlop.study.model.Plan;
  * @param nominalV of the load's system; line to neutral if it has three phases
  * @param cables numbers of the cables on its path, the source first
  * @param currentAtLimit what its current would be at the permitted drop, as a multiple of what it is now
+ * @param missingA what its own circuit carries in this reckoning above what flows, because it runs only now and then
  */
 public record LoadDrop(
         int attachment,
@@ -31,14 +32,20 @@ public record LoadDrop(
         @Nullable Double limitPercent,
         double nominalV,
         List<Integer> cables,
-        double currentAtLimit) {
+        double currentAtLimit,
+        double missingA) {
     public LoadDrop {
-        cables = List.copyOf(cables);
+        cables = ReadLater.keep(cables);
     }
 
     /** How far it lies over its limit, in volts; 0 or less if it is within. */
     public double excessV() {
         return limitV == null ? Double.NEGATIVE_INFINITY : dropV - limitV;
+    }
+
+    /** The most that the drop may be so that it lies at its limit once the load's current has followed the voltage. */
+    double budgetV() {
+        return limitV == null ? Double.POSITIVE_INFINITY : limitV / currentAtLimit;
     }
 
     public double percent() {
@@ -74,24 +81,30 @@ public record LoadDrop(
         if (Double.isNaN(drop)) {
             return null;
         }
-        List<Integer> cables = new ArrayList<>();
-        for (int edge : delivery.pathTo(t.pin())) {
-            Connection c = network.connections().get(edge);
-            if (c.cable() != null) {
-                cables.add(network.cableOf(edge));
-            }
-        }
+        List<Integer> cables = new ReadLater<>(() -> cables(network, delivery.pathTo(t.pin())));
         double share = operation.assembly().condition().load(t.component().id()).simultaneity();
         double flowing = operation.currentOfAttachment(i);
         double missing = share > 0 ? flowing * (1 / share - 1) : load.ratedA();
-        for (int cable : cables) {
-            drop += behind.soleA(cable) > 0 ? missing * operation.ohm(cable) : 0;
+        if (missing != 0) {
+            for (int cable : cables) {
+                drop += behind.soleA(cable) > 0 ? missing * operation.ohm(cable) : 0;
+            }
         }
         ElectricalSystem system = plan.system(t.pin());
         Double limit = plan.dropLimitPercent(system, load.vital());
         Double limitV = limit == null ? null : (Double) (limit / 100 * Plan.phaseV(system));
         double scale = limitV == null ? 1 : currentAtLimit(load, sourceV - drop, sourceV - limitV);
-        return new LoadDrop(i, drop, limitV, limit, Plan.phaseV(system), cables, scale);
+        return new LoadDrop(i, drop, limitV, limit, Plan.phaseV(system), cables, scale, missing);
+    }
+
+    private static List<Integer> cables(Network network, List<Integer> path) {
+        List<Integer> cables = new ArrayList<>();
+        for (int edge : path) {
+            if (network.cableOf(edge) >= 0) {
+                cables.add(network.cableOf(edge));
+            }
+        }
+        return cables;
     }
 
     /** A constant-power load takes less current at more voltage, a resistance more. */

@@ -27,7 +27,6 @@ final class NominalCurrents {
     record Starved(List<Integer> cables, double excessV) {}
 
     private final double[] amps;
-    private final List<Starved> starved = new ArrayList<>();
 
     NominalCurrents(Plan plan, Operation operation) {
         Network network = operation.network();
@@ -57,16 +56,23 @@ final class NominalCurrents {
                 }
             }
         }
-        for (int i = 0; i < network.attachments().size(); i++) {
-            Attachment t = network.attachments().get(i);
-            boolean fed = t.role() == Attachment.Role.LOAD && feeding.feeds(t.pin());
-            if (fed && operation.calculates(i) && Double.isNaN(operation.voltage(t.pin()))) {
-                starve(plan, operation, t.pin());
-            }
-        }
     }
 
-    private void starve(Plan plan, Operation operation, int pin) {
+    /** The loads that have no operating point. */
+    List<Starved> starved(Plan plan, Operation operation) {
+        Network network = operation.network();
+        List<Starved> starved = new ArrayList<>();
+        for (int i = 0; i < network.attachments().size(); i++) {
+            Attachment t = network.attachments().get(i);
+            boolean fed = t.role() == Attachment.Role.LOAD && network.feeding().feeds(t.pin());
+            if (fed && operation.calculates(i) && Double.isNaN(operation.voltage(t.pin()))) {
+                starved.add(starved(plan, operation, t.pin()));
+            }
+        }
+        return starved;
+    }
+
+    private Starved starved(Plan plan, Operation operation, int pin) {
         Network network = operation.network();
         List<Integer> cables = new ArrayList<>();
         double drop = 0;
@@ -79,15 +85,11 @@ final class NominalCurrents {
             }
         }
         double nominalV = Plan.phaseV(plan.system(network.systemOf(pin)));
-        starved.add(new Starved(cables, drop - BEARABLE * nominalV));
+        return new Starved(cables, drop - BEARABLE * nominalV);
     }
 
     /** Current of a cable with all loads behind it at nominal voltage; 0 where it is on no feeding path. */
     double amps(int cable) {
         return amps[cable];
-    }
-
-    List<Starved> starved() {
-        return starved;
     }
 }

@@ -3,6 +3,7 @@ package orlop.study.sizing;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Component;
 import orlop.network.Connection;
 import orlop.network.Feeding;
 import orlop.network.Network;
@@ -16,6 +17,9 @@ public final class Runs {
     private final Network network;
     private final int[] ends; // how many connections end at a pin
     private final List<@Nullable DeviceModel> heads = new ArrayList<>();
+    private final List<@Nullable DeviceModel> clears = new ArrayList<>();
+    private final int[] near;
+    private final int[] far;
 
     public Runs(Plan plan, Network reach, Behind behind) {
         network = reach;
@@ -30,14 +34,47 @@ public final class Runs {
                 connectionOf[reach.cableOf(i)] = i;
             }
         }
+        near = new int[connectionOf.length];
+        far = new int[connectionOf.length];
+        @Nullable Component[] before = devicesBefore();
         for (int i = 0; i < connectionOf.length; i++) {
-            int far = behind.farPin(i);
+            far[i] = behind.farPin(i);
+            near[i] = far[i] < 0 ? -1 : reach.connections().get(connectionOf[i]).other(far[i]);
             boolean dc = plan.cables().get(i).system().nature().isDc();
-            heads.add(
-                    far < 0
-                            ? null
-                            : head(reach.connections().get(connectionOf[i]).other(far), dc));
+            heads.add(near[i] < 0 ? null : head(near[i], dc));
+            Component device = near[i] < 0 ? null : before[near[i]];
+            clears.add(device == null ? null : DeviceModel.of(device, dc));
         }
+    }
+
+    /** By pin, the last device against overcurrent on its feeding path. */
+    private @Nullable Component[] devicesBefore() {
+        @Nullable Component[] before = new Component[network.pinCount()];
+        for (int pin : network.feeding().order()) {
+            int up = network.feeding().before(pin);
+            Component through = up < 0
+                    ? null
+                    : network.connections().get(network.feeding().via(pin)).device();
+            boolean guards = through != null && DeviceModel.of(through, true) != null;
+            before[pin] = guards ? through : up < 0 ? null : before[up];
+        }
+        return before;
+    }
+
+    /** The device that clears a fault on the cable: the last one before it, branches or not; null if there is none. */
+    @Nullable
+    DeviceModel clears(int cable) {
+        return clears.get(cable);
+    }
+
+    /** The pin at its end towards the source; −1 where it closes a ring or nothing feeds it. */
+    int nearPin(int cable) {
+        return near[cable];
+    }
+
+    /** The pin at its other end. */
+    int farPin(int cable) {
+        return far[cable];
     }
 
     private @Nullable DeviceModel head(int nearPin, boolean dc) {

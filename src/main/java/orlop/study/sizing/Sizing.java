@@ -1,15 +1,16 @@
 package orlop.study.sizing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
-import orlop.standards.Conductors;
+import orlop.study.CableSizing;
+import orlop.study.Copper;
 import orlop.study.GovernedBy;
 import orlop.study.model.CableModel;
-import orlop.study.model.DeviceModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
 import orlop.study.model.Rating;
@@ -17,70 +18,98 @@ import orlop.study.model.Rating;
 /**
  * Finds the areas of cables that are left to us and the least area that would do for every cable.
  *
- * <p>An area that is left open starts at the least for strength and only ever grows, over all conditions: by ampacity
- * and by the device at the head of its run, then by voltage drop. Where the path to a load is too thin, the cable grows
- * that saves most volts per kilogram of copper.
+ * <p>An area that is left open starts at what strength, the device at the head of its run and nominal currents ask for
+ * and grows, over all conditions: by voltage drop, where copper saves most, and by ampacity. A load whose limit no areas
+ * could keep makes nothing grow. What was thickened for drop is then chosen anew so that it takes least copper, where
+ * {@link CopperChoice} can tell. Installed areas are facts and stay.
  */
 public final class Sizing {
-    private static final List<Double> SERIES = Conductors.published().standardAreasMm2();
     private static final int ROUNDS = 40;
+    /** Rounds in which a path grows by one step only, so that no area overshoots; then faster. */
+    private static final int CAREFUL_ROUNDS = 16;
+    /** The start: below what flows even where a source stands far above its nominal voltage. */
+    private static final double START = 0.8;
 
     private final Plan plan;
     private final List<Operation> operations;
     private final Behind behind;
-    private final Runs runs;
     private final BooleanSupplier stale;
     private final int count;
     private final double[] area;
     private final @Nullable Rating[] rating;
     private final double[] designA;
     private final int[] designCondition;
-    private final double[] dropArea;
-    private final int[] dropCondition;
     private final boolean[] unfit;
-    private final double[] leastForAmpacity;
-    private final double[] leastForDevice;
+    private final Needs needs;
+    private final List<NominalCurrents> nominal = new ArrayList<>();
+    private final Least least;
+    private final CopperSearch copper;
 
     public Sizing(Plan plan, List<Operation> operations, Behind behind, Runs runs, BooleanSupplier stale) {
         this.plan = plan;
         this.operations = operations;
         this.behind = behind;
-        this.runs = runs;
         this.stale = stale;
         count = plan.cables().size();
         area = new double[count];
         rating = new Rating[count];
         designA = new double[count];
         designCondition = new int[count];
-        dropArea = new double[count];
-        dropCondition = new int[count];
         unfit = new boolean[count];
-        leastForAmpacity = new double[count];
-        leastForDevice = new double[count];
-        for (int i = 0; i < count; i++) {
-            Double installed = plan.cables().get(i).cable().areaMm2();
-            setArea(i, installed != null ? installed : ceiling(mechanical(i)));
-        }
+        needs = new Needs(plan, runs, i -> designA[i]);
+        operations.forEach(o -> nominal.add(new NominalCurrents(plan, o)));
+        least = new Least(this);
+        copper = new CopperSearch(this);
     }
 
     /** Grows what may grow until everything fits, then finds the least areas. */
     public void run() {
+        start();
         solveAll();
-        for (int round = 0; round < ROUNDS && growForCurrent(); round++) {
-            solveAll();
+        boolean grew = true;
+        for (int n = 0; n < ROUNDS && grew; n++) {
+            growUntilDropsHold();
+            grew = growForCurrent();
+            if (grew) {
+                solveAll();
+            }
         }
-        for (int round = 0; round < ROUNDS && growForDrop(); round++) {
-            solveAll();
-            growForCurrent();
-        }
-        new LeastDropAreas(this).find();
+        copper.search();
+        least.find();
+    }
+
+    /** Asks for areas that bear the heat of faults; true if some area had to grow, and everything was found anew. */
+    public boolean bear(FaultHeat heat) {
+        boolean more = false;
         for (int i = 0; i < count; i++) {
-            leastForAmpacity[i] = forAmpacity(i);
-            leastForDevice[i] = forDevice(i);
+            boolean raised = needs.raiseFault(i, heat.leastAreaMm2(i, rating[i]));
+            more |= raised && isAuto(i) && needs.fault(i) > area[i];
+        }
+        if (more) {
+            run();
+        }
+        return more;
+    }
+
+    private void start() {
+        Arrays.fill(unfit, false);
+        for (int i = 0; i < count; i++) {
+            designA[i] = behind.soleA(i);
+            for (NominalCurrents n : nominal) {
+                designA[i] = Math.max(designA[i], START * n.amps(i));
+            }
+            Double installed = plan.cables().get(i).cable().areaMm2();
+            if (installed != null) {
+                setArea(i, installed);
+            } else {
+                setArea(i, needs.mechanical(i));
+                growForCurrent(i);
+            }
         }
     }
 
-    private void solveAll() {
+    void solveAll() {
+        Arrays.fill(designA, 0);
         for (int c = 0; c < operations.size(); c++) {
             operations.get(c).solve(area, rating, stale);
             for (int i = 0; i < count; i++) {
@@ -91,53 +120,65 @@ public final class Sizing {
                 }
             }
         }
-        if (operations.isEmpty()) {
-            return;
-        }
         for (int i = 0; i < count; i++) {
             designA[i] = Math.max(designA[i], behind.soleA(i));
         }
     }
 
-    private void setArea(int i, double areaMm2) {
+    void setArea(int i, double areaMm2) {
         area[i] = areaMm2;
         rating[i] = plan.cables().get(i).rating(areaMm2).orElse(null);
     }
 
-    private boolean isAuto(int i) {
+    boolean isAuto(int i) {
         return plan.cables().get(i).cable().auto();
     }
 
     private boolean growForCurrent() {
         boolean grew = false;
         for (int i = 0; i < count; i++) {
-            if (isAuto(i) && !unfit[i]) {
-                double least = Math.max(forAmpacity(i), forDevice(i));
-                if (least == Double.POSITIVE_INFINITY) {
-                    unfit[i] = true;
-                    setArea(i, SERIES.get(SERIES.size() - 1));
-                    grew = true;
-                } else if (least > area[i]) {
-                    setArea(i, least);
-                    grew = true;
-                }
-            }
+            grew |= isAuto(i) && growForCurrent(i);
         }
         return grew;
     }
 
-    /** One step for each load over its limit, then everything is solved anew: so no area overshoots. */
-    private boolean growForDrop() {
+    private boolean growForCurrent(int i) {
+        double asked = unfit[i] ? 0 : needs.all(i);
+        if (asked == Double.POSITIVE_INFINITY) {
+            unfit[i] = true;
+            setArea(i, Series.greatestMm2());
+            return true;
+        }
+        if (asked > area[i]) {
+            setArea(i, asked);
+            return true;
+        }
+        return false;
+    }
+
+    private void growUntilDropsHold() {
+        int steps = 1;
+        for (int round = 0; round < ROUNDS && growForDrop(steps); round++) {
+            solveAll();
+            steps = round < CAREFUL_ROUNDS ? 1 : Math.min(1_000, 2 * steps);
+        }
+    }
+
+    /** Some steps for each load over its limit, then everything is solved anew. */
+    private boolean growForDrop(int steps) {
         boolean grew = false;
-        for (Operation operation : operations) {
+        for (int c = 0; c < operations.size(); c++) {
+            Operation operation = operations.get(c);
             List<LoadDrop> over = new ArrayList<>(LoadDrop.all(plan, operation, behind));
             over.removeIf(d -> !(d.excessV() > 1e-9));
             over.sort(Comparator.comparingDouble(d -> -d.excessV() / Math.max(1e-9, d.nominalV())));
             DropGrowth growth = new DropGrowth(plan, operation, area, operation::activeCurrentOfCable, this::isAuto);
             for (LoadDrop d : over) {
-                grew |= take(growth, growth.cure(d.cables(), d.excessV(), 1));
+                if (growth.canSave(d.cables(), d.dropV() - d.budgetV())) {
+                    grew |= take(growth, growth.cure(d.cables(), d.excessV(), steps));
+                }
             }
-            grew |= growWhereCollapsed(operation);
+            grew |= !operation.troubles().isEmpty() && growWhereCollapsed(operation, nominal.get(c));
         }
         return grew;
     }
@@ -149,81 +190,18 @@ public final class Sizing {
         return !cables.isEmpty();
     }
 
-    private boolean growWhereCollapsed(Operation operation) {
-        if (operation.troubles().isEmpty()) {
-            return false;
-        }
-        NominalCurrents nominal = new NominalCurrents(plan, operation);
-        DropGrowth growth = new DropGrowth(plan, operation, area, nominal::amps, this::isAuto);
+    private boolean growWhereCollapsed(Operation operation, NominalCurrents currents) {
+        DropGrowth growth = new DropGrowth(plan, operation, area, currents::amps, this::isAuto);
         boolean grew = false;
-        for (NominalCurrents.Starved load : nominal.starved()) {
-            grew |= take(growth, growth.cure(load.cables(), load.excessV(), Integer.MAX_VALUE));
+        for (NominalCurrents.Starved load : currents.starved(plan, operation)) {
+            if (growth.canSave(load.cables(), load.excessV())) {
+                grew |= take(growth, growth.cure(load.cables(), load.excessV(), Integer.MAX_VALUE));
+            }
         }
         return grew;
     }
 
-    // ---- least areas -----------------------------------------------------------------------------------------
-
-    /** The least standard area of the series that is no less; infinite beyond its end. */
-    static double ceiling(double areaMm2) {
-        for (double a : SERIES) {
-            if (a >= areaMm2 * (1 - 1e-9)) {
-                return a;
-            }
-        }
-        return Double.POSITIVE_INFINITY;
-    }
-
-    /** The next standard area; infinite at the end. */
-    static double next(double areaMm2) {
-        for (double a : SERIES) {
-            if (a > areaMm2 * (1 + 1e-9)) {
-                return a;
-            }
-        }
-        return Double.POSITIVE_INFINITY;
-    }
-
-    /** The least standard area for strength. */
-    double mechanical(int i) {
-        return ceiling(
-                plan.rules().leastAreaMm2(plan.cables().get(i).strength()).value());
-    }
-
-    /** The least standard area that carries the design current. */
-    double forAmpacity(int i) {
-        CableModel w = plan.cables().get(i);
-        if (w.stated() && w.cable().areaMm2() == null) {
-            return 0; // its resistance is given, its area of no consequence
-        }
-        boolean any = false;
-        for (double a : SERIES) {
-            Rating r = w.rating(a).orElse(null);
-            any |= r != null;
-            if (r != null && r.amps() >= designA[i] * (1 - 1e-9)) {
-                return a;
-            }
-        }
-        return any ? Double.POSITIVE_INFINITY : 0;
-    }
-
-    /** The least standard area that the device at the head of its run guards; 0 where there is no such device. */
-    double forDevice(int i) {
-        DeviceModel device = runs.head(i);
-        if (device == null || device.ratingA() == null) {
-            return 0;
-        }
-        CableModel w = plan.cables().get(i);
-        boolean any = false;
-        for (double a : SERIES) {
-            Rating r = w.rating(a).orElse(null);
-            any |= r != null;
-            if (r != null && device.guards(plan.rules(), r.amps())) {
-                return a;
-            }
-        }
-        return any ? Double.POSITIVE_INFINITY : 0;
-    }
+    // ---- for the rest of the room ----------------------------------------------------------------------------
 
     Plan plan() {
         return plan;
@@ -241,21 +219,29 @@ public final class Sizing {
         return area;
     }
 
-    void needsForDrop(int cable, double areaMm2, int condition) {
-        if (areaMm2 > dropArea[cable]) {
-            dropArea[cable] = areaMm2;
-            dropCondition[cable] = condition;
-        }
+    Needs needs() {
+        return needs;
     }
+
+    boolean unfit(int cable) {
+        return unfit[cable];
+    }
+
+    /** Number of the condition in which most flows; −1 where the rating of the only load behind asks for more. */
+    int designCondition(int cable) {
+        return designA[cable] > behind.soleA(cable) ? designCondition[cable] : -1;
+    }
+
+    // ---- results ---------------------------------------------------------------------------------------------
 
     /** Area calculated with: installed, or the least that does. */
     public double areaMm2(int cable) {
         return area[cable];
     }
 
-    /** Whether no standard area would do. */
+    /** Whether the area is left to us and no standard area would do. */
     public boolean nothingFits(int cable) {
-        return leastAreaMm2(cable) == Double.POSITIVE_INFINITY;
+        return unfit[cable];
     }
 
     /** What it may carry; null where it is not known. */
@@ -268,34 +254,35 @@ public final class Sizing {
         return designA[cable];
     }
 
-    /** Least standard area that would do in every condition; infinite if none would. */
+    /** Least standard area with which it would do in every condition, all others as they are; infinite if none would. */
     public double leastAreaMm2(int cable) {
-        double forCurrent = Math.max(leastForAmpacity[cable], leastForDevice[cable]);
-        double least = Math.max(Math.max(forCurrent, mechanical(cable)), dropArea[cable]);
-        return isAuto(cable) && !unfit[cable] ? Math.max(least, area[cable]) : least;
+        return least.areaMm2(cable);
     }
 
     /** What asks for the least area. */
     public GovernedBy governedBy(int cable) {
-        double least = leastAreaMm2(cable);
-        if (least == Double.POSITIVE_INFINITY) {
-            return GovernedBy.NOTHING_FITS;
-        }
-        if (leastForAmpacity[cable] >= least && least > mechanical(cable)) {
-            return GovernedBy.AMPACITY;
-        }
-        if (leastForDevice[cable] >= least && least > mechanical(cable)) {
-            return GovernedBy.DEVICE;
-        }
-        return least > mechanical(cable) ? GovernedBy.DROP : GovernedBy.MECHANICAL;
+        return least.governedBy(cable);
     }
 
     /** Number of the condition that asks for the least area; −1 where it does not depend on one. */
     public int governingCondition(int cable) {
-        return switch (governedBy(cable)) {
-            case AMPACITY -> designA[cable] > behind.soleA(cable) ? designCondition[cable] : -1;
-            case DROP -> dropCondition[cable];
-            default -> -1;
-        };
+        return least.governingCondition(cable);
+    }
+
+    /** What there is to say besides. */
+    public CableSizing sizing(int cable) {
+        CableModel w = plan.cables().get(cable);
+        boolean fits = needs.all(cable) < Double.POSITIVE_INFINITY;
+        return new CableSizing(
+                w.cable().auto() ? copper.leastMm2(cable) : null,
+                least.togetherMm2(cable),
+                least.fromMemory(cable),
+                fits || !plan.calculates(w.system()) ? null : needs.parallel(cable),
+                needs.faultMm2(cable));
+    }
+
+    /** Copper in the cables of which we chose the area. */
+    public Copper copper() {
+        return copper.result();
     }
 }

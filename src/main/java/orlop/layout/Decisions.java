@@ -1,0 +1,172 @@
+package orlop.layout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The decisions of a labelling in the order in which they were made, and those of an earlier one that still hold: at each,
+ * all places are known in which the sheet differs from what it was at that moment the last time.
+ */
+final class Decisions {
+    /** Which labels a decision moved where, and where it looked. */
+    record Decision(Rect seen, Map<String, Spot> moves) {}
+
+    /** Where a label stands in the end, and where was looked for it. */
+    record Far(Rect seen, Label.Put put) {}
+
+    private final @Nullable Decisions before;
+    private final Set<String> same = new HashSet<>();
+    private final Changes changes = new Changes();
+    private final List<Map<String, Decision>> stages = new ArrayList<>();
+    private final Map<String, Far> far = new HashMap<>();
+    private Map<String, Spot> moves = new LinkedHashMap<>();
+
+    private Decisions(@Nullable Decisions before) {
+        // The chain ends here: what was before the earlier labelling is not needed.
+        this.before = before;
+    }
+
+    static Decisions none() {
+        return new Decisions(null);
+    }
+
+    static Decisions of(@Nullable Labelling labelling, Ground ground, Map<String, Label> labels) {
+        if (labelling == null || !labelling.area().equals(ground.area())) {
+            return none();
+        }
+        Decisions d = new Decisions(labelling.decisions().withoutPast());
+        labels.forEach((id, l) -> {
+            if (l.equals(labelling.labels().get(id))) {
+                d.same.add(id);
+            }
+        });
+        if (!d.sameOrder(labelling.labels(), labels)) {
+            return none();
+        }
+        d.compare(labelling.fixed(), ground.fixed());
+        labels.values().stream()
+                .filter(l -> l.fixed() && !d.same.contains(l.id()))
+                .forEach(l -> d.changes.add(l.spots().get(0).rect()));
+        labelling.labels().values().stream()
+                .filter(l -> !d.same.contains(l.id()))
+                .forEach(l -> {
+                    if (l.fixed()) {
+                        d.changes.add(l.spots().get(0).rect());
+                    }
+                });
+        labelling.decisions().placesOfOthers(d.same, d.changes);
+        return d;
+    }
+
+    private Decisions withoutPast() {
+        Decisions d = new Decisions(null);
+        d.stages.addAll(stages);
+        d.far.putAll(far);
+        return d;
+    }
+
+    private boolean sameOrder(Map<String, Label> was, Map<String, Label> is) {
+        List<String> common = new ArrayList<>();
+        is.keySet().stream().filter(was::containsKey).forEach(common::add);
+        List<String> old = new ArrayList<>();
+        was.keySet().stream().filter(is::containsKey).forEach(old::add);
+        return common.equals(old);
+    }
+
+    private void compare(List<Ground.Solid.Key> was, List<Ground.Solid.Key> is) {
+        Set<Ground.Solid.Key> old = new HashSet<>(was);
+        Set<Ground.Solid.Key> now = new HashSet<>(is);
+        was.stream().filter(k -> !now.contains(k)).forEach(k -> changes.add(k.rect()));
+        is.stream().filter(k -> !old.contains(k)).forEach(k -> changes.add(k.rect()));
+    }
+
+    /** Everywhere where a label ever stood that is not the same now. */
+    private void placesOfOthers(Set<String> same, Changes to) {
+        for (Map<String, Decision> stage : stages) {
+            stage.values()
+                    .forEach(d -> d.moves.forEach((id, s) -> {
+                        if (!same.contains(id)) {
+                            to.add(s.rect());
+                        }
+                    }));
+        }
+        far.forEach((id, f) -> {
+            if (!same.contains(id)) {
+                to.add(f.put.rect());
+            }
+        });
+    }
+
+    private Map<String, Decision> stage(int n) {
+        while (stages.size() <= n) {
+            stages.add(new HashMap<>());
+        }
+        return stages.get(n);
+    }
+
+    private @Nullable Decision old(int stage, String id) {
+        return before != null && stage < before.stages.size()
+                ? before.stages.get(stage).get(id)
+                : null;
+    }
+
+    /** The earlier decision on a label, if it holds still. */
+    @Nullable
+    Decision kept(int stage, String id) {
+        Decision d = same.contains(id) ? old(stage, id) : null;
+        if (d == null || changes.touch(d.seen)) {
+            return null;
+        }
+        stage(stage).put(id, d);
+        return d;
+    }
+
+    void begin() {
+        moves = new LinkedHashMap<>();
+    }
+
+    void moved(String id, Spot s) {
+        moves.put(id, s);
+    }
+
+    /** Closes a decision. True if it moved a label. */
+    boolean end(int stage, String id, Rect seen) {
+        Decision now = new Decision(seen, moves);
+        stage(stage).put(id, now);
+        Decision then = old(stage, id);
+        if (before != null && (then == null || !then.moves.equals(moves))) {
+            moves.values().forEach(s -> changes.add(s.rect()));
+            if (then != null) {
+                then.moves.values().forEach(s -> changes.add(s.rect()));
+            }
+        }
+        return !moves.isEmpty();
+    }
+
+    @Nullable
+    Far keptFar(String id) {
+        Far f = same.contains(id) && before != null ? before.far.get(id) : null;
+        if (f == null || changes.touch(f.seen)) {
+            return null;
+        }
+        far.put(id, f);
+        return f;
+    }
+
+    void madeFar(String id, Far now) {
+        far.put(id, now);
+        Far then = before == null ? null : before.far.get(id);
+        if (then != null && !then.equals(now)) {
+            changes.add(then.put.rect());
+        }
+        if (before != null && !now.equals(then)) {
+            changes.add(now.put.rect());
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package orlop.layout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import orlop.drawing.Point;
+import orlop.drawing.TerminalRef;
+
+/** Where lines may end while ways are sought. */
+final class Ends {
+    private static final double EPS = 1e-6;
+
+    private final Map<String, Placed> placed;
+    private final Taps taps = new Taps();
+
+    Ends(Map<String, Placed> placed) {
+        this.placed = placed;
+    }
+
+    /** The ports at which a connection may start and end, each at least one. */
+    record Pair(List<Port> starts, List<Port> goals) {}
+
+    /** @param seen is told what was looked at */
+    Pair of(Connection c, Seen seen) {
+        Pair pair = new Pair(ports(c.from(), c.to(), seen), ports(c.to(), c.from(), seen));
+        seen.add(WaySearch.boxAround(pair.starts));
+        seen.add(WaySearch.boxAround(pair.goals));
+        return pair;
+    }
+
+    /** The spots of a bar straight across from the other end's ports included. */
+    private List<Port> ports(TerminalRef end, TerminalRef other, Seen seen) {
+        Placed p = component(end);
+        Rect bar = p.bar();
+        if (bar != null) {
+            Placed q = component(other);
+            return taps.free(p, bar, end, q.bar() == null ? ports(other, end, seen) : List.of(), seen);
+        }
+        Optional<Port> own = p.port(end.terminal());
+        if (own.isPresent() && !p.anySpot()) {
+            return List.of(own.get());
+        }
+        p.ports().forEach(q -> seen.add(new Rect(q.x(), q.y(), q.x(), q.y())));
+        List<Port> free = p.ports().stream().filter(q -> !taps.taken(p.id(), q)).toList();
+        return free.isEmpty() ? p.ports() : free;
+    }
+
+    void take(Way w) {
+        taps.take(w.connection().from().component(), w.start());
+        taps.take(w.connection().to().component(), w.end());
+    }
+
+    /** By component, the corridors in which a line may be near it. */
+    Map<String, List<Rect>> exits(Connection c, Pair pair) {
+        Map<String, List<Rect>> exits = new HashMap<>();
+        exits(exits, c.from(), pair.starts);
+        exits(exits, c.to(), pair.goals);
+        return exits;
+    }
+
+    private void exits(Map<String, List<Rect>> exits, TerminalRef end, List<Port> ports) {
+        List<Rect> list = exits.computeIfAbsent(end.component(), k -> new ArrayList<>());
+        ports.forEach(p -> list.add(exit(end, p)));
+    }
+
+    /** From the port straight out until the line is clear of the component. */
+    private Rect exit(TerminalRef end, Port p) {
+        double far = component(end).exitMm(p) + Obstacles.CLEARANCE_MM + Taps.PITCH_MM;
+        Point to = new Point(p.x() + p.heading().dx() * far, p.y() + p.heading().dy() * far);
+        return Rect.around(new Point(p.x(), p.y()), to).grown(EPS);
+    }
+
+    /** Connections that share one of these may meet on the way: they belong to one point of the network. */
+    List<String> nets(Connection c) {
+        List<String> nets = new ArrayList<>(2);
+        for (TerminalRef end : List.of(c.from(), c.to())) {
+            Placed p = component(end);
+            if (p.bar() == null) {
+                nets.add(p.anySpot() ? p.id() : end.toString());
+            }
+        }
+        return nets;
+    }
+
+    private Placed component(TerminalRef end) {
+        return Optional.ofNullable(placed.get(end.component())).orElseThrow();
+    }
+
+    double distance(Connection c) {
+        Rect a = reach(component(c.from()), c.from());
+        Rect b = reach(component(c.to()), c.to());
+        double dx = Math.max(0, Math.max(a.minX() - b.maxX(), b.minX() - a.maxX()));
+        double dy = Math.max(0, Math.max(a.minY() - b.maxY(), b.minY() - a.maxY()));
+        return dx + dy;
+    }
+
+    private static Rect reach(Placed p, TerminalRef end) {
+        Rect bar = p.bar();
+        if (bar != null) {
+            return bar;
+        }
+        return p.port(end.terminal())
+                .map(q -> new Rect(q.x(), q.y(), q.x(), q.y()))
+                .orElse(p.ink());
+    }
+}

@@ -1,0 +1,128 @@
+package orlop.layout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import orlop.drawing.Point;
+
+/** What lies on a sheet while texts are placed: symbols and lines, texts that stand, texts that may still move. */
+final class Ground {
+    /** A thing that stays where it is. */
+    static final class Solid extends Grid.Item {
+        final String owner;
+        final boolean line;
+
+        Solid(String owner, boolean line, Rect rect) {
+            super(rect);
+            this.owner = owner;
+            this.line = line;
+        }
+
+        record Key(String owner, boolean line, Rect rect) {}
+
+        Key key() {
+            return new Key(owner, line, rect);
+        }
+    }
+
+    /** A text. Its id is "" if it is none of the labels that are being placed. */
+    static final class Text extends Grid.Item {
+        final String id;
+
+        Text(String id, Rect rect) {
+            super(rect);
+            this.id = id;
+        }
+    }
+
+    private final Rect area;
+    private final Grid<Solid> solids;
+    private final Grid<Text> texts;
+    private final List<Solid.Key> fixed = new ArrayList<>();
+    private final Map<String, Text> byId = new HashMap<>();
+
+    Ground(Rect area) {
+        this.area = area;
+        solids = new Grid<>(area);
+        texts = new Grid<>(area);
+    }
+
+    Rect area() {
+        return area;
+    }
+
+    /** Everything that was put down and stays, in order. */
+    List<Solid.Key> fixed() {
+        return fixed;
+    }
+
+    void solid(Rect r) {
+        add(new Solid("", false, r));
+    }
+
+    /** A bar, over which a leader may run if there is no better way. */
+    void bar(Rect r) {
+        add(new Solid("", true, r));
+    }
+
+    private void add(Solid s) {
+        solids.add(s);
+        fixed.add(s.key());
+    }
+
+    void text(Rect r) {
+        texts.add(new Text("", r));
+        fixed.add(new Solid.Key("\n", false, r));
+    }
+
+    void line(String owner, List<Point> points, double widthMm) {
+        for (int i = 1; i < points.size(); i++) {
+            add(new Solid(
+                    owner, true, Rect.around(points.get(i - 1), points.get(i)).grown(widthMm / 2)));
+        }
+    }
+
+    /** Puts a label's text there, from where it was before. */
+    void put(String id, Rect r) {
+        Text old = byId.get(id);
+        if (old != null) {
+            texts.remove(old);
+        }
+        Text t = new Text(id, r);
+        byId.put(id, t);
+        texts.add(t);
+    }
+
+    Rect where(String id) {
+        return Optional.ofNullable(byId.get(id)).orElseThrow().rect;
+    }
+
+    /** Whether this would lie on nothing but lines of this owner. */
+    boolean free(Rect r, String owner) {
+        if (!area.contains(r)) {
+            return false;
+        }
+        return !solids.any(r, s -> !s.line || !s.owner.equals(owner)) && !texts.any(r, t -> true);
+    }
+
+    /** Whether something that stays lies here. */
+    boolean built(Rect r) {
+        return solids.any(r, s -> true);
+    }
+
+    List<Solid> solids(Rect r) {
+        return solids.overlapping(r);
+    }
+
+    List<Text> texts(Rect r) {
+        return texts.overlapping(r);
+    }
+
+    /** Whether a text here would touch no other thing. */
+    boolean clear(String id, Rect r) {
+        Rect room = r.grown(Labeller.GAP_MM);
+        return area.contains(r) && !solids.any(room, s -> true) && !texts.any(room, t -> !t.id.equals(id));
+    }
+}

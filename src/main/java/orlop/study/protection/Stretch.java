@@ -1,0 +1,133 @@
+package orlop.study.protection;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.Kind;
+import orlop.drawing.Laying;
+import orlop.study.model.CableModel;
+import orlop.study.model.DeviceModel;
+
+/** Everything that hangs unguarded on one end of a cable, until devices stop it. */
+final class Stretch {
+    /** Blocks joined by a cable as short as this are one bank: common practice, no source. */
+    private static final double ONE_BANK_M = 0.2;
+
+    private record Step(int pin, int via, double distanceM) {}
+
+    private final Grid grid;
+    private final int start;
+    private final Map<Integer, Double> nearest = new HashMap<>();
+    private final PriorityQueue<Step> open = new PriorityQueue<>(Comparator.comparingDouble(Step::distanceM));
+    private final Map<Integer, Double> deviceAtM = new HashMap<>(); // by connection
+    private final List<DeviceModel> devices = new ArrayList<>();
+    private double sumPassesA;
+    private boolean endsOpen;
+    private boolean sheathed = true;
+    private boolean engineSpace;
+
+    /**
+     * @param pin where it starts
+     * @param edge the cable by which it leaves
+     */
+    Stretch(Grid grid, int pin, int edge) {
+        this.grid = grid;
+        start = pin;
+        nearest.put(pin, 0.0);
+        cross(new Step(pin, -1, 0), edge);
+        while (!open.isEmpty()) {
+            Step s = open.remove();
+            if (s.distanceM() <= nearest.getOrDefault(s.pin(), 0.0)) {
+                spread(s);
+            }
+        }
+    }
+
+    private void spread(Step s) {
+        boolean ahead = false;
+        for (int e : grid.at(s.pin())) {
+            if (e == s.via() || !grid.leaves(e, s.pin()) || fromWayToWay(s.via(), e)) {
+                continue;
+            }
+            ahead = true;
+            DeviceModel device = grid.device(e);
+            if (device == null) {
+                cross(s, e);
+            } else if (deviceAtM.putIfAbsent(e, s.distanceM()) == null) {
+                devices.add(device);
+                sumPassesA += grid.passesA(e);
+            }
+        }
+        endsOpen |= !ahead;
+    }
+
+    private boolean fromWayToWay(int via, int next) {
+        return grid.pass(Math.max(0, grid.pass(0, via)), next) < 0;
+    }
+
+    private void cross(Step s, int edge) {
+        if (grid.cable(edge) >= 0) {
+            CableModel w = grid.plan().cables().get(grid.cable(edge));
+            sheathed &= w.sheathed();
+            engineSpace |= w.cable().construction().engineSpace();
+        }
+        int other = grid.other(edge, s.pin());
+        double distance = s.distanceM() + grid.lengthM(edge);
+        if (other != start && distance < nearest.getOrDefault(other, Double.POSITIVE_INFINITY)) {
+            nearest.put(other, distance);
+            open.add(new Step(other, edge, distance));
+        }
+    }
+
+    /** Whether every way ends at a device. */
+    boolean endsAtDevices() {
+        return !endsOpen && !devices.isEmpty();
+    }
+
+    /** Distance from the start to the furthest of the first devices. */
+    double greatestM() {
+        return deviceAtM.values().stream().mapToDouble(d -> d).max().orElse(0);
+    }
+
+    /** The device, if there is exactly one. */
+    @Nullable
+    DeviceModel onlyDevice() {
+        return devices.size() == 1 ? devices.get(0) : null;
+    }
+
+    int deviceCount() {
+        return devices.size();
+    }
+
+    /** Ampacity that carries what all its devices let pass together. */
+    double neededA() {
+        return sumPassesA;
+    }
+
+    /** Whether every cable of it lies in a sheath or conduit. */
+    boolean sheathed() {
+        return sheathed;
+    }
+
+    boolean engineSpace() {
+        return engineSpace;
+    }
+
+    /** Whether a cable only joins blocks to one bank. */
+    static boolean isBankJumper(Grid grid, int edge) {
+        Cable w = grid.connection(edge).theCable();
+        Component a = grid.network().componentOf(grid.connection(edge).a());
+        Component b = grid.network().componentOf(grid.connection(edge).b());
+        return a.kind() == Kind.BATTERY
+                && b.kind() == Kind.BATTERY
+                && w.construction().laying() != Laying.BUNCHED
+                && grid.lengthM(edge) <= ONE_BANK_M + 1e-9
+                && w.lengthM() != null;
+    }
+}

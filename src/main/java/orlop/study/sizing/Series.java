@@ -1,0 +1,39 @@
+package orlop.study.sizing;
+
+import java.util.List;
+import orlop.standards.Conductors;
+
+/** The standard metric areas, ascending. Areas to choose from are these under every rule set. */
+final class Series {
+    private static final List<Double> AREAS = Conductors.published().standardAreasMm2();
+
+    private Series() {}
+
+    static List<Double> areasMm2() {
+        return AREAS;
+    }
+
+    static double greatestMm2() {
+        return AREAS.get(AREAS.size() - 1);
+    }
+
+    /** The least standard area that is no less; infinite beyond the end. */
+    static double ceilingMm2(double areaMm2) {
+        for (double a : AREAS) {
+            if (a >= areaMm2 * (1 - 1e-9)) {
+                return a;
+            }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /** The next standard area; infinite at the end. */
+    static double nextMm2(double areaMm2) {
+        for (double a : AREAS) {
+            if (a > areaMm2 * (1 + 1e-9)) {
+                return a;
+            }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+}

@@ -1,0 +1,64 @@
+package orlop.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import orlop.drawing.Consumer;
+import orlop.drawing.Drawing;
+import orlop.study.CableResult;
+import orlop.study.Results;
+import orlop.study.Study;
+
+class PathProfileTest {
+    private static final Study STUDY = Study.of(boat());
+
+    private static Drawing boat() {
+        Drawing d = SmallBoat.drawing();
+        var lamp = d.components().find("EA1").orElseThrow();
+        Consumer.Lighting light = (Consumer.Lighting) lamp.particulars();
+        return d.with(lamp.withParticulars(RecordParts.with(light, "powerW", 60.0)));
+    }
+
+    private static PathProfile profile(String condition) {
+        return PathProfile.of(STUDY, condition, "EA1").orElseThrow();
+    }
+
+    @Test
+    void the_path_goes_from_the_source_to_the_load_without_gaps() {
+        List<PathProfile.Station> stations = profile("sail").stations();
+
+        assertThat(stations).extracting(PathProfile.Station::item).containsExactly("GB1", "W1", "QB1", "W2", "EA1");
+        for (int i = 1; i < stations.size(); i++) {
+            assertThat(stations.get(i).fromM()).isEqualTo(stations.get(i - 1).toM());
+            assertThat(stations.get(i).fromV()).isCloseTo(stations.get(i - 1).toV(), within(1e-9));
+        }
+    }
+
+    @Test
+    void lengths_and_drops_add_up_to_those_of_the_cables() {
+        PathProfile p = profile("sail");
+        CableResult w1 = STUDY.of("sail").cables().get("W1");
+        CableResult w2 = STUDY.of("sail").cables().get("W2");
+
+        assertThat(p.lengthM()).isCloseTo(8.5, within(1e-9)); // 2 m and 6.5 m of the drawing
+        double fall = p.stations().get(0).toV() - p.stations().get(4).toV();
+        assertThat(fall).isPositive().isCloseTo(w1.dropV() + w2.dropV(), within(1e-9));
+    }
+
+    @Test
+    void the_governing_profile_is_that_of_the_condition_with_the_greatest_drop() {
+        assertThat(profile(Results.GOVERNING).condition()).isEqualTo("Under sail");
+        assertThat(profile(Results.GOVERNING).dropPercent())
+                .isEqualTo(STUDY.of("sail").components().get("EA1").dropFromSourcePercent());
+    }
+
+    @Test
+    void what_no_source_feeds_has_no_profile() {
+        Drawing parted = orlop.drawing.Edits.delete(java.util.Set.of("W1")).applyTo(boat());
+
+        assertThat(PathProfile.of(Study.of(parted), "sail", "EA1")).isEmpty();
+        assertThat(PathProfile.of(STUDY, "sail", "no such thing")).isEmpty();
+    }
+}

@@ -1,0 +1,86 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Set;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+@Timeout(60)
+class FoldOutTest {
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private HeadlessBench on;
+
+    @BeforeEach
+    void open() throws Exception {
+        on = HeadlessBench.open(TestBoat.drawing());
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        on.close();
+    }
+
+    private void run(CommandId id) throws Exception {
+        HeadlessBench.onUi(() -> on.bench().commands().get(id).run());
+        HeadlessBench.onUi(on::paint);
+    }
+
+    private boolean out() {
+        return on.named("fold-out").orElseThrow().isVisible();
+    }
+
+    private JTable table() {
+        return (JTable) on.named("findings").orElseThrow();
+    }
+
+    @Test
+    void a_page_folds_out_and_away_by_the_same_command() throws Exception {
+        assertThat(out()).isFalse();
+        run(CommandId.SHOW_PATH);
+        assertThat(out()).isTrue();
+        run(CommandId.SHOW_FINDINGS);
+        assertThat(out()).isTrue();
+        run(CommandId.SHOW_FINDINGS);
+        assertThat(out()).isFalse();
+    }
+
+    @Test
+    void the_path_of_the_selected_load_is_summed_up_in_its_title() throws Exception {
+        run(CommandId.SHOW_PATH);
+        HeadlessBench.onUi(() -> on.session().select(Set.of("MA1")));
+        HeadlessBench.onUi(on::paint);
+
+        String title = ((PathView) on.named("path").orElseThrow()).title();
+
+        assertThat(title).contains("GA1 to MA1", " m, drop ", "permitted");
+    }
+
+    @Test
+    void all_findings_stand_in_the_table_and_can_be_searched() throws Exception {
+        run(CommandId.SHOW_FINDINGS);
+        int all = on.session().state().review().findings().size();
+
+        assertThat(table().getRowCount()).isEqualTo(all).isGreaterThan(1);
+        HeadlessBench.onUi(() -> ((JTextField) on.named("findings.filter").orElseThrow()).setText(TestBoat.UNGUARDED));
+        assertThat(table().getRowCount()).isBetween(1, all - 1);
+        HeadlessBench.onUi(() -> ((JTextField) on.named("findings.filter").orElseThrow()).setText("no such words"));
+        assertThat(table().getRowCount()).isZero();
+    }
+
+    @Test
+    void picking_a_line_selects_what_it_speaks_of() throws Exception {
+        run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(() -> {
+            ((JTextField) on.named("findings.filter").orElseThrow()).setText(TestBoat.UNGUARDED);
+            table().setRowSelectionInterval(0, 0);
+            table().getActionMap().get("pick").actionPerformed(null);
+        });
+
+        assertThat(on.session().state().selection()).hasSize(1);
+    }
+}
