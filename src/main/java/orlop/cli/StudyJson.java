@@ -3,15 +3,19 @@ package orlop.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import orlop.drawing.Drawing;
 import orlop.drawing.Words;
 import orlop.findings.Finding;
 import orlop.network.Reaches.FedFrom;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
+import orlop.study.FaultKind;
 import orlop.study.Copper;
 import orlop.study.FaultRange;
+import orlop.study.FaultResult;
 import orlop.study.IslandResult;
+import orlop.study.PhaseResult;
 import orlop.study.PointResult;
 import orlop.study.Results;
 import orlop.study.Study;
@@ -43,7 +47,7 @@ final class StudyJson {
         json.writeEndArray();
         json.writeArrayFieldStart("points");
         for (PointResult p : r.points().values()) {
-            point(drawing, p, topology);
+            point(p, topology);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("cables");
@@ -69,7 +73,7 @@ final class StudyJson {
         json.writeEndObject();
     }
 
-    private void point(Drawing drawing, PointResult p, Topology topology) throws IOException {
+    private void point(PointResult p, Topology topology) throws IOException {
         json.writeStartObject();
         json.writeStringField("id", p.id());
         json.writeStringField("system", p.system());
@@ -78,19 +82,37 @@ final class StudyJson {
         JsonValues.number(json, "faultMaxA", p.fault().maxA());
         JsonValues.number(json, "faultMinA", p.fault().minA());
         json.writeObjectFieldStart("faults");
-        var system = drawing.systems().get(p.system());
-        if (system != null && p.fault().maxA() != null) {
-            json.writeFieldName(
-                    switch (system.nature()) {
-                        case DC, PV -> "dc";
-                        case AC1 -> "ln";
-                        case AC3, AC3N -> "3ph";
-                    });
-            range(p.fault());
+        for (Map.Entry<FaultKind, FaultResult> e : p.faults().entrySet()) {
+            json.writeObjectFieldStart(e.getKey().word());
+            JsonValues.number(json, "maxA", e.getValue().maxA());
+            JsonValues.number(json, "minA", e.getValue().minA());
+            JsonValues.number(json, "peakA", e.getValue().peakA());
+            JsonValues.number(json, "sustainedA", e.getValue().sustainedA());
+            json.writeEndObject();
         }
         json.writeEndObject();
+        phases(p.phases(), true, false, false);
         fedFrom(topology.fedFromPoint(p.id()));
         json.writeEndObject();
+    }
+
+    /** Where phases differ, an object for each conductor: the plain figures are those of the worst. */
+    private void phases(Map<String, PhaseResult> phases, boolean voltage, boolean current, boolean drop)
+            throws IOException {
+        for (Map.Entry<String, PhaseResult> e : phases.entrySet()) {
+            json.writeObjectFieldStart(e.getKey());
+            if (voltage) {
+                JsonValues.number(json, "voltageV", e.getValue().voltageV());
+                JsonValues.number(json, "angleDeg", e.getValue().angleDeg());
+            }
+            if (current) {
+                JsonValues.number(json, "currentA", e.getValue().currentA());
+            }
+            if (drop) {
+                JsonValues.number(json, "dropV", e.getValue().dropV());
+            }
+            json.writeEndObject();
+        }
     }
 
     private void cable(CableResult w, Topology topology) throws IOException {
@@ -123,6 +145,7 @@ final class StudyJson {
         Integer count = topology.dependentCount(w.id());
         JsonValues.number(json, "dependentCount", count == null ? null : (Double) count.doubleValue());
         texts("dependents", topology.dependents(w.id()));
+        phases(w.phases(), false, true, true);
         json.writeEndObject();
     }
 
@@ -139,6 +162,7 @@ final class StudyJson {
             JsonValues.number(json, "angleDeg", t.angleDeg());
             JsonValues.number(json, "currentA", t.currentA());
             JsonValues.number(json, "powerW", t.powerW());
+            phases(t.phases(), true, true, false);
             json.writeEndObject();
         }
         json.writeEndArray();

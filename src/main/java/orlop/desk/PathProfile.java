@@ -154,10 +154,10 @@ public record PathProfile(
         /** Two components one after the other are joined by a link: it has a length and no drop. */
         private void link(String before, String tag) {
             for (Link l : drawing.links().values()) {
-                boolean joins = l.from().component().equals(before)
-                                && l.to().component().equals(tag)
-                        || l.to().component().equals(before)
-                                && l.from().component().equals(tag);
+                boolean joins = (l.from().component().equals(before)
+                                && l.to().component().equals(tag))
+                        || (l.to().component().equals(before)
+                                && l.from().component().equals(tag));
                 if (joins) {
                     atM += l.lengthM();
                     return;

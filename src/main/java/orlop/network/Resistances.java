@@ -86,6 +86,31 @@ public final class Resistances {
         return p instanceof Distribution.Terminal ? Double.valueOf(0) : null;
     }
 
+    private static @Nullable Poles polesOf(Component c) {
+        Particulars p = c.particulars();
+        if (p instanceof Protection.Fuse f) {
+            return f.poles();
+        }
+        if (p instanceof Protection.CircuitBreaker b) {
+            return b.poles();
+        }
+        if (p instanceof Switching.Isolator s) {
+            return s.poles();
+        }
+        return p instanceof Switching.Contactor s ? s.poles() : null;
+    }
+
+    /** Whether the resistance of a device is that of two poles, one of them in the neutral. */
+    public static boolean isPair(Component c) {
+        Poles p = polesOf(c);
+        return p == Poles.BOTH || p == Poles.L_N;
+    }
+
+    /** Whether a device stands in the neutral too. */
+    public static boolean inNeutral(Component c) {
+        return isPair(c) || polesOf(c) == Poles.L3_N;
+    }
+
     private static @Nullable Double poles(@Nullable Double ohm, Poles poles) {
         if (ohm == null) {
             return null;

@@ -1,6 +1,9 @@
 package orlop.study;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Conductors;
 import orlop.drawing.TerminalRef;
@@ -41,6 +44,8 @@ import orlop.drawing.TerminalRef;
  * @param faultTo prospective fault currents at {@code to}
  * @param protectedBy tags of the devices that guard it, nearest first
  * @param sizing what the search for areas says besides
+ * @param phases by name, L1 to N, where the phases of a three-phase system differ; else empty. The plain figures are
+ *     then those of the worst phase
  */
 public record CableResult(
         String id,
@@ -69,8 +74,70 @@ public record CableResult(
         FaultRange faultFrom,
         FaultRange faultTo,
         List<String> protectedBy,
-        CableSizing sizing) {
+        CableSizing sizing,
+        Map<String, PhaseResult> phases) {
     public CableResult {
         protectedBy = List.copyOf(protectedBy);
+        phases = Collections.unmodifiableMap(new LinkedHashMap<>(phases));
+    }
+
+    /** One whose phases do not differ. */
+    public CableResult(
+            String id,
+            TerminalRef from,
+            TerminalRef to,
+            String system,
+            boolean live,
+            double lengthM,
+            @Nullable Double areaMm2,
+            boolean auto,
+            Conductors conductors,
+            int parallel,
+            @Nullable Double leastAreaMm2,
+            @Nullable GovernedBy governedBy,
+            @Nullable String governingCondition,
+            @Nullable Double currentA,
+            @Nullable Double designCurrentA,
+            @Nullable Double ampacityA,
+            boolean ampacityFromMemory,
+            @Nullable Double conductorC,
+            @Nullable Double dropV,
+            @Nullable Double dropPercent,
+            @Nullable Double dropFromSourcePercent,
+            @Nullable Double lengthFromSourceM,
+            @Nullable Double lossW,
+            FaultRange faultFrom,
+            FaultRange faultTo,
+            List<String> protectedBy,
+            CableSizing sizing) {
+        this(
+                id,
+                from,
+                to,
+                system,
+                live,
+                lengthM,
+                areaMm2,
+                auto,
+                conductors,
+                parallel,
+                leastAreaMm2,
+                governedBy,
+                governingCondition,
+                currentA,
+                designCurrentA,
+                ampacityA,
+                ampacityFromMemory,
+                conductorC,
+                dropV,
+                dropPercent,
+                dropFromSourcePercent,
+                lengthFromSourceM,
+                lossW,
+                faultFrom,
+                faultTo,
+                protectedBy,
+                sizing,
+                Map.of());
     }
 }

@@ -3,6 +3,7 @@ package orlop.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -41,6 +42,7 @@ final class Gatherer {
     private final Coverage coverage;
     private final List<String> conditionIds;
     private final PointCurrents pinCurrents;
+    private final PhaseResults phases;
     private final Ids ids;
     private final Numbering numbering;
     private final @Nullable LoadDrop[] drops; // by component
@@ -66,6 +68,7 @@ final class Gatherer {
         this.conditionIds = conditionIds;
         network = operation.network();
         pinCurrents = new PointCurrents(plan, operation);
+        phases = new PhaseResults(operation, pinCurrents);
         this.ids = ids;
         numbering = network.numbering();
         drops = new LoadDrop[numbering.componentCount()];
@@ -134,7 +137,31 @@ final class Gatherer {
         Double volts = voltage(pin);
         FaultRange fault = network.feeding().feeds(pin) ? fault(pin) : FaultRange.NONE;
         Double length = volts == null || operation.delivery().isDoubtful(pin) ? null : known(lengthM);
-        return new PointResult(p.id(), p.system(), p.terminals(), volts, angleDeg(pin), fault, length);
+        return new PointResult(
+                p.id(),
+                p.system(),
+                p.terminals(),
+                volts,
+                angleDeg(pin),
+                fault,
+                length,
+                volts == null ? Map.of() : phases.at(pin),
+                network.feeding().feeds(pin) ? faults(pin, fault) : Map.of());
+    }
+
+    private Map<FaultKind, FaultResult> faults(int pin, FaultRange range) {
+        Map<FaultKind, FaultResult> byKind = new LinkedHashMap<>();
+        for (FaultKind kind : FaultKind.values()) {
+            FaultResult here = operation.isAc(pin)
+                    ? acFaults.of(kind, operation.assembly().node(pin))
+                    : kind == FaultKind.DC && range.maxA() != null
+                            ? new FaultResult(range.maxA(), range.minA(), null, null)
+                            : null;
+            if (here != null) {
+                byKind.put(kind, here);
+            }
+        }
+        return byKind;
     }
 
     private FaultRange fault(int pin) {
@@ -166,7 +193,7 @@ final class Gatherer {
         double amps = current(i, edge);
         boolean contracted = edge >= 0 && network.connections().get(edge).contracted();
         double ohm = contracted ? 0 : operation.ohm(i);
-        Double dropV = va == null || vb == null ? null : operation.isAc(a) ? (Double) (va - vb) : known(amps * ohm);
+        Double dropV = !live ? null : known(operation.isAc(a) ? operation.dropV(i) : amps * ohm);
         if (live && (contracted || (ohm == 0 && !operation.isAc(a)))) {
             dropV = 0.0;
         }
@@ -176,7 +203,7 @@ final class Gatherer {
         double least = sizing.leastAreaMm2(i);
         int governing = sizing.governingCondition(i);
         Rating rating = sizing.rating(i);
-        double nominalV = Plan.phaseV(w.system());
+        double nominalV = operation.nominalV(i);
         boolean calculated = plan.calculates(w.system());
         boolean areaOpen = cable.auto() && (!calculated || sizing.nothingFits(i));
         return new CableResult(
@@ -204,11 +231,14 @@ final class Gatherer {
                 far < 0 || operation.delivery().isDoubtful(far)
                         ? null
                         : known(operation.delivery().lengthM(far)),
-                live && !unknown ? known(ohm == 0 ? 0 : w.phases() * amps * amps * ohm) : null,
+                live && !unknown
+                        ? known(ohm == 0 ? 0 : operation.isAc(a) ? operation.heatW(i) : amps * amps * ohm)
+                        : null,
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
                 coverage.protectedBy(i),
-                sizing.sizing(i));
+                sizing.sizing(i),
+                live ? phases.along(edge) : Map.of());
     }
 
     private double current(int i, int edge) {
@@ -233,13 +263,10 @@ final class Gatherer {
     }
 
     private @Nullable Double percentFromSource(int pin, double nominalV) {
-        Double here = voltage(pin);
-        Double source = voltage(operation.delivery().sourcePin(pin));
-        boolean known = here != null
-                && source != null
-                && nominalV > 0
-                && !operation.delivery().isDoubtful(pin);
-        return known ? (Double) (100 * LoadDrop.notBelowZero(source - here) / nominalV) : null;
+        int source = operation.delivery().sourcePin(pin);
+        boolean known = voltage(pin) != null && source >= 0 && voltage(source) != null && nominalV > 0;
+        known &= !operation.delivery().isDoubtful(pin);
+        return known ? known(100 * LoadDrop.notBelowZero(operation.lostV(source, pin)) / nominalV) : null;
     }
 
     // ---- components ------------------------------------------------------------------------------------------
@@ -260,10 +287,12 @@ final class Gatherer {
             boolean shown = bar || network.pointOf(pin) >= 0;
             if (shown) {
                 Double volts = network.pointOf(pin) < 0 ? null : voltage(pin);
+                volts = volts == null ? null : across(c, pin, volts);
                 live |= network.feeding().feeds(pin);
                 Double amps = volts == null || bar ? null : terminalCurrent(pin);
                 Double watts = volts == null || amps == null ? null : power(pin, volts, amps);
-                terminals.add(new TerminalResult(name, network.systemOf(pin), volts, angleDeg(pin), amps, watts));
+                Map<String, PhaseResult> each = volts == null ? Map.of() : phasesOf(bar, pin);
+                terminals.add(new TerminalResult(name, network.systemOf(pin), volts, angleDeg(pin), amps, watts, each));
             }
         }
         LoadDrop drop = drops[number];
@@ -312,30 +341,57 @@ final class Gatherer {
         return (volts - (low == null ? 0 : low)) * amps;
     }
 
+    /** What a load between two phases has across it differs from what stands at its pin. */
+    private @Nullable Double across(Component c, int pin, double volts) {
+        boolean load = operation.alternating().byPhase(pin) && c.kind().group() == Group.LOADS;
+        return load && attachmentOf[number(pin)] >= 0 ? known(operation.forLoad(pin, c)) : (Double) volts;
+    }
+
+    private Map<String, PhaseResult> phasesOf(boolean bar, int pin) {
+        int i = attachmentOf[number(pin)];
+        if (bar || !operation.alternating().byPhase(pin)) {
+            return phases.at(pin);
+        }
+        if (i < 0) {
+            return phases.at(pin, wire -> through(pin, wire));
+        }
+        Attachment t = network.attachments().get(i);
+        AcOperation ac = operation.alternating();
+        boolean gives = t.isSource() && pin == t.pin();
+        return phases.at(
+                pin,
+                wire -> pin == t.outputPin()
+                        ? ac.output(i, wire).times(-1)
+                        : pin == t.pin() ? ac.attachment(i, wire).times(gives ? -1 : 1) : PhaseResults.NONE);
+    }
+
     /** Active power of all phases, with the sign of the current. */
     private double acPower(int i, int pin) {
-        int phases = Plan.phases(plan.system(pin));
-        Complex volts = operation.phasor(pin);
+        AcOperation ac = operation.alternating();
         if (i < 0) {
-            return phases * volts.times(through(pin).conjugate()).re();
+            double sum = 0;
+            for (int wire = 0; wire < ac.wires(pin); wire++) { // the neutral carries what its displacement makes
+                Complex watts = ac.voltage(pin, wire).times(through(pin, wire).conjugate());
+                sum += watts.isNaN() ? 0 : watts.re();
+            }
+            return ac.byPhase(pin) ? sum : sum * Plan.phases(plan.system(pin));
         }
         Attachment t = network.attachments().get(i);
         if (pin == t.outputPin()) {
-            Complex out = operation.alternating().output(i);
-            return -phases * volts.times(out.conjugate()).re();
+            return -ac.powerOfOutput(i);
         }
-        double watts = phases * operation.alternating().powerOfAttachment(i);
+        double watts = ac.powerOfAttachment(i);
         return Double.isNaN(watts) && !t.on() ? 0 : t.isSource() ? 0 - watts : watts;
     }
 
     /** Current through a device of an alternating-current system. */
-    private Complex through(int pin) {
+    private Complex through(int pin, int wire) {
         Complex sum = Complex.ZERO;
         for (int e : connectionsOf.get(number(pin))) {
             Connection k = network.connections().get(e);
             boolean here = k.kind() == Connection.Kind.DEVICE || k.a() == pin || k.b() == pin;
             if (here && k.closed()) {
-                sum = sum.plus(pinCurrents.phasor(e));
+                sum = sum.plus(pinCurrents.phasor(e, wire));
             }
         }
         return sum;
@@ -347,7 +403,7 @@ final class Gatherer {
             return attachmentCurrent(i, pin);
         }
         if (operation.isAc(pin) && !connectionsOf.get(number(pin)).isEmpty()) {
-            return known(AcOperation.signed(through(pin), operation.phasor(pin)));
+            return known(operation.mostLoaded(pin, wire -> through(pin, wire)));
         }
         double sum = 0;
         boolean any = false;

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -78,6 +79,15 @@ final class Governing {
         return a == null ? b : b == null ? a : (Double) Math.max(a, b);
     }
 
+    /** The angle that belongs to the lower of two voltages, of equal ones the smaller angle. */
+    private static @Nullable Double angle(
+            @Nullable Double voltsA, @Nullable Double a, @Nullable Double voltsB, @Nullable Double b) {
+        if (a == null || b == null || voltsA == null || voltsB == null) {
+            return a == null ? b : a;
+        }
+        return voltsA < voltsB ? a : voltsB < voltsA ? b : (Double) Math.min(a, b);
+    }
+
     private static @Nullable Double greatest(@Nullable Double a, @Nullable Double b) {
         return a == null ? b : b == null || Math.abs(a) >= Math.abs(b) ? a : b;
     }
@@ -103,7 +113,43 @@ final class Governing {
                 least(a.voltageV(), b.voltageV()),
                 angle(a.voltageV(), a.angleDeg(), b.voltageV(), b.angleDeg()),
                 fault(a.fault(), b.fault()),
-                most(a.lengthFromSourceM(), b.lengthFromSourceM()));
+                most(a.lengthFromSourceM(), b.lengthFromSourceM()),
+                phases(a.phases(), b.phases()),
+                faults(a.faults(), b.faults()));
+    }
+
+    private static Map<FaultKind, FaultResult> faults(Map<FaultKind, FaultResult> a, Map<FaultKind, FaultResult> b) {
+        Map<FaultKind, FaultResult> merged = new TreeMap<>(a);
+        b.forEach((kind, q) -> merged.merge(
+                kind,
+                q,
+                (x, y) -> new FaultResult(
+                        most(x.maxA(), y.maxA()),
+                        least(x.minA(), y.minA()),
+                        most(x.peakA(), y.peakA()),
+                        x.sustainedA() == null || y.sustainedA() == null
+                                ? null
+                                : least(x.sustainedA(), y.sustainedA()))));
+        return merged;
+    }
+
+    /** Per conductor: lowest voltage of a line, greatest of the neutral, greatest current and drop. */
+    private static Map<String, PhaseResult> phases(Map<String, PhaseResult> a, Map<String, PhaseResult> b) {
+        if (a.isEmpty() || b.isEmpty()) {
+            return a.isEmpty() ? b : a;
+        }
+        Map<String, PhaseResult> merged = new LinkedHashMap<>(a);
+        b.forEach((name, q) -> merged.merge(
+                name,
+                q,
+                (x, y) -> new PhaseResult(
+                        name.equals("N") ? most(x.voltageV(), y.voltageV()) : least(x.voltageV(), y.voltageV()),
+                        name.equals("N")
+                                ? angle(y.voltageV(), x.angleDeg(), x.voltageV(), y.angleDeg())
+                                : angle(x.voltageV(), x.angleDeg(), y.voltageV(), y.angleDeg()),
+                        greatest(x.currentA(), y.currentA()),
+                        greatest(x.dropV(), y.dropV()))));
+        return merged;
     }
 
     /** Current, temperature and what follows from them come from the condition with the greatest current. */
@@ -136,7 +182,8 @@ final class Governing {
                 fault(a.faultFrom(), b.faultFrom()),
                 fault(a.faultTo(), b.faultTo()),
                 a.protectedBy(),
-                a.sizing());
+                a.sizing(),
+                phases(a.phases(), b.phases()));
     }
 
     private static double abs(@Nullable Double value) {
@@ -177,7 +224,8 @@ final class Governing {
                     least(p.voltageV(), q.voltageV()),
                     angle(p.voltageV(), p.angleDeg(), q.voltageV(), q.angleDeg()),
                     busy.currentA(),
-                    greatest(p.powerW(), q.powerW())));
+                    greatest(p.powerW(), q.powerW()),
+                    phases(p.phases(), q.phases())));
         }
         return merged;
     }

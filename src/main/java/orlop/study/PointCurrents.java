@@ -8,41 +8,66 @@ import orlop.study.linear.Complex;
 import orlop.study.model.AcOperation;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
+import orlop.study.model.Wires;
 
 /** Currents of one condition through what has no impedance, direct and alternating. */
 final class PointCurrents {
+    /** Real and imaginary part of one conductor. */
+    private static final class Alternating {
+        final double[] re;
+        final double[] im;
+
+        Alternating(int pins) {
+            re = new double[pins];
+            im = new double[pins];
+        }
+
+        void pass(Complex amps, int a, int b) {
+            PointCurrents.pass(re, amps.re(), a, b);
+            PointCurrents.pass(im, amps.im(), a, b);
+        }
+    }
+
     private final Plan plan;
     private final Operation operation;
+    private final AcOperation ac;
     private final Network network;
     private final PinCurrents direct;
-    private final PinCurrents active;
-    private final PinCurrents reactive;
+    private final PinCurrents[] active;
+    private final PinCurrents[] reactive;
 
     PointCurrents(Plan plan, Operation operation) {
         this.plan = plan;
         this.operation = operation;
+        ac = operation.alternating();
         network = operation.network();
         boolean[] contracted = contracted(true);
         double[] leaving = new double[network.pinCount()];
-        double[] re = new double[leaving.length];
-        double[] im = new double[leaving.length];
+        Alternating[] ofWire = new Alternating[plan.hasUnequalPhases() ? Wires.COUNT : 1];
+        for (int wire = 0; wire < ofWire.length; wire++) {
+            ofWire[wire] = new Alternating(leaving.length);
+        }
         for (int e = 0; e < contracted.length; e++) {
             Connection c = network.connections().get(e);
             if (operation.isAc(c.a())) {
-                Complex amps = operation.alternating().connection(e);
-                pass(re, amps.re(), c.a(), c.b());
-                pass(im, amps.im(), c.a(), c.b());
+                for (int wire = 0; wire < ac.wires(c.a()); wire++) {
+                    ofWire[wire].pass(ac.connection(e, wire), c.a(), c.b());
+                }
             } else {
                 pass(leaving, operation.currentOfConnection(e), c.a(), c.b());
             }
         }
         for (int i = 0; i < network.attachments().size(); i++) {
-            attachment(i, leaving, re, im);
+            attachment(i, leaving, ofWire);
         }
         direct = new PinCurrents(network, leaving, contracted);
         boolean[] alternating = contracted(false);
-        active = new PinCurrents(network, re, alternating);
-        reactive = new PinCurrents(network, im, alternating);
+        active = new PinCurrents[ofWire.length];
+        reactive = new PinCurrents[ofWire.length];
+        for (int wire = 0; wire < ofWire.length; wire++) {
+            active[wire] = new PinCurrents(network, ofWire[wire].re, alternating);
+            reactive[wire] = new PinCurrents(network, ofWire[wire].im, alternating);
+        }
     }
 
     private boolean[] contracted(boolean dc) {
@@ -55,21 +80,20 @@ final class PointCurrents {
         return contracted;
     }
 
-    private void attachment(int i, double[] leaving, double[] re, double[] im) {
+    private void attachment(int i, double[] leaving, Alternating[] ofWire) {
         Attachment t = network.attachments().get(i);
         if (operation.isAc(t.pin())) {
-            Complex amps = operation.alternating().attachment(i);
-            boolean balanced = plan.system(t.pin()).nature().isThreePhase();
-            int back = balanced ? -1 : t.returnPin();
-            pass(re, amps.re(), t.pin(), back);
-            pass(im, amps.im(), t.pin(), back);
+            boolean three = plan.system(network.systemOf(t.pin())).nature().isThreePhase();
+            for (int wire = 0; wire < ac.wires(t.pin()); wire++) {
+                ofWire[wire].pass(ac.attachment(i, wire), t.pin(), three ? -1 : t.returnPin());
+            }
         } else {
             pass(leaving, operation.currentOfAttachment(i), t.pin(), t.returnPin());
         }
         if (t.outputPin() >= 0 && operation.isAc(t.outputPin())) {
-            Complex amps = operation.alternating().output(i);
-            pass(re, amps.re(), t.outputPin(), -1);
-            pass(im, amps.im(), t.outputPin(), -1);
+            for (int wire = 0; wire < ac.wires(t.outputPin()); wire++) {
+                ofWire[wire].pass(ac.output(i, wire), t.outputPin(), -1);
+            }
         } else if (t.outputPin() >= 0) {
             pass(leaving, operation.currentOfOutput(i), t.outputPin(), -1);
         }
@@ -87,16 +111,17 @@ final class PointCurrents {
     /** Current from a to b of a connection without impedance; NaN where it is not determined or has an impedance. */
     double of(int connection) {
         int a = network.connections().get(connection).a();
-        if (!operation.isAc(a)) {
-            return direct.of(connection);
-        }
-        return AcOperation.signed(new Complex(active.of(connection), reactive.of(connection)), operation.phasor(a));
+        return operation.isAc(a) ? operation.mostLoaded(a, wire -> through(connection, wire)) : direct.of(connection);
     }
 
-    /** Alternating current from a to b of any connection; NaN where it is not determined. */
-    Complex phasor(int connection) {
+    /** Alternating current from a to b of a conductor of any connection; NaN where it is not determined. */
+    Complex phasor(int connection, int wire) {
         return network.connections().get(connection).contracted()
-                ? new Complex(active.of(connection), reactive.of(connection))
-                : operation.alternating().connection(connection);
+                ? through(connection, wire)
+                : ac.connection(connection, wire);
+    }
+
+    private Complex through(int connection, int wire) {
+        return new Complex(active[wire].of(connection), reactive[wire].of(connection));
     }
 }

@@ -1,6 +1,9 @@
 package orlop.study;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,8 +15,11 @@ import org.jspecify.annotations.Nullable;
  * @param voltageV in alternating current the r.m.s. value between line and neutral, of three-phase systems too; null where
  *     the point is dead
  * @param angleDeg phase angle; null for DC and where the point is dead
- * @param fault prospective fault currents: positive to negative, line to neutral, all three phases
+ * @param fault greatest and least prospective fault current of any kind
  * @param lengthFromSourceM length of the shortest path from a source; null where none feeds it
+ * @param phases by name, L1 to N, where the phases of a three-phase system differ; else empty. The plain figures are
+ *     then those of the worst phase
+ * @param faults by kind, those that can be there; empty where nothing feeds the point
  */
 public record PointResult(
         String id,
@@ -22,9 +28,25 @@ public record PointResult(
         @Nullable Double voltageV,
         @Nullable Double angleDeg,
         FaultRange fault,
-        @Nullable Double lengthFromSourceM) {
+        @Nullable Double lengthFromSourceM,
+        Map<String, PhaseResult> phases,
+        Map<FaultKind, FaultResult> faults) {
     public PointResult {
         terminals = List.copyOf(terminals);
+        phases = Collections.unmodifiableMap(new LinkedHashMap<>(phases));
+        faults = Collections.unmodifiableMap(new LinkedHashMap<>(faults));
+    }
+
+    /** One whose phases do not differ. */
+    public PointResult(
+            String id,
+            String system,
+            List<String> terminals,
+            @Nullable Double voltageV,
+            @Nullable Double angleDeg,
+            FaultRange fault,
+            @Nullable Double lengthFromSourceM) {
+        this(id, system, terminals, voltageV, angleDeg, fault, lengthFromSourceM, Map.of(), Map.of());
     }
 
     /** Whether a source feeds the point in this condition. */

@@ -269,8 +269,17 @@ final class Studying {
         @Override
         public double faultThroughA(int connection) {
             double most = allClosed == null ? Double.NaN : allClosed.throughA(connection);
-            for (Faults f : faults) {
-                double here = f.throughA(connection);
+            for (int i = 0; i < operations.size(); i++) {
+                int pin = operations
+                        .get(i)
+                        .network()
+                        .connections()
+                        .get(connection)
+                        .a();
+                boolean ac = operations.get(i).isAc(pin);
+                double here = ac
+                        ? acFaults.get(i).throughA(connection)
+                        : faults.get(i).throughA(connection);
                 most = Double.isNaN(most) || here > most ? here : most;
             }
             return most;

@@ -145,6 +145,10 @@ class StudyInvarianceTest {
                 for (String field : List.of("/currentA", "/dropV", "/dropPercent")) {
                     expected.turn(at + field);
                 }
+                for (String wire : List.of("/L1", "/L2", "/L3")) {
+                    expected.turn(at + wire + "/currentA");
+                    expected.turn(at + wire + "/dropV");
+                }
                 expected.exchange(at + "/faultFrom/", at + "/faultTo/");
                 expected.exchange(at + "/from", at + "/to");
             }
@@ -262,8 +266,9 @@ class StudyInvarianceTest {
                 .forEach(w -> areas.put(w.get("id").asText(), w.get("areaMm2").asDouble()));
         int lightened = 0;
         for (JsonNode c : FileChanges.list(file, "components")) {
-            for (String field : List.of("powerW", "shaftW", "ratedA", "currentA")) {
-                if (c.has(field) && !c.has("systems") && !c.has("family")) {
+            for (String field : List.of("powerW", "shaftW", "ratedA", "currentA", "chargeA")) {
+                boolean charges = field.equals("ratedA") || field.equals("chargeA"); // a battery takes all of it
+                if (c.has(field) && (charges || !c.has("systems")) && !c.has("family")) {
                     ((ObjectNode) c).put(field, c.get(field).asDouble() / 10_000);
                     lightened++;
                 }

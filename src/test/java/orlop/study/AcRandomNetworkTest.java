@@ -208,7 +208,10 @@ class AcRandomNetworkTest {
         for (int v = 0; v < nodes; v++) {
             double volts = Math.hypot(open.get(v, 0), open.get(nodes + v, 0));
             double ohm = Math.hypot(z.get(v, v), z.get(nodes + v, v));
-            FaultRange fault = r.points().get("N" + v).fault();
+            FaultResult fault = r.points()
+                    .get("N" + v)
+                    .faults()
+                    .get(seed % 2 == 0 ? FaultKind.LINE_NEUTRAL : FaultKind.THREE_PHASE);
             assertThat(fault.maxA()).isCloseTo(volts / ohm, within(1e-6 * volts / ohm));
             assertThat(fault.minA()).isCloseTo(volts / ohm, within(1e-6 * volts / ohm));
         }

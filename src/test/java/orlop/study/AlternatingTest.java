@@ -117,17 +117,6 @@ class AlternatingTest {
     }
 
     @Test
-    void a_three_phase_system_with_a_load_on_one_phase_is_refused_and_gives_no_figure() {
-        Sketch s = AcSketch.of(Nature.AC3N, 400).add("G", new Source.Supply(null, 0, 0.01, 0, false));
-        s.add("E", new Consumer.Heater(1_000.0, Phase.L2, false)).cable("W1", "G.1", "E.1", 10, 2.5);
-        Results r = s.study().governing();
-        assertThat(r.remarks()).extracting(x -> x.message().key()).contains("study.not-calculated.unbalanced");
-        assertThat(terminal(r, "E", 0).voltageV()).isNull();
-        assertThat(r.cables().get("W1").currentA()).isNull();
-        assertThat(r.cables().get("W1").designCurrentA()).isNull();
-    }
-
-    @Test
     void a_charger_takes_from_the_alternating_side_what_it_gives_and_loses() {
         Sketch s = single().system("24", 24);
         s.add("G", new Source.Supply(230.0, 0, 0.5, 0, false));

@@ -411,11 +411,11 @@ class AwkwardTest {
         orlop.drawing.Consumer.Heater heater = new orlop.drawing.Consumer.Heater(450.0, orlop.drawing.Phase.L1, false);
         Sketch sketch = Sketch.dc(24)
                 .supply("G", 25, 0.001)
-                .add("TB1", new Conversion.Inverter(2_000.0, 0.9, 10, null, null, null), "S", "400")
-                .add("E1", heater, "400")
+                .add("TB1", new Conversion.Inverter(2_000.0, 0.9, 10, null, null, null), "S", "?")
+                .add("E1", heater, "?")
                 .ohm("W1", "G.1", "TB1.1", 0.001)
                 .auto("W2", "TB1.2", "E1.1", 5);
-        sketch.change(d -> d.with(orlop.drawing.ElectricalSystem.of("400", orlop.drawing.Nature.AC3N, 400)));
+        sketch.change(d -> d.with(orlop.drawing.ElectricalSystem.of("?", orlop.drawing.Nature.AC1, 0)));
         Study s = sound(sketch);
 
         assertThat(s.governing().components().get("TB1").terminals().get(0).powerW())

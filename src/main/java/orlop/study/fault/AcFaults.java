@@ -1,39 +1,52 @@
 package orlop.study.fault;
 
-import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
-import orlop.drawing.FaultMethod;
-import orlop.network.Attachment;
-import orlop.network.Connection;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Nature;
 import orlop.network.Network;
-import orlop.network.Resistances;
-import orlop.study.flow.PhasorCircuit;
-import orlop.study.flow.PhasorEquations;
-import orlop.study.flow.Potentials;
+import orlop.study.FaultKind;
+import orlop.study.FaultResult;
 import orlop.study.linear.Complex;
 import orlop.study.model.AcSourceModel;
-import orlop.study.model.CableModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
+import orlop.study.model.Wires;
 
 /**
- * Highest and lowest prospective fault currents of alternating-current networks, r.m.s.: between line and neutral in
- * single-phase systems, of all three phases in three-phase ones: {@code |U₀ / Z|} (IEC 60909-0, initial symmetrical
- * current; c as in {@link AcSourceModel}). Highest with conductors at 20 °C, lowest at their insulation's rating; with
- * {@code PLAIN} a stated conductor temperature holds. Loads are left out.
+ * Prospective fault currents of alternating-current networks, r.m.s., by kind (IEC 60909-0, initial symmetrical current;
+ * c as in {@link AcSourceModel}). U₀ is line to neutral:
+ *
+ * <ul>
+ *   <li>three-phase {@code U₀ / Z}, Z of one line;
+ *   <li>two-phase {@code √3 U₀ / 2 Z};
+ *   <li>line to neutral and line to earth {@code U₀ / Z}, Z of the loop of line and neutral or protective conductor,
+ *       which with Z0 = Z + 3 Z of the return is the standard's {@code √3 c U / |Z1 + Z2 + Z0|}.
+ * </ul>
+ *
+ * Highest with conductors at 20 °C, lowest at their insulation's rating; with {@code PLAIN} a stated conductor
+ * temperature holds. Loads are left out. The neutral is taken to meet the protective conductor at each source, except in
+ * systems said to be insulated.
  *
  * <p>An inverter gives no more than its limit. Alone it gives that, or less where the cables hold it back further; beside
  * other sources it adds its whole limit to the highest current and nothing to the lowest.
  */
 public final class AcFaults {
+    private static final double SQRT3 = Math.sqrt(3);
+
     private final Plan plan;
     private final Operation operation;
     private final Network network;
     private final double faultOhm;
-    private final double[] maxA;
-    private final double[] minA;
+    private final Map<AcLoop.Way, AcLoop> cold = new EnumMap<>(AcLoop.Way.class);
+    private final Map<AcLoop.Way, AcLoop> hot = new EnumMap<>(AcLoop.Way.class);
+    private final DrawnReturns returns;
+    private final Sustained sustained;
+    private final ThroughCurrents through;
+    private final int[] pinOf; // by point
 
     /**
      * @param areaMm2 by cable
@@ -44,125 +57,133 @@ public final class AcFaults {
         this.operation = operation;
         this.faultOhm = faultOhm;
         network = operation.network();
-        boolean plain = plan.drawing().vessel().faultMethod() == FaultMethod.PLAIN;
-        maxA = new double[network.points().size()];
-        minA = new double[maxA.length];
-        Arrays.fill(maxA, Double.NaN);
-        Arrays.fill(minA, Double.NaN);
-        if (plan.calculatesAnyAc()) {
-            solve(true, i -> ohm(i, areaMm2[i], Temperatures.coldC(plan, i, plain)), maxA);
-            if (stale.getAsBoolean()) {
-                throw new java.util.concurrent.CancellationException("superseded");
-            }
-            solve(false, i -> ohm(i, areaMm2[i], Temperatures.hotC(plan, i, plain)), minA);
-        }
-    }
-
-    private double ohm(int cable, double areaMm2, double conductorC) {
-        return plan.cables().get(cable).loopOhm(areaMm2, conductorC);
-    }
-
-    private void solve(boolean highest, IntToDoubleFunction ohm, double[] amps) {
-        PhasorCircuit circuit = new PhasorCircuit(maxA.length);
-        Potentials joined = new Potentials(maxA.length + 1); // used as a plain union-find
-        impedances(circuit, joined, ohm);
-        boolean[] strong = new boolean[maxA.length + 1];
-        double[] limited = new double[maxA.length + 1];
-        for (int i = 0; i < network.attachments().size(); i++) {
-            count(i, joined, strong, limited);
-        }
-        sources(circuit, joined, strong, highest);
-        PhasorEquations equations = new PhasorEquations(circuit);
-        if (!equations.prepare()) {
-            return;
-        }
-        Complex[] none = new Complex[circuit.partCount()];
-        Arrays.fill(none, Complex.ZERO);
-        Complex[] open = equations.solve(none);
-        Complex[] z = equations.impedances();
-        for (int v = 0; v < amps.length; v++) {
-            double volts = open[v].magnitude();
-            double through = z[v].plus(new Complex(faultOhm, 0)).magnitude();
-            double most = volts > 0 ? volts / through : Double.NaN;
-            double limit = limited[joined.root(v)];
-            boolean alone = !strong[joined.root(v)];
-            amps[v] = alone ? Math.min(limit, most) : highest ? most + limit : most;
-            amps[v] = Double.isNaN(most) ? Double.NaN : amps[v];
-        }
-    }
-
-    private void impedances(PhasorCircuit circuit, Potentials joined, IntToDoubleFunction ohm) {
-        for (int e = 0; e < network.connections().size(); e++) {
-            Connection c = network.connections().get(e);
-            int a = node(c.a());
-            int b = node(c.b());
-            boolean counts = !c.contracted() && c.closed() && a != b && operation.isAc(c.a());
-            if (!counts || c.kind() == Connection.Kind.DIODE) {
-                continue;
-            }
-            Complex z = impedance(c, ohm);
-            if (z.magnitude() > 0) {
-                circuit.impedance(a, b, z);
-                if (a >= 0 && b >= 0) {
-                    joined.tie(a, b, 0);
+        boolean three =
+                plan.drawing().systems().stream().anyMatch(s -> s.nature().isThreePhase());
+        for (AcLoop.Way way : AcLoop.Way.values()) {
+            if (plan.calculatesAnyAc() && (three || way != AcLoop.Way.LINES)) {
+                if (stale.getAsBoolean()) {
+                    throw new CancellationException("superseded");
                 }
+                cold.put(way, new AcLoop(plan, operation, way, true, areaMm2, cold));
+                hot.put(way, new AcLoop(plan, operation, way, false, areaMm2, hot));
+            }
+        }
+        returns = new DrawnReturns(network);
+        sustained = new Sustained(plan, operation);
+        through = new ThroughCurrents(operation, cold);
+        pinOf = new int[network.points().size()];
+        for (int pin = network.pinCount() - 1; pin >= 0; pin--) {
+            if (network.pointOf(pin) >= 0) {
+                pinOf[network.pointOf(pin)] = pin;
             }
         }
     }
 
-    private Complex impedance(Connection c, IntToDoubleFunction ohm) {
-        if (c.cable() == null) {
-            return new Complex(c.resistanceOhm(), Resistances.reactanceOf(plan.drawing(), c.theDevice()));
+    /** What one kind of fault gives at a node; nothing for a kind that cannot be there, or where nothing feeds it. */
+    public @Nullable FaultResult of(FaultKind kind, int node) {
+        double most = node < 0 || !applies(kind, node) ? Double.NaN : amps(kind, node, true);
+        if (Double.isNaN(most)) {
+            return null;
         }
-        int cable = plan.indexOf(c.theCable());
-        CableModel w = plan.cables().get(cable);
-        return new Complex(ohm.applyAsDouble(cable), w.reactanceOhm());
+        double least = amps(kind, node, false);
+        return new FaultResult(known(most), known(least), known(peakA(kind, node)), known(heldA(kind, node, least)));
     }
 
-    private int node(int pin) {
-        return operation.assembly().node(pin);
+    private static @Nullable Double known(double value) {
+        return Double.isFinite(value) ? value : null;
     }
 
-    /** Notes which islands have a source with an impedance, and what inverters give at most. */
-    private void count(int i, Potentials joined, boolean[] strong, double[] limited) {
-        Attachment t = network.attachments().get(i);
-        if (operation.alternating().feeds(i)) {
-            limited[joined.root(node(t.outputPin()))] += plan.inverterFaultA(t.component());
-        } else if (source(i) != null) {
-            strong[joined.root(node(t.pin()))] = true;
+    private boolean applies(FaultKind kind, int node) {
+        ElectricalSystem s = plan.system(network.points().get(node).system());
+        boolean byPhase = plan.hasUnequalPhases(s);
+        int mask = byPhase ? plan.wiresAt(pinOf[node]) : 0;
+        boolean three = s.nature().isThreePhase();
+        return switch (kind) {
+            case DC -> false;
+            case THREE_PHASE -> three && (!byPhase || Wires.lines(mask) == 3);
+            case TWO_PHASE -> three && (!byPhase || Wires.lines(mask) > 1);
+            case LINE_NEUTRAL -> !s.nature().isDc() && s.nature() != Nature.AC3;
+            case LINE_EARTH -> s.nature() == Nature.AC1 || s.nature() == Nature.AC3N;
+        };
+    }
+
+    private @Nullable AcLoop loop(FaultKind kind, boolean highest) {
+        AcLoop.Way way = switch (kind) {
+            case LINE_NEUTRAL -> AcLoop.Way.NEUTRAL;
+            case LINE_EARTH -> AcLoop.Way.PROTECTIVE;
+            default -> AcLoop.Way.LINES;
+        };
+        return (highest ? cold : hot).get(way);
+    }
+
+    /** Impedance that the fault meets, without its own; of two lines, half of it. */
+    private Complex ohm(AcLoop loop, FaultKind kind, int node) {
+        int back = kind == FaultKind.LINE_NEUTRAL ? returns.of(node) : -1;
+        Complex own = loop.ohm(node);
+        int backNode = back < 0 ? -1 : operation.assembly().node(back);
+        Complex drawn = backNode < 0 ? Complex.ZERO : loop.ohm(backNode);
+        return drawn.isNaN() ? own : own.plus(drawn);
+    }
+
+    private double amps(FaultKind kind, int node, boolean highest) {
+        AcLoop loop = loop(kind, highest);
+        if (loop == null || loop.volts(node).isNaN()) {
+            return Double.NaN;
         }
+        double volts = loop.volts(node).magnitude();
+        boolean two = kind == FaultKind.TWO_PHASE;
+        Complex z = ohm(loop, kind, node).plus(new Complex(two ? faultOhm / 2 : faultOhm, 0));
+        double most = (two ? SQRT3 / 2 : 1) * volts / z.magnitude();
+        double limit = loop.limitA[loop.root(node)];
+        boolean alone = !loop.strong[loop.root(node)];
+        return alone ? Math.min(limit, most) : highest ? most + limit : most;
     }
 
-    private @Nullable AcSourceModel source(int i) {
-        Attachment t = network.attachments().get(i);
-        boolean works = t.isSource() && t.on() && operation.isAc(t.pin()) && node(t.pin()) >= 0;
-        return works ? plan.acSource(t.component()) : null;
-    }
-
-    private void sources(PhasorCircuit circuit, Potentials joined, boolean[] strong, boolean highest) {
-        for (int i = 0; i < network.attachments().size(); i++) {
-            Attachment t = network.attachments().get(i);
-            AcSourceModel m = source(i);
-            if (m != null) {
-                boolean balanced =
-                        plan.system(network.systemOf(t.pin())).nature().isThreePhase();
-                int back = t.returnPin() < 0 || balanced ? -1 : node(t.returnPin());
-                AcSourceModel.Thevenin s = highest ? m.strongest() : m.weakest();
-                circuit.source(node(t.pin()), back, s.emf(), s.z());
-            } else if (operation.alternating().feeds(i) && !strong[joined.root(node(t.outputPin()))]) {
-                double volts = Plan.phaseV(plan.system(network.systemOf(t.outputPin())));
-                circuit.source(node(t.outputPin()), -1, new Complex(volts, 0), Complex.ZERO);
-            }
+    /** κ √2 I with κ = 1.02 + 0.98 e^(−3 R/X) (IEC 60909-0); what inverters give has no such peak. */
+    private double peakA(FaultKind kind, int node) {
+        AcLoop loop = loop(kind, true);
+        double amps = amps(kind, node, true);
+        if (loop == null) {
+            return Double.NaN;
         }
+        Complex z = ohm(loop, kind, node).plus(new Complex(faultOhm, 0));
+        double kappa = kappa(z.re(), z.im());
+        double limit = loop.limitA[loop.root(node)];
+        boolean alone = !loop.strong[loop.root(node)];
+        return alone ? Math.sqrt(2) * amps : Math.sqrt(2) * (kappa * (amps - limit) + limit);
     }
 
-    /** Highest fault current at a node; NaN where nothing feeds it, infinite where nothing limits it. */
+    static double kappa(double ohm, double reactanceOhm) {
+        return reactanceOhm == 0 ? 1.02 : 1.02 + 0.98 * Math.exp(-3 * ohm / Math.abs(reactanceOhm));
+    }
+
+    private double heldA(FaultKind kind, int node, double leastA) {
+        AcLoop loop = loop(kind, false);
+        return loop == null ? Double.NaN : Math.min(leastA, sustained.most(pinOf[node]));
+    }
+
+    /** Highest fault current of any kind at a node; NaN where nothing feeds it, infinite where nothing limits it. */
     public double maxA(int node) {
-        return node < 0 ? Double.NaN : maxA[node];
+        return extreme(node, true);
     }
 
-    /** Lowest fault current at a node; NaN where nothing feeds it, infinite where nothing limits it. */
+    /** Lowest fault current of any kind at a node; NaN where nothing feeds it, infinite where nothing limits it. */
     public double minA(int node) {
-        return node < 0 ? Double.NaN : minA[node];
+        return extreme(node, false);
+    }
+
+    private double extreme(int node, boolean highest) {
+        double found = Double.NaN;
+        for (FaultKind kind : FaultKind.values()) {
+            double here = node < 0 || !applies(kind, node) ? Double.NaN : amps(kind, node, highest);
+            boolean further = highest ? here > found : here < found;
+            found = Double.isNaN(found) || further ? here : found;
+        }
+        return found;
+    }
+
+    /** Greatest current that passes a connection when a fault lies at one of its ends; NaN where not determined. */
+    public double throughA(int connection) {
+        return through.of(connection, this);
     }
 }

@@ -44,7 +44,27 @@ public final class PhasorCircuit {
         }
     }
 
+    /**
+     * Two windings on one core: {@code v(a2 b2) − ratio · v(a1 b1) = z · i}, i from a2 through the second winding to b2;
+     * through the first flow {@code −ratio · i}.
+     *
+     * @param ratio turns of the second over turns of the first
+     * @param z of both, seen from the second; not 0
+     */
+    public record Windings(int a1, int b1, int a2, int b2, double ratio, Complex z) {
+        /** Its four nodes. */
+        int[] nodes() {
+            return new int[] {a1, b1, a2, b2};
+        }
+
+        /** By what each of them counts. */
+        double[] weights() {
+            return new double[] {-ratio, ratio, 1, -1};
+        }
+    }
+
     private final int nodes;
+    private final List<Windings> windings = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
 
     /** A circuit of this many nodes and no parts. */
@@ -65,6 +85,20 @@ public final class PhasorCircuit {
     /** Adds a load; returns its number. */
     public int load(Part kind, int a, int b, Complex value) {
         return add(new Piece(kind, a, b, value, Complex.ZERO));
+    }
+
+    /** Adds a transformer's pair of windings; returns its number among them. */
+    public int windings(Windings pair) {
+        windings.add(pair);
+        return windings.size() - 1;
+    }
+
+    public int windingsCount() {
+        return windings.size();
+    }
+
+    public Windings windings(int number) {
+        return windings.get(number);
     }
 
     private int add(Piece piece) {

@@ -24,6 +24,7 @@ public final class PhasorEquations {
     private final double[] im;
     private final ComplexElimination matrix;
     private final List<Integer> contradictions = new ArrayList<>();
+    private final boolean[] works; // by pair of windings: whether its first is alive
 
     public PhasorEquations(PhasorCircuit circuit) {
         this.circuit = circuit;
@@ -32,6 +33,7 @@ public final class PhasorEquations {
         isHeld = new boolean[nodes + 1];
         alive = new boolean[nodes + 1];
         variable = new int[nodes + 1];
+        works = new boolean[circuit.windingsCount()];
         Arrays.fill(held, Complex.ZERO);
         reach();
         hold();
@@ -39,13 +41,24 @@ public final class PhasorEquations {
         for (int v = 0; v <= nodes; v++) {
             variable[v] = !alive[v] ? -2 : isHeld[v] ? -1 : unknowns++;
         }
-        int[] a = new int[circuit.partCount()];
+        int[] a = new int[circuit.partCount() + 6 * works.length];
         int[] b = new int[a.length];
         int pairs = 0;
-        for (int p = 0; p < a.length; p++) {
+        for (int p = 0; p < circuit.partCount(); p++) {
             if (isPair(p)) {
                 a[pairs] = variable[a(p)];
                 b[pairs++] = variable[b(p)];
+            }
+        }
+        for (int w = 0; w < works.length; w++) {
+            int[] v = works[w] ? variables(circuit.windings(w)) : new int[0];
+            for (int i = 0; i < v.length; i++) {
+                for (int j = i + 1; j < v.length; j++) {
+                    if (v[i] >= 0 && v[j] >= 0 && v[i] != v[j]) {
+                        a[pairs] = v[i];
+                        b[pairs++] = v[j];
+                    }
+                }
             }
         }
         matrix = new ComplexElimination(unknowns, Arrays.copyOf(a, pairs), Arrays.copyOf(b, pairs));
@@ -79,8 +92,43 @@ public final class PhasorEquations {
                 joined.tie(b(p), nodes, 0);
             }
         }
+        reachThroughWindings(joined);
         for (int v = 0; v <= nodes; v++) {
             alive[v] = joined.root(v) == joined.root(nodes);
+        }
+    }
+
+    private int index(int node) {
+        return node < 0 ? nodes : node;
+    }
+
+    private int[] variables(PhasorCircuit.Windings pair) {
+        int[] v = pair.nodes();
+        for (int k = 0; k < v.length; k++) {
+            v[k] = variable[index(v[k])];
+        }
+        return v;
+    }
+
+    /** A second winding lives where its first does; where nothing joins it to the reference, its end is the reference. */
+    private void reachThroughWindings(Potentials joined) {
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (int w = 0; w < works.length; w++) {
+                PhasorCircuit.Windings pair = circuit.windings(w);
+                int reference = joined.root(nodes);
+                boolean fed = joined.root(index(pair.a1())) == reference && joined.root(index(pair.b1())) == reference;
+                if (!works[w] && fed) {
+                    works[w] = true;
+                    more = true;
+                    joined.tie(index(pair.a2()), index(pair.b2()), 0);
+                    if (joined.root(index(pair.b2())) != joined.root(nodes)) {
+                        isHeld[index(pair.b2())] = true;
+                        joined.tie(index(pair.b2()), nodes, 0);
+                    }
+                }
+            }
         }
     }
 
@@ -122,7 +170,36 @@ public final class PhasorEquations {
                 stamp(circuit.piece(p), variable[a(p)], variable[b(p)], held[a(p)], held[b(p)]);
             }
         }
+        for (int w = 0; w < works.length; w++) {
+            if (works[w]) {
+                stamp(circuit.windings(w));
+            }
+        }
         return matrix.factor();
+    }
+
+    private void stamp(PhasorCircuit.Windings pair) {
+        Complex y = pair.z().inverse();
+        int[] node = pair.nodes();
+        int[] v = variables(pair);
+        double[] weight = pair.weights();
+        for (int i = 0; i < v.length; i++) {
+            for (int j = 0; v[i] >= 0 && j < v.length; j++) {
+                Complex value = y.times(weight[i] * weight[j]);
+                if (v[j] < 0) {
+                    inject(re, im, v[i], held[index(node[j])].times(value).times(-1));
+                } else if (v[i] == v[j]) {
+                    matrix.addDiagonal(v[i], value);
+                } else if (i < j) {
+                    matrix.addPair(v[i], v[j], value);
+                }
+            }
+        }
+    }
+
+    /** Whether a pair of windings carries current. */
+    boolean works(int windings) {
+        return works[windings];
     }
 
     private void stamp(PhasorCircuit.Piece piece, int va, int vb, Complex heldA, Complex heldB) {
@@ -171,15 +248,27 @@ public final class PhasorEquations {
         return volts;
     }
 
-    /** Impedance of each node against the reference, all sources at zero: 0 where one holds it, NaN where it is dead. */
-    public Complex[] impedances() {
-        Complex[] diagonal = matrix.inverseDiagonal();
-        Complex[] z = new Complex[nodes];
-        for (int v = 0; v < nodes; v++) {
-            int n = variable[v];
-            z[v] = n == -2 ? new Complex(Double.NaN, Double.NaN) : n < 0 ? Complex.ZERO : diagonal[n];
+    /** Impedances with all sources at zero. */
+    public final class Impedances {
+        private final ComplexElimination.Inverse inverse = matrix.inverse();
+
+        private Impedances() {}
+
+        /** Of a node (−1: the reference) against the reference: 0 where a source holds it, NaN where it is dead. */
+        public Complex at(int node) {
+            int n = variable[node < 0 ? nodes : node];
+            return n == -2 ? new Complex(Double.NaN, Double.NaN) : n < 0 ? Complex.ZERO : inverse.at(n);
         }
-        return z;
+
+        /** From one end of a part to the other: volts at one for an ampere at the other. */
+        public Complex across(int part) {
+            return isPair(part) ? inverse.between(variable[a(part)], variable[b(part)]) : Complex.ZERO;
+        }
+    }
+
+    /** Impedances for the values that {@link #prepare} took over. */
+    public Impedances impedances() {
+        return new Impedances();
     }
 
     boolean alive(int node) {

@@ -22,6 +22,7 @@ public final class PhasorFlow {
     private final boolean[] failed; // by island
     private final Complex[] loads; // by part
     private final Complex[] current; // by part
+    private final Complex[] through; // by pair of windings, in the second
     private Complex[] volts;
     private double residualA;
 
@@ -35,6 +36,16 @@ public final class PhasorFlow {
                 joined.tie(circuit.piece(p).a(), circuit.piece(p).b(), 0);
             }
         }
+        for (int w = 0; w < circuit.windingsCount(); w++) {
+            int[] v = circuit.windings(w).nodes();
+            for (int k = 1; k < v.length; k++) {
+                if (v[0] >= 0 && v[k] >= 0) {
+                    joined.tie(v[0], v[k], 0);
+                }
+            }
+        }
+        through = new Complex[circuit.windingsCount()];
+        Arrays.fill(through, Complex.ZERO);
         island = new int[nodes + 1];
         for (int v = 0; v <= nodes; v++) {
             island[v] = joined.root(v);
@@ -155,6 +166,9 @@ public final class PhasorFlow {
                 leaving[equations.b(p)] = leaving[equations.b(p)].minus(current[p]);
             }
         }
+        for (int w = 0; w < through.length; w++) {
+            windings(w, leaving);
+        }
         for (int p = 0; p < current.length; p++) {
             if (circuit.piece(p).ideal()) { // equal sources side by side share their current
                 current[p] = leaving[equations.a(p)].times(-1.0 / ideal[equations.a(p)]);
@@ -166,6 +180,28 @@ public final class PhasorFlow {
                 residualA = Math.max(residualA, leaving[v].magnitude());
             }
         }
+    }
+
+    private void windings(int w, Complex[] leaving) {
+        PhasorCircuit.Windings pair = circuit.windings(w);
+        int[] node = pair.nodes();
+        double[] weight = pair.weights();
+        Complex drive = Complex.ZERO;
+        for (int k = 0; equations.works(w) && k < node.length; k++) {
+            drive = drive.plus(volts[node[k] < 0 ? volts.length - 1 : node[k]].times(weight[k]));
+        }
+        through[w] = drive.times(pair.z().inverse());
+        for (int k = 0; k < node.length; k++) {
+            int v = node[k] < 0 ? volts.length - 1 : node[k];
+            leaving[v] = leaving[v].plus(through[w].times(weight[k]));
+        }
+    }
+
+    /** Current of a pair of windings, from a2 through the second to b2; NaN where it is dead. */
+    public Complex windings(int number) {
+        PhasorCircuit.Windings pair = circuit.windings(number);
+        boolean none = !equations.works(number) || failed[island[pair.a1() >= 0 ? pair.a1() : volts.length - 1]];
+        return none ? new Complex(Double.NaN, Double.NaN) : through[number];
     }
 
     /** Voltage of a node against the reference (−1: 0); NaN where it is dead or has no operating point. */

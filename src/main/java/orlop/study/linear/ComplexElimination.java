@@ -113,8 +113,29 @@ public final class ComplexElimination {
         }
     }
 
-    /** The diagonal of the inverse: the impedance of each unknown against the reference. */
-    public Complex[] inverseDiagonal() {
+    /** Those entries of the inverse that stand where the factors have entries. */
+    public final class Inverse {
+        private final Complex[] diagonal;
+        private final Complex[] off;
+
+        private Inverse(Complex[] diagonal, Complex[] off) {
+            this.diagonal = diagonal;
+            this.off = off;
+        }
+
+        /** The impedance of an unknown against the reference. */
+        public Complex at(int unknown) {
+            return diagonal[unknown];
+        }
+
+        /** The transfer impedance of a pair that was named at the start. */
+        public Complex between(int a, int b) {
+            return off[pattern.slot(a, b)];
+        }
+    }
+
+    /** The inverse of what was factored. */
+    public Inverse inverse() {
         Complex[] zDiagonal = new Complex[pattern.count];
         Complex[] zOff = new Complex[offRe.length];
         java.util.Arrays.fill(zOff, Complex.ZERO);
@@ -136,7 +157,7 @@ public final class ComplexElimination {
             }
             zDiagonal[v] = z;
         }
-        return zDiagonal;
+        return new Inverse(zDiagonal, zOff);
     }
 
     private Complex off(int i) {

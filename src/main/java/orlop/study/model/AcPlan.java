@@ -7,7 +7,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
-import orlop.drawing.Conductors;
 import orlop.drawing.Consumer;
 import orlop.drawing.Conversion;
 import orlop.drawing.Drawing;
@@ -30,8 +29,11 @@ final class AcPlan {
     private final Notes notes;
     private final AcLoads makingLoads;
     private final AcSources makingSources;
-    private final Set<String> unbalanced = new HashSet<>();
+    private final Transformers makingTransformers;
+    private final Set<String> unequal = new HashSet<>();
+    private final @Nullable PhasePlan phases;
     private final Map<String, LoadModel> loads = new HashMap<>();
+    private final Map<String, TransformerModel> transformers = new HashMap<>();
     private final Map<String, AcSourceModel> sources = new HashMap<>();
     private final Map<String, Double> inverterFaultA = new HashMap<>();
 
@@ -40,43 +42,95 @@ final class AcPlan {
         this.notes = notes;
         Drawing drawing = plan.drawing();
         makingLoads = new AcLoads(notes);
+        makingTransformers = new Transformers(drawing.vessel().faultMethod(), notes);
         makingSources = new AcSources(drawing.vessel().faultMethod(), notes);
+        findUnequal(drawing);
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Component c : drawing.components().values()) {
+                more |= spread(c);
+            }
+        }
+        phases = unequal.isEmpty() ? null : new PhasePlan(plan, unequal, notes);
+    }
+
+    /** Systems with a load or a cable on single phases. */
+    private void findUnequal(Drawing drawing) {
         for (Component c : drawing.components().values()) {
             boolean single = c.particulars() instanceof Consumer k && k.phase() != Phase.ALL;
             if (single && c.refit() != RefitStatus.TO_BE_REMOVED) {
-                unbalanced(c.id(), plan.system(c.systems().get(0)));
+                unequal(plan.system(c.systems().get(0)));
             }
         }
         for (Cable w : drawing.cables().values()) {
             Component from = drawing.components().get(w.from().component());
-            if (from != null && w.refit() != RefitStatus.TO_BE_REMOVED && isOfOnePhase(w)) {
-                unbalanced(w.id(), plan.system(from.systemOf(w.from().terminal())));
+            boolean pair = w.conductors() != null && Wires.isPair(w.conductors());
+            if (from != null && pair && w.refit() != RefitStatus.TO_BE_REMOVED) {
+                unequal(plan.system(from.systemOf(w.from().terminal())));
             }
         }
     }
 
-    private static boolean isOfOnePhase(Cable w) {
-        return w.conductors() == Conductors.L_N
-                || w.conductors() == Conductors.L_N_PE
-                || w.conductors() == Conductors.TWO_WIRE;
+    /** A single-phase transformer on a three-phase system makes its phases unequal; one of three phases passes it on. */
+    private boolean spread(Component c) {
+        if (!(c.particulars() instanceof Conversion.Transformer) || c.systems().size() < 2) {
+            return false;
+        }
+        ElectricalSystem first = plan.system(c.systems().get(0));
+        ElectricalSystem second = plan.system(c.systems().get(1));
+        int before = unequal.size();
+        if (first.nature().isThreePhase()
+                && !second.nature().isThreePhase()
+                && !second.nature().isDc()) {
+            unequal(first);
+        } else if (unequal.contains(first.id()) || unequal.contains(second.id())) {
+            unequal(first);
+            unequal(second);
+        }
+        return unequal.size() > before;
     }
 
-    private void unbalanced(String item, ElectricalSystem system) {
-        if (system.nature().isThreePhase() && unbalanced.add(system.id())) {
-            notes.notCalculated(item, "study.not-calculated.unbalanced", system.id(), item);
+    private void unequal(ElectricalSystem system) {
+        if (system.nature().isThreePhase() && calculates(system)) {
+            unequal.add(system.id());
         }
     }
 
     boolean calculates(ElectricalSystem system) {
-        return !system.nature().isDc() && system.nominalV() > 0 && !unbalanced.contains(system.id());
+        return !system.nature().isDc() && system.nominalV() > 0;
+    }
+
+    boolean hasUnequalPhases(ElectricalSystem system) {
+        return unequal.contains(system.id());
+    }
+
+    boolean hasUnequalPhases() {
+        return phases != null;
+    }
+
+    /** What reaches a pin of a system with unequal phases. */
+    int wiresAt(int pin) {
+        return phases == null ? 0 : phases.at(pin);
+    }
+
+    int wires(Cable w) {
+        return phases == null ? 0 : phases.cable(w.id());
+    }
+
+    int wires(Component c) {
+        return phases == null ? 0 : phases.component(c.id());
     }
 
     void component(Component c, ElectricalSystem system) {
         double phaseV = Plan.phaseV(system);
         if (c.particulars() instanceof Consumer load) {
-            loads.put(c.id(), makingLoads.of(c, load, phaseV, Plan.phases(system)));
+            int mask = wires(c);
+            boolean one = hasUnequalPhases(system) && Wires.lines(mask) < 3;
+            double volts = one ? Wires.nominalV(system, mask) : phaseV;
+            loads.put(c.id(), makingLoads.of(c, load, volts, one ? 1 : Plan.phases(system)));
         } else if (c.particulars() instanceof Source && !passesTheShoreOn(c)) {
-            AcSourceModel m = makingSources.of(c, phaseV, Plan.phases(system));
+            AcSourceModel m = makingSources.of(c, system);
             if (m == null) {
                 notes.notCalculated(
                         c.id(),
@@ -119,18 +173,36 @@ final class AcPlan {
         }
     }
 
-    /** Transformers and frequency converters join two alternating-current systems, which is not calculated yet. */
+    /** What joins two alternating-current systems. */
     private void noteConversion(Component c) {
         boolean both = c.particulars() instanceof Conversion
                 && c.systems().size() > 1
                 && c.systems().stream().noneMatch(s -> plan.system(s).nature().isDc());
-        if (both) {
+        if (!both) {
+            return;
+        }
+        ElectricalSystem second = plan.system(c.systems().get(1));
+        if (c.particulars() instanceof Conversion.Transformer t) {
+            TransformerModel m =
+                    makingTransformers.of(c, t, plan.system(c.systems().get(0)), second);
+            if (m != null) {
+                transformers.put(c.id(), m);
+            }
+        } else if (c.particulars() instanceof Conversion.FrequencyConverter && second.nominalV() > 0) {
+            inverter(c, second);
+            notes.assumed(c.id(), "study.assumed.charger-factor", c.id());
+        } else {
             notes.notCalculated(
                     c.id(),
                     "study.not-calculated.ac-converter",
                     c.id(),
                     c.kind().term());
         }
+    }
+
+    @Nullable
+    TransformerModel transformer(Component c) {
+        return transformers.get(c.id());
     }
 
     /** What an inverter gives into a fault: as stated, else twice its rating; NaN where neither is known. */
@@ -140,7 +212,9 @@ final class AcPlan {
                 : c.particulars() instanceof Conversion.InverterCharger k ? k.faultA() : null;
         Double rated = c.particulars() instanceof Conversion.Inverter k
                 ? k.ratedVa()
-                : c.particulars() instanceof Conversion.InverterCharger k ? k.ratedVa() : null;
+                : c.particulars() instanceof Conversion.InverterCharger k
+                        ? k.ratedVa()
+                        : c.particulars() instanceof Conversion.FrequencyConverter k ? k.ratedVa() : null;
         double amps = stated != null ? stated : Double.NaN;
         if (stated == null && rated != null) {
             amps = INVERTER_FAULT * rated / (Plan.phaseV(out) * Plan.phases(out));

@@ -2,6 +2,7 @@ package orlop.study.model;
 
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
+import orlop.drawing.ElectricalSystem;
 import orlop.drawing.FaultMethod;
 import orlop.drawing.Quantity;
 import orlop.drawing.Source;
@@ -12,16 +13,25 @@ import orlop.study.linear.Complex;
  * Turns sources of alternating current into models.
  *
  * <p>With the method {@code IEC} the electromotive force of a fault is c times the nominal voltage, c being 1.10 and
- * 0.90 (IEC 60909-0:2016, table 1, supplies of ±10 %; from memory), with {@code PLAIN} it is as in service.
+ * 0.90 (IEC 60909-0:2016, table 1, supplies of ±10 %; from memory), 1.05 and 0.95 where the system's highest voltage is
+ * within 6 % of the nominal one; with {@code PLAIN} it is as in service.
  */
 final class AcSources {
     private static final double C_MAX = 1.10;
     private static final double C_MIN = 0.90;
+    private static final double NARROW_MAX = 1.05;
+    private static final double NARROW_MIN = 0.95;
 
     /** X″d and X′d of small generators, percent; engineering estimates within the usual 8 to 15 and 12 to 25. */
     private static final double SUBTRANSIENT_PERCENT = 10;
 
     private static final double TRANSIENT_PERCENT = 20;
+
+    /** With Z0 half of X″d, the lower end of what is usual: (2 + 0.5) / 3; engineering estimate. */
+    private static final double ONE_LINE = 2.5 / 3;
+
+    /** What supported excitation holds, times the rated current; common practice, no source. */
+    private static final double HELD = 3;
 
     /** Prospective current of a pontoon's socket, single- and three-phase; engineering estimates. */
     private static final double[] SHORE_MAX_A = {3_000, 6_000};
@@ -30,6 +40,8 @@ final class AcSources {
 
     private final boolean plain;
     private final Notes notes;
+    private double most = 1; // factors of the system at work
+    private double least = 1;
 
     AcSources(FaultMethod method, Notes notes) {
         plain = method == FaultMethod.PLAIN;
@@ -38,17 +50,22 @@ final class AcSources {
 
     /**
      * Null for a kind that has no model.
-     *
-     * @param phaseV nominal voltage of a phase to neutral
      */
     @Nullable
-    AcSourceModel of(Component c, double phaseV, int phases) {
+    AcSourceModel of(Component c, ElectricalSystem system) {
+        double phaseV = Plan.phaseV(system);
+        int phases = Plan.phases(system);
+        most = plain ? 1 : mostFactor(system);
+        least = plain ? 1 : isNarrow(system) ? NARROW_MIN : C_MIN;
         if (c.particulars() instanceof Source.Supply s) {
+            if (s.emfV() == null) {
+                notes.assumed(c.id(), "study.assumed.supply-nominal", c.id(), new Quantity(phaseV, Unit.VOLT));
+            }
             double emf = s.emfV() != null ? s.emfV() : phaseV;
             Complex z = new Complex(s.resistanceOhm(), s.reactanceOhm());
-            double high = plain ? emf : Math.max(emf, C_MAX * phaseV);
-            double low = plain ? emf : Math.min(emf, C_MIN * phaseV);
-            return new AcSourceModel(
+            double high = plain ? emf : Math.max(emf, most * phaseV);
+            double low = plain ? emf : Math.min(emf, least * phaseV);
+            return AcSourceModel.network(
                     at(emf, s.angleDeg(), z), at(high, s.angleDeg(), z), at(low, s.angleDeg(), z), false);
         }
         if (c.particulars() instanceof Source.Generator g) {
@@ -62,16 +79,26 @@ final class AcSources {
                 : null;
     }
 
+    /** Whether the system's highest voltage is within 6 % of the nominal one. */
+    private static boolean isNarrow(ElectricalSystem s) {
+        return s.highestV() > 0 && s.highestV() <= 1.06 * s.nominalV() * (1 + 1e-9);
+    }
+
+    /** c for the highest current. */
+    static double mostFactor(ElectricalSystem s) {
+        return isNarrow(s) ? NARROW_MAX : C_MAX;
+    }
+
     private static AcSourceModel.Thevenin at(double emf, double angleDeg, Complex z) {
         return new AcSourceModel.Thevenin(Complex.polar(emf, angleDeg), z);
     }
 
     private double highV(double phaseV) {
-        return plain ? phaseV : C_MAX * phaseV;
+        return most * phaseV;
     }
 
     private double lowV(double phaseV) {
-        return plain ? phaseV : C_MIN * phaseV;
+        return least * phaseV;
     }
 
     /** Its regulator holds the terminal voltage in service; a fault meets X″d, later X′d. */
@@ -80,7 +107,7 @@ final class AcSources {
         notes.assumed(c.id(), "study.assumed.generator-held", c.id());
         if (g.ratedKva() == null) {
             notes.notCalculated(c.id(), "study.not-calculated.fault-unlimited", c.id());
-            return new AcSourceModel(held, held, held, false);
+            return new AcSourceModel(held, held, held, false, 1, holding(g), Double.NaN);
         }
         double rated = phases * phaseV * phaseV / (g.ratedKva() * 1_000);
         Double early = g.subtransientPercent();
@@ -94,7 +121,18 @@ final class AcSources {
                 held,
                 at(highV(phaseV), 0, new Complex(0, first / 100 * rated)),
                 at(lowV(phaseV), 0, new Complex(0, second / 100 * rated)),
-                false);
+                false,
+                plain || phases < 3 ? 1 : ONE_LINE,
+                holding(g),
+                HELD * g.ratedKva() * 1_000 / (phases * phaseV));
+    }
+
+    private static AcSourceModel.Holding holding(Source.Generator g) {
+        return switch (g.excitation()) {
+            case SUPPORTED -> AcSourceModel.Holding.HELD;
+            case SELF, CAPACITOR -> AcSourceModel.Holding.COLLAPSES;
+            case UNKNOWN -> AcSourceModel.Holding.UNKNOWN;
+        };
     }
 
     /**
@@ -103,19 +141,20 @@ final class AcSources {
      */
     private AcSourceModel shore(Component c, @Nullable Double maxA, @Nullable Double minA, double phaseV, int phases) {
         int row = phases == 3 ? 1 : 0;
-        double most = maxA != null ? maxA : minA != null ? Math.max(minA, SHORE_MAX_A[row]) : SHORE_MAX_A[row];
-        double least = minA != null ? minA : maxA != null ? maxA : SHORE_MIN_A[row];
+        double strong = maxA != null ? maxA : minA != null ? Math.max(minA, SHORE_MAX_A[row]) : SHORE_MAX_A[row];
+        double weakA = minA != null ? minA : maxA != null ? maxA : SHORE_MIN_A[row];
         if (maxA == null) {
             notes.assumed(
                     c.id(),
                     "study.assumed.shore",
                     c.id(),
-                    new Quantity(most, Unit.AMPERE),
-                    new Quantity(least, Unit.AMPERE));
+                    new Quantity(strong, Unit.AMPERE),
+                    new Quantity(weakA, Unit.AMPERE));
         }
         double high = highV(phaseV);
         double low = lowV(phaseV);
-        Complex weak = new Complex(low / least, 0);
-        return new AcSourceModel(at(phaseV, 0, weak), at(high, 0, new Complex(0, high / most)), at(low, 0, weak), true);
+        Complex weak = new Complex(low / weakA, 0);
+        return AcSourceModel.network(
+                at(phaseV, 0, weak), at(high, 0, new Complex(0, high / strong)), at(low, 0, weak), true);
     }
 }

@@ -7,6 +7,7 @@ import orlop.drawing.Conductors;
 import orlop.drawing.ElectricalSystem;
 import orlop.standards.ConductorClass;
 import orlop.standards.Finish;
+import orlop.study.linear.Complex;
 
 /** What the physics needs to know of a cable. Its area may still be open: it is an argument. */
 public final class CableModel {
@@ -85,9 +86,23 @@ public final class CableModel {
         return system.nature().isThreePhase();
     }
 
+    /** Whether what counts is one conductor: of several equal phases, or one that is drawn by itself. */
+    private boolean oneConductor() {
+        boolean several = threePhase() && !Wires.isPair(conductors);
+        return several || conductors == Conductors.SINGLE || conductors == Conductors.PE;
+    }
+
     private @Nullable Double statedOhm() {
         Cable.Measured m = cable.measured();
-        return threePhase() ? m.conductorResistanceOhm() : m.loopResistanceOhm();
+        return stated(m.loopResistanceOhm(), m.conductorResistanceOhm(), m.returnResistanceOhm());
+    }
+
+    /** Of the loop, or of one conductor where that is what counts; null where it is not stated. */
+    private @Nullable Double stated(@Nullable Double loop, @Nullable Double there, @Nullable Double back) {
+        if (!threePhase() || (loop != null && !oneConductor())) {
+            return loop;
+        }
+        return there == null || oneConductor() ? there : (Double) (there + (back == null ? there : back));
     }
 
     /**
@@ -95,23 +110,94 @@ public final class CableModel {
      * metre of conductor (IEC 60364-5-52, annex G). 0 in direct current.
      */
     public double reactanceOhm() {
+        return system.nature().isDc() ? 0 : oneConductor() ? lineX() : lineX() + returnX();
+    }
+
+    private double lineX() {
         Cable.Measured m = cable.measured();
-        Double stated = threePhase() ? m.conductorReactanceOhm() : m.loopReactanceOhm();
-        if (system.nature().isDc() || stated != null) {
-            return system.nature().isDc() || stated == null ? 0 : stated;
+        if (threePhase() && m.conductorReactanceOhm() != null) {
+            return m.conductorReactanceOhm();
         }
+        Double loop = m.loopReactanceOhm();
+        if (loop != null && !(threePhase() && oneConductor())) {
+            return oneConductor() ? loop : loop / 2;
+        }
+        return REACTANCE_OHM_PER_M * lengthM / cable.parallel();
+    }
+
+    private double returnX() {
+        Cable.Measured m = cable.measured();
+        if (threePhase() && m.returnReactanceOhm() != null) {
+            return m.returnReactanceOhm();
+        }
+        boolean stated = (threePhase() ? m.conductorReactanceOhm() : null) != null || m.loopReactanceOhm() != null;
+        return stated ? lineX() : REACTANCE_OHM_PER_M * backM() / cable.parallel();
+    }
+
+    private double backM() {
         Double back = cable.returns().returnLengthM();
-        double metres = oneConductor() ? lengthM : lengthM + (back == null ? lengthM : back);
-        return REACTANCE_OHM_PER_M * metres / cable.parallel();
+        return back == null ? lengthM : back;
+    }
+
+    /** Impedance of one line conductor, all runs. */
+    public Complex line(double areaMm2, double conductorC) {
+        return new Complex(lineOhm(areaMm2, conductorC), lineX());
+    }
+
+    /** Impedance of the conductor that leads back, the neutral, all runs: as stated, else like the line conductor. */
+    public Complex back(double areaMm2, double conductorC) {
+        return new Complex(returnOhm(areaMm2, conductorC), returnX());
+    }
+
+    private double lineOhm(double areaMm2, double conductorC) {
+        Double stated = statedOhm();
+        if (stated == null) {
+            return at(ohm20(areaMm2, lengthM), conductorC);
+        }
+        Double own = threePhase() && cable.measured().loopResistanceOhm() == null
+                ? cable.measured().conductorResistanceOhm()
+                : null;
+        return own != null ? own : oneConductor() ? stated : stated / 2;
+    }
+
+    private double returnOhm(double areaMm2, double conductorC) {
+        Double own = threePhase() ? cable.measured().returnResistanceOhm() : null;
+        if (own != null) {
+            return own;
+        }
+        Double area = cable.returns().returnAreaMm2();
+        return stated() ? lineOhm(areaMm2, conductorC) : at(ohm20(area == null ? areaMm2 : area, backM()), conductorC);
+    }
+
+    /** Whether a neutral or other return runs in it. */
+    public boolean hasNeutral() {
+        return switch (conductors) {
+            case TWO_WIRE, L_N, L_N_PE, L3_N, L3_N_PE -> true;
+            case SINGLE -> threePhase(); // one core for each conductor
+            case L3, L3_PE, PE -> false;
+        };
+    }
+
+    /**
+     * Impedance of the protective conductor, all runs: its resistance as stated, else by its least area beside the
+     * line conductor, the same up to 16 mm², then 16 mm², then half (IEC 60364-5-54, table 54.2, from memory).
+     */
+    public Complex protective(double areaMm2, double conductorC) {
+        Double own = cable.measured().peResistanceOhm();
+        if (own == null && !stated()) {
+            double least = areaMm2 <= 16 ? areaMm2 : areaMm2 <= 35 ? 16 : areaMm2 / 2;
+            own = at(ohm20(least, lengthM), conductorC);
+        }
+        return new Complex(own == null ? lineOhm(areaMm2, conductorC) : own, lineX());
+    }
+
+    private static double at(double ohm20, double conductorC) {
+        return ohm20 * (1 + orlop.standards.Conductors.ALPHA_20_PER_K * (conductorC - 20));
     }
 
     /** How many conductors carry the current that is calculated: loss is as many times I²R. */
     public int phases() {
         return threePhase() ? 3 : 1;
-    }
-
-    private boolean oneConductor() {
-        return threePhase() || conductors == Conductors.SINGLE || conductors == Conductors.PE;
     }
 
     /**
@@ -127,7 +213,7 @@ public final class CableModel {
             memoOhm = loopOhm20(areaMm2);
             memoArea = areaMm2;
         }
-        return memoOhm * (1 + orlop.standards.Conductors.ALPHA_20_PER_K * (conductorC - 20));
+        return at(memoOhm, conductorC);
     }
 
     private double loopOhm20(double areaMm2) {
@@ -136,8 +222,7 @@ public final class CableModel {
             return there;
         }
         Double backArea = cable.returns().returnAreaMm2();
-        Double backLength = cable.returns().returnLengthM();
-        return there + ohm20(backArea == null ? areaMm2 : backArea, backLength == null ? lengthM : backLength);
+        return there + ohm20(backArea == null ? areaMm2 : backArea, backM());
     }
 
     private double ohm20(double areaMm2, double metres) {

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Component;
 import orlop.drawing.OperatingCondition;
+import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.network.Network;
 import orlop.study.flow.Flow;
@@ -105,8 +108,7 @@ public final class Operation {
             if (part >= 0) {
                 assembly.circuit().setFirst(part, 1 / now);
             } else if (connectionOfCable[i] >= 0) {
-                alternating.setCable(
-                        connectionOfCable[i], now, plan.cables().get(i).reactanceOhm());
+                alternating.setCable(connectionOfCable[i], plan.cables().get(i), areaMm2[i], conductorC[i]);
             }
         }
         return moved;
@@ -136,8 +138,15 @@ public final class Operation {
         if (edge < 0 || !isAc(network.connections().get(edge).a())) {
             return currentOfCable(cable);
         }
-        Complex volts = phasor(network.connections().get(edge).a());
-        return volts.times(alternating.connection(edge).conjugate()).re() / volts.magnitude();
+        int pin = network.connections().get(edge).a();
+        double most = Double.NaN;
+        for (int wire = 0; wire < Math.min(3, alternating.wires(pin)); wire++) {
+            Complex volts = alternating.lineVoltage(pin, wire);
+            double active =
+                    volts.times(alternating.connection(edge, wire).conjugate()).re() / volts.magnitude();
+            most = Double.isNaN(most) || Math.abs(active) > Math.abs(most) ? active : most;
+        }
+        return most;
     }
 
     /** As {@link #currentOfCable}, of any connection. */
@@ -148,19 +157,45 @@ public final class Operation {
             return Double.isNaN(voltage(a)) ? Double.NaN : 0; // from a point to itself
         }
         if (isAc(a)) {
-            return AcOperation.signed(alternating.connection(connection), phasor(a));
+            return mostLoaded(a, wire -> alternating.connection(connection, wire));
         }
         int part = assembly.partOfConnection(connection);
         return part < 0 ? Double.NaN : flow.current(part);
+    }
+
+    /**
+     * The greatest of the currents of the conductors at a pin, the neutral's too, with the sign of the active power
+     * that all of them carry.
+     */
+    public double mostLoaded(int pin, IntFunction<Complex> ofWire) {
+        double most = Double.NaN;
+        double watts = 0;
+        double apparent = 0;
+        for (int wire = 0; wire < alternating.wires(pin); wire++) {
+            Complex amps = ofWire.apply(wire);
+            if (amps.isNaN()) {
+                continue;
+            }
+            most = Double.isNaN(most) ? amps.magnitude() : Math.max(most, amps.magnitude());
+            Complex volts = wire == Wires.N ? Complex.ZERO : alternating.lineVoltage(pin, wire);
+            if (!volts.isNaN()) {
+                watts += volts.times(amps.conjugate()).re();
+                apparent += volts.magnitude() * amps.magnitude();
+            }
+        }
+        return watts < -1e-9 * apparent ? -most : most;
     }
 
     /** Current into a source, a load, a converter's input at its pin; NaN where it is dead or not calculated. */
     public double currentOfAttachment(int attachment) {
         int pin = network.attachments().get(attachment).pin();
         if (isAc(pin)) {
-            int back = network.attachments().get(attachment).returnPin();
-            Complex volts = back < 0 ? phasor(pin) : phasor(pin).minus(phasor(back));
-            return AcOperation.signed(alternating.attachment(attachment), volts);
+            double most = Double.NaN;
+            for (int wire = 0; wire < alternating.wires(pin); wire++) {
+                double amps = alternating.attachment(attachment, wire).magnitude();
+                most = Double.isNaN(most) || amps > most ? amps : most;
+            }
+            return alternating.powerOfAttachment(attachment) < -1e-9 * most ? -most : most;
         }
         int part = assembly.partOfAttachment(attachment);
         return part < 0 ? Double.NaN : flow.current(part);
@@ -170,7 +205,7 @@ public final class Operation {
     public double currentOfOutput(int attachment) {
         int pin = network.attachments().get(attachment).outputPin();
         if (isAc(pin)) {
-            return AcOperation.signed(alternating.output(attachment), phasor(pin));
+            return mostLoaded(pin, wire -> alternating.output(attachment, wire));
         }
         int part = assembly.outputOfAttachment(attachment);
         return part < 0 ? Double.NaN : flow.current(part);
@@ -195,8 +230,8 @@ public final class Operation {
     }
 
     /**
-     * Voltage of a pin against the common negative, in alternating current the r.m.s. value against neutral; NaN where
-     * it is dead.
+     * Voltage of a pin against the common negative, in alternating current the r.m.s. value against neutral, the lowest
+     * of the phases; NaN where it is dead.
      */
     public double voltage(int pin) {
         if (isAc(pin)) {
@@ -211,15 +246,134 @@ public final class Operation {
 
     /** Voltage of a pin against another, or against the reference where that is −1. */
     public double across(int pin, int back) {
-        if (isAc(pin) && back >= 0) {
+        if (isAc(pin) && back >= 0 && !alternating.byPhase(pin)) {
             return phasor(pin).minus(phasor(back)).magnitude();
         }
         return voltage(pin) - (back < 0 ? 0 : voltage(back));
     }
 
-    /** Voltage of a pin of an alternating-current system; NaN where it is dead. */
+    /** Voltage across a load: its pin against its drawn return, in alternating current across what it hangs on. */
+    public double across(int attachment) {
+        Attachment t = network.attachments().get(attachment);
+        if (isAc(t.pin()) && alternating.calculates(attachment)) {
+            return alternating.across(attachment);
+        }
+        return across(t.pin(), t.returnPin());
+    }
+
+    /** Voltage at a pin between the conductors that a load hangs on; of one on all phases the lowest, as line to neutral. */
+    public double forLoad(int pin, Component load) {
+        int mask = alternating.byPhase(pin) ? plan.wires(load) : Wires.ALL;
+        return isAc(pin) && alternating.byPhase(pin) ? pair(pin, mask) : voltage(pin);
+    }
+
+    /**
+     * Voltage at a pin across a set of conductors: between a line and the neutral, between two lines; of three lines the
+     * lowest between two of them, as line to neutral.
+     */
+    double pair(int pin, int mask) {
+        if (Wires.lines(mask) == 3) {
+            double least = Double.NaN;
+            for (int wire = 0; wire < 3; wire++) {
+                Complex other = alternating.voltage(pin, (wire + 1) % 3);
+                double volts = alternating.voltage(pin, wire).minus(other).magnitude() / Math.sqrt(3);
+                least = Double.isNaN(least) || volts < least ? volts : least;
+            }
+            return least;
+        }
+        if (Wires.lines(mask) == 2 && !Wires.has(mask, Wires.N)) {
+            int[] two = Wires.branches(mask).get(0);
+            return alternating
+                    .voltage(pin, two[0])
+                    .minus(alternating.voltage(pin, two[1]))
+                    .magnitude();
+        }
+        double least = Double.NaN;
+        for (int wire = 0; wire < Wires.N; wire++) {
+            double volts =
+                    Wires.has(mask, wire) ? alternating.lineVoltage(pin, wire).magnitude() : Double.NaN;
+            least = Double.isNaN(least) || volts < least ? volts : least;
+        }
+        return least;
+    }
+
+    /** Voltage of a pin of an alternating-current system, of the phase that has least; NaN where it is dead. */
     public Complex phasor(int pin) {
-        return network.pointOf(pin) < 0 ? new Complex(Double.NaN, Double.NaN) : alternating.voltage(assembly.node(pin));
+        Complex least = alternating.lineVoltage(pin, 0);
+        for (int wire = 1; wire < Math.min(3, alternating.wires(pin)); wire++) {
+            Complex here = alternating.lineVoltage(pin, wire);
+            least = least.isNaN() || here.magnitude() < least.magnitude() ? here : least;
+        }
+        return least;
+    }
+
+    /** What a cable of alternating current loses of the voltage's magnitude, of the phase that loses most. */
+    public double dropV(int cable) {
+        Connection c = network.connections().get(connectionOfCable[cable]);
+        if (!alternating.byPhase(c.a())) {
+            return voltage(c.a()) - voltage(c.b());
+        }
+        int mask = plan.wires(c.theCable());
+        if (Wires.lines(mask) == 2 && !Wires.has(mask, Wires.N)) {
+            return pair(c.a(), mask) - pair(c.b(), mask);
+        }
+        double most = Double.NaN;
+        for (int wire = 0; wire < Wires.N; wire++) {
+            double drop = Wires.has(mask, wire) ? dropV(c, wire) : Double.NaN;
+            most = Double.isNaN(most) || Math.abs(drop) > Math.abs(most) ? drop : most;
+        }
+        return most;
+    }
+
+    /**
+     * What one line of a cable loses, against the neutral at both ends or, where it does not reach both, against the
+     * middle of the lines; NaN where it is dead.
+     */
+    public double dropV(Connection c, int wire) {
+        return lostV(c.a(), c.b(), wire);
+    }
+
+    private double lostV(int from, int to, int wire) {
+        if (alternating.hasNeutral(from) && alternating.hasNeutral(to)) {
+            return alternating.lineVoltage(from, wire).magnitude()
+                    - alternating.lineVoltage(to, wire).magnitude();
+        }
+        return alternating.againstLines(from, wire).magnitude()
+                - alternating.againstLines(to, wire).magnitude();
+    }
+
+    /** What is lost from one pin to another, of the phase that reaches both and loses most. */
+    public double lostV(int source, int pin) {
+        if (!isAc(pin) || !alternating.byPhase(pin) || !alternating.byPhase(source)) {
+            return voltage(source) - voltage(pin);
+        }
+        int mask = plan.wiresAt(pin);
+        if (Wires.lines(mask) == 2 && !Wires.has(mask, Wires.N)) {
+            return pair(source, mask) - pair(pin, mask);
+        }
+        double most = Double.NaN;
+        for (int wire = 0; wire < Wires.N; wire++) {
+            double drop = lostV(source, pin, wire);
+            most = Double.isNaN(most) || drop > most ? drop : most;
+        }
+        return most;
+    }
+
+    /** Nominal voltage that a cable's drop is a share of: line to neutral, unless it has two lines and no neutral. */
+    public double nominalV(int cable) {
+        CableModel w = plan.cables().get(cable);
+        return plan.hasUnequalPhases(w.system())
+                ? Wires.nominalV(w.system(), plan.wires(w.cable()))
+                : Plan.phaseV(w.system());
+    }
+
+    /** Heat in all conductors of a cable of alternating current; NaN where nothing is calculated. */
+    public double heatW(int cable) {
+        Connection c = network.connections().get(connectionOfCable[cable]);
+        double amps = currentOfCable(cable);
+        return alternating.byPhase(c.a())
+                ? alternating.heatW(connectionOfCable[cable])
+                : plan.cables().get(cable).phases() * amps * amps * ohm[cable];
     }
 
     public AcOperation alternating() {

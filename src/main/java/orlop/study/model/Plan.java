@@ -270,14 +270,50 @@ public final class Plan {
         return alternating.source(c);
     }
 
+    /** Null where the component is no transformer that is calculated. */
+    public @Nullable TransformerModel transformer(Component c) {
+        return alternating.transformer(c);
+    }
+
     /** What an inverter gives into a fault, in amperes of one phase; NaN where it is not known. */
     public double inverterFaultA(Component c) {
         return alternating.inverterFaultA(c);
     }
 
-    /** Whether the system is one of alternating current and calculated: single-phase, or three-phase and balanced. */
+    /** Whether the system is one of alternating current and calculated. */
     public boolean calculatesAc(ElectricalSystem system) {
         return alternating.calculates(system);
+    }
+
+    /** Whether a three-phase system has loads or cables on single phases, so that it is calculated phase by phase. */
+    public boolean hasUnequalPhases(ElectricalSystem system) {
+        return alternating.hasUnequalPhases(system);
+    }
+
+    /** Whether any system is calculated phase by phase. */
+    public boolean hasUnequalPhases() {
+        return alternating.hasUnequalPhases();
+    }
+
+    /** The conductors of a cable in a system with unequal phases, a mask of {@link Wires}. */
+    public int wires(Cable w) {
+        return alternating.wires(w);
+    }
+
+    /** The conductors that a load of a system with unequal phases hangs on, a mask of {@link Wires}. */
+    public int wires(Component c) {
+        return alternating.wires(c);
+    }
+
+    /** The conductors that reach a pin of a system with unequal phases, a mask of {@link Wires}. */
+    public int wiresAt(int pin) {
+        return alternating.wiresAt(pin);
+    }
+
+    /** Nominal voltage across a load: of one between two phases, line to line. */
+    public double nominalV(Component c) {
+        ElectricalSystem s = system(c.systems().get(0));
+        return hasUnequalPhases(s) ? Wires.nominalV(s, wires(c)) : phaseV(s);
     }
 
     /** Whether any alternating-current system is calculated. */

@@ -19,7 +19,6 @@ final class Backward {
 
     private final Grid grid;
     private final double[] passesA;
-    private final Map<Integer, List<Entrance>> entrances;
     private final int edge;
     private final double ampacityA;
     private final Map<Integer, List<Integer>> seen = new LinkedHashMap<>();
@@ -35,7 +34,6 @@ final class Backward {
     Backward(Grid grid, double[] passesA, Map<Integer, List<Entrance>> entrances, int edge, int end, double ampacityA) {
         this.grid = grid;
         this.passesA = passesA;
-        this.entrances = entrances;
         this.edge = edge;
         this.ampacityA = ampacityA;
         Deque<Step> open = new ArrayDeque<>();

@@ -71,14 +71,13 @@ final class Entrances {
         Component c = t.component();
         boolean converter = t.role() == Attachment.Role.CONVERTER;
         AcSourceModel m = converter ? null : plan.acSource(c);
-        boolean inverts = converter && isDc(t.pin());
-        if (m == null && !inverts) {
+        if (m == null && !converter) {
             return;
         }
         @Nullable Double breaker = c.particulars() instanceof Source.ShorePedestal p ? p.ratingA() : null;
         SourceKind kind = m != null && m.shore() ? SourceKind.SHORE_INLET : SourceKind.AC_SOURCE;
         int needs = c.kind() == Kind.INVERTER_CHARGER ? needs(c, false) : 0;
-        double inverterA = inverts ? plan.inverterFaultA(c) : Double.NaN;
+        double inverterA = converter ? plan.inverterFaultA(c) : Double.NaN;
         double most = breaker != null ? breaker : inverterA > 0 ? inverterA : Double.POSITIVE_INFINITY;
         found.add(new Entrance(pin, kind, c, most, needs));
     }

@@ -16,11 +16,13 @@ final class GuardLevels {
 
     /** Least ampacity in amperes; 0 for a device of which the rating or the rule is not known: it passes. */
     double leastAmpacityA(DeviceModel d) {
-        if (d.ratingA() == null) {
+        Double rating = d.ratingA();
+        if (rating == null) {
             return 0;
         }
-        String key = d.family().map(f -> f.id()).orElse("") + " " + d.ratingA();
-        return known.computeIfAbsent(key, k -> search(d, d.ratingA()));
+        double ratingA = rating;
+        String key = d.family().map(f -> f.id()).orElse("") + " " + ratingA;
+        return known.computeIfAbsent(key, k -> search(d, ratingA));
     }
 
     /** Every rule guards the more the greater the ampacity is, so halving finds the border. */

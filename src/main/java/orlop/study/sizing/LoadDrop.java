@@ -20,7 +20,7 @@ import orlop.study.model.Plan;
  * @param dropV from the source's terminal to the load
  * @param limitV what is permitted; null where there is no limit
  * @param limitPercent of the nominal voltage; null where there is no limit
- * @param nominalV of the load's system; line to neutral if it has three phases
+ * @param nominalV of the load's system; line to neutral if it has three phases, unless the load lies between two of them
  * @param cables numbers of the cables on its path, the source first
  * @param currentAtLimit what its current would be at the permitted drop, as a multiple of what it is now
  * @param missingA what its own circuit carries in this reckoning above what flows, because it runs only now and then
@@ -76,8 +76,8 @@ public record LoadDrop(
         Network network = operation.network();
         Attachment t = network.attachments().get(i);
         Delivery delivery = operation.delivery();
-        double sourceV = sourceV(operation, delivery.source(t.pin()));
-        double drop = notBelowZero(sourceV - operation.across(t.pin(), t.returnPin()));
+        double sourceV = sourceV(operation, delivery.source(t.pin()), t.pin());
+        double drop = notBelowZero(sourceV - operation.across(i));
         if (Double.isNaN(drop)) {
             return null;
         }
@@ -92,9 +92,10 @@ public record LoadDrop(
         }
         ElectricalSystem system = plan.system(t.pin());
         Double limit = plan.dropLimitPercent(system, load.vital());
-        Double limitV = limit == null ? null : (Double) (limit / 100 * Plan.phaseV(system));
+        double nominalV = plan.nominalV(t.component());
+        Double limitV = limit == null ? null : (Double) (limit / 100 * nominalV);
         double scale = limitV == null ? 1 : currentAtLimit(load, sourceV - drop, sourceV - limitV);
-        return new LoadDrop(i, drop, limitV, limit, Plan.phaseV(system), cables, scale, missing);
+        return new LoadDrop(i, drop, limitV, limit, nominalV, cables, scale, missing);
     }
 
     private static List<Integer> cables(Network network, List<Integer> path) {
@@ -120,9 +121,12 @@ public record LoadDrop(
     }
 
     /** Between the terminals of a source, at the output of a converter. */
-    private static double sourceV(Operation operation, int attachment) {
+    private static double sourceV(Operation operation, int attachment, int loadPin) {
         Attachment t = operation.network().attachments().get(attachment);
-        return operation.across(operation.network().livePin(attachment), t.returnPin());
+        int pin = operation.network().livePin(attachment);
+        return operation.alternating().byPhase(loadPin)
+                ? operation.forLoad(pin, operation.network().componentOf(loadPin))
+                : operation.across(pin, t.returnPin());
     }
 
     /** A voltage cannot rise along a current but by rounding; in alternating current a capacitive load can raise it. */
