@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A study's JSON as paths and values: {@code cables/W1/currentA}. Lists of things go by their id, lists of words are
@@ -89,7 +90,10 @@ final class FlatStudy {
 
     /** The number at a path. */
     double number(String path) {
-        return (Double) values.get(path);
+        if (values.get(path) instanceof Double d) {
+            return d;
+        }
+        throw new AssertionError("no number at " + path);
     }
 
     void turn(String path) {
@@ -123,7 +127,7 @@ final class FlatStudy {
         assertThat(differences).as(what).isEmpty();
     }
 
-    private static boolean same(Object a, Object b) {
+    private static boolean same(Object a, @Nullable Object b) {
         if (a instanceof Double x && b instanceof Double y) {
             return Math.abs(x - y) <= Math.max(1e-7, 1e-6 * Math.abs(x));
         }

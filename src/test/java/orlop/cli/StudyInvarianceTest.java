@@ -276,15 +276,8 @@ class StudyInvarianceTest {
         }
         assertThat(lightened).isPositive();
         ObjectNode twice = FileChanges.copy(file);
-        for (ObjectNode each : List.of(file, twice)) {
-            for (JsonNode w : FileChanges.list(each, "cables")) {
-                Double area = areas.get(w.get("id").asText());
-                ((ObjectNode) w).put("areaMm2", area > 0 ? area : 10);
-                if (each == twice && w.has("lengthM")) {
-                    ((ObjectNode) w).put("lengthM", 2 * w.get("lengthM").asDouble());
-                }
-            }
-        }
+        withAreas(file, areas, 1);
+        withAreas(twice, areas, 2);
         FlatStudy one = study(file, "governing");
         FlatStudy two = study(twice, "governing");
         int compared = 0;
@@ -299,5 +292,15 @@ class StudyInvarianceTest {
             }
         }
         assertThat(compared).isPositive();
+    }
+
+    private static void withAreas(ObjectNode file, Map<String, Double> areas, double lengths) {
+        for (JsonNode w : FileChanges.list(file, "cables")) {
+            Double area = areas.get(w.get("id").asText());
+            ((ObjectNode) w).put("areaMm2", area > 0 ? area : 10);
+            if (w.has("lengthM")) {
+                ((ObjectNode) w).put("lengthM", lengths * w.get("lengthM").asDouble());
+            }
+        }
     }
 }
