@@ -1,7 +1,9 @@
 package orlop.bench;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -18,7 +20,10 @@ import orlop.findings.Checker;
 import orlop.findings.Finding;
 import orlop.study.Study;
 
-/** How long a whole study takes: network, flow, faults, sizing, coverage. */
+/**
+ * How long a whole study takes: network, flow, faults, sizing, coverage; with the findings; and beside it the bare flow of
+ * the same network by a general sparse solver. The growth over the sizes is written by {@link Growth}.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -26,17 +31,19 @@ import orlop.study.Study;
 @Warmup(iterations = 3, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class StudyBenchmark {
-    @Param({"200", "1000", "10000"})
+    @Param({"200", "1000", "10000", "100000"})
     private int cables;
 
     @Param({"0", "5"})
     private int meshPercent;
 
     private Drawing drawing = Drawing.empty("");
+    private @Nullable BareFlow bare;
 
     @Setup
     public void grow() {
         drawing = GrownDrawings.tree(cables, 1, meshPercent, 7);
+        bare = new BareFlow(drawing, Study.of(drawing).governing());
     }
 
     @Benchmark
@@ -47,5 +54,10 @@ public class StudyBenchmark {
     @Benchmark
     public List<Finding> studyAndFindings() {
         return Checker.check(Study.of(drawing));
+    }
+
+    @Benchmark
+    public double[] bareFlowByEjml() {
+        return Objects.requireNonNull(bare).solve();
     }
 }

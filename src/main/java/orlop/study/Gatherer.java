@@ -235,11 +235,13 @@ final class Gatherer {
     private @Nullable Double percentFromSource(int pin, double nominalV) {
         Double here = voltage(pin);
         Double source = voltage(operation.delivery().sourcePin(pin));
-        boolean known = here != null
-                && source != null
-                && nominalV > 0
-                && !operation.delivery().isDoubtful(pin);
-        return known ? (Double) (100 * LoadDrop.notBelowZero(source - here) / nominalV) : null;
+        if (here == null
+                || source == null
+                || !(nominalV > 0)
+                || operation.delivery().isDoubtful(pin)) {
+            return null;
+        }
+        return 100 * LoadDrop.notBelowZero(source - here) / nominalV;
     }
 
     // ---- components ------------------------------------------------------------------------------------------

@@ -86,13 +86,22 @@ final class Governing {
         return new FaultRange(most(a.maxA(), b.maxA()), least(a.minA(), b.minA()), a.unlimited() || b.unlimited());
     }
 
+    /** The angle goes with the voltage that is shown, the lowest; where both are alike, the greater one. */
+    private static @Nullable Double angle(
+            @Nullable Double va, @Nullable Double angleA, @Nullable Double vb, @Nullable Double angleB) {
+        if (va == null || vb == null || va.equals(vb)) {
+            return va == null ? angleB : vb == null ? angleA : greatest(angleA, angleB);
+        }
+        return va < vb ? angleA : angleB;
+    }
+
     private static PointResult point(PointResult a, PointResult b) {
         return new PointResult(
                 a.id(),
                 a.system(),
                 a.terminals().size() >= b.terminals().size() ? a.terminals() : b.terminals(),
                 least(a.voltageV(), b.voltageV()),
-                a.angleDeg(),
+                angle(a.voltageV(), a.angleDeg(), b.voltageV(), b.angleDeg()),
                 fault(a.fault(), b.fault()),
                 most(a.lengthFromSourceM(), b.lengthFromSourceM()));
     }
@@ -166,7 +175,7 @@ final class Governing {
                     p.id(),
                     p.system(),
                     least(p.voltageV(), q.voltageV()),
-                    p.angleDeg(),
+                    angle(p.voltageV(), p.angleDeg(), q.voltageV(), q.angleDeg()),
                     busy.currentA(),
                     greatest(p.powerW(), q.powerW())));
         }

@@ -130,7 +130,8 @@ final class Studying {
             Operation o = operations.get(i);
             int node = o.assembly().node(pin);
             boolean fed = o.network().feeding().feeds(pin);
-            double here = o.isAc(pin) ? acFaults.get(i).minA(node) : faults.get(i).minA(node);
+            double here =
+                    o.isAc(pin) ? acFaults.get(i).minA(node) : faults.get(i).minA(node);
             least = fed && !(least <= here) && !Double.isNaN(here) ? here : least;
         }
         return least;
