@@ -50,7 +50,7 @@ public final class Checker {
                 study.drawing().components().size() + study.drawing().cables().size() + 1L;
         for (int i = 0; i < keys.length; i++) {
             Finding f = all.get(i);
-            long place = f.severity().ordinal() * places + c.order(f.place().item()) + 1;
+            long place = f.severity().rank() * places + c.order(f.place().item()) + 1;
             keys[i] = place * keys.length + i;
         }
         Arrays.sort(keys);
