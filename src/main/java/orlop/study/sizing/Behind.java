@@ -25,7 +25,7 @@ public final class Behind {
         double[] amps = new double[pins];
         for (Attachment t : reach.attachments()) {
             boolean converter = t.role() == Attachment.Role.CONVERTER;
-            hang(t.pin(), converter ? inputA(plan, reach, t) : ratedA(plan, t), count, amps);
+            hang(t.pin(), converter ? inputA(plan, t) : ratedA(plan, t), count, amps);
             if (converter) {
                 hang(t.outputPin(), outputA(plan, t), count, amps);
             }
@@ -86,7 +86,7 @@ public final class Behind {
         return ratedVa != null && volts > 0 ? (Double) (ratedVa / volts) : null;
     }
 
-    private static @Nullable Double inputA(Plan plan, Network reach, Attachment t) {
+    private static @Nullable Double inputA(Plan plan, Attachment t) {
         SourceModel out = plan.output(t.pin());
         ElectricalSystem system = plan.system(t.pin());
         double volts = Plan.phaseV(system) * Plan.phases(system);
