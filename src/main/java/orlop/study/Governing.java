@@ -96,15 +96,6 @@ final class Governing {
         return new FaultRange(most(a.maxA(), b.maxA()), least(a.minA(), b.minA()), a.unlimited() || b.unlimited());
     }
 
-    /** The angle goes with the voltage that is shown, the lowest; where both are alike, the greater one. */
-    private static @Nullable Double angle(
-            @Nullable Double va, @Nullable Double angleA, @Nullable Double vb, @Nullable Double angleB) {
-        if (va == null || vb == null || va.equals(vb)) {
-            return va == null ? angleB : vb == null ? angleA : greatest(angleA, angleB);
-        }
-        return va < vb ? angleA : angleB;
-    }
-
     private static PointResult point(PointResult a, PointResult b) {
         return new PointResult(
                 a.id(),

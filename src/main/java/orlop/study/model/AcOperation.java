@@ -166,7 +166,8 @@ public final class AcOperation {
 
     /** Voltage of a line at a pin against the middle of the three lines; against the reference where not all are there. */
     Complex againstLines(int pin, int wire) {
-        Complex middle = voltage(pin, 0).plus(voltage(pin, 1)).plus(voltage(pin, 2)).times(1 / 3.0);
+        Complex middle =
+                voltage(pin, 0).plus(voltage(pin, 1)).plus(voltage(pin, 2)).times(1 / 3.0);
         return middle.isNaN() ? voltage(pin, wire) : voltage(pin, wire).minus(middle);
     }
 
