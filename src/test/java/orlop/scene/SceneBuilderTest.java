@@ -16,7 +16,6 @@ import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Point;
 import orlop.drawing.Words;
-import orlop.findings.Finding;
 import orlop.layout.Rect;
 import orlop.study.CableResult;
 
@@ -176,37 +175,19 @@ class SceneBuilderTest {
     }
 
     @Test
-    void so_many_findings_that_the_margin_is_full_are_counted_and_the_dangers_kept() {
-        List<Finding> many = new java.util.ArrayList<>();
-        for (int i = 0; i < 20; i++) {
-            many.addAll(SampleSheet.findings());
-        }
-        Scene scene = SceneBuilder.bundled().build(SceneRequest.paper(REQUEST.drawing(), REQUEST.results(), many, "1"));
-        List<SceneItem> margin =
-                scene.items().stream().filter(i -> i.role() == Role.MARGIN).toList();
-        Rect frame = new SheetFrame(orlop.drawing.SheetSize.A3).margin();
-
-        assertThat(margin).allMatch(i -> frame.grown(0.2).contains(i.bounds()));
-        assertThat(margin.get(margin.size() - 1).title()).matches("and \\d+ more: .*");
-        assertThat(margin)
-                .extracting(i -> i.data().getOrDefault("rule", ""))
-                .filteredOn("missing-fuse"::equals)
-                .hasSize(20);
-    }
-
-    @Test
     void the_title_block_says_what_is_shown() {
         assertThat(texts(SCENE, Role.TITLE_BLOCK, ""))
                 .contains(
                         "Pilot cutter OSKERRIN",
                         "Main distribution, 24 V and 12 V",
                         "OSK-E-001",
-                        "owner · 2026-11-25",
+                        "owner",
+                        "2026-11-25",
                         "At anchor, evening",
                         "IEC 60364 · 45 °C",
                         "for check",
                         "B",
-                        "1 / 3");
+                        "1 of 3");
     }
 
     @Test
