@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * A study's JSON as paths and values: {@code cables/W1/currentA}. Lists of things go by their id, lists of words are
  * sorted, so that the order of the file leaves no trace.
  */
+@SuppressWarnings("NullAway") // a null fails the test
 final class FlatStudy {
     final Map<String, Object> values = new TreeMap<>();
 

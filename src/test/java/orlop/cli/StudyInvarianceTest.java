@@ -257,6 +257,7 @@ class StudyInvarianceTest {
     }
 
     /** Twice the length is twice the resistance; a load of a ten-thousandth of the voltage hardly feels it. */
+    @SuppressWarnings("ReferenceEquality") // the very same one is meant
     @ParameterizedTest
     @MethodSource("samples")
     void twice_the_length_is_twice_the_drop_of_a_light_load(String name) throws IOException {

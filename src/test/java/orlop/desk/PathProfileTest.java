@@ -11,6 +11,7 @@ import orlop.study.CableResult;
 import orlop.study.Results;
 import orlop.study.Study;
 
+@SuppressWarnings("NullAway") // a null fails the test
 class PathProfileTest {
     private static final Study STUDY = Study.of(boat());
 

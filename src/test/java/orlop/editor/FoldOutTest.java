@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 @Timeout(60)
+@SuppressWarnings("NullAway") // a null fails the test
 class FoldOutTest {
     @SuppressWarnings("NullAway.Init") // set before each test
     private HeadlessBench on;

@@ -239,6 +239,7 @@ final class InkedSheet {
         return found;
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very same one is meant
     private void textsOnAnything(Set<String> all) {
         for (Ink t : inks) {
             if (!t.is(Sort.TEXT) || !DRAWN.contains(t.role)) {
