@@ -63,7 +63,7 @@ final class FindingsTable implements SessionListener {
             table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(WIDTHS[i]));
         }
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.findings"));
-        filter.setName("findings.filter");
+        filter.setName("filter");
         filter.putClientProperty("JTextField.placeholderText", Texts.of("editor.findings.filter"));
         filter.getAccessibleContext().setAccessibleName(Texts.of("editor.findings.filter"));
         filter.getDocument().addDocumentListener(new Typed());

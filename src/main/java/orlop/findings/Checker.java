@@ -45,7 +45,6 @@ public final class Checker {
         for (Rule r : RULES) {
             all.addAll(r.check(c));
         }
-        List<Severity> severities = List.of(Severity.values());
         long[] keys = new long[all.size()]; // severity, place, position: sorted as numbers, so stable
         long places =
                 study.drawing().components().size() + study.drawing().cables().size() + 1L;

@@ -25,6 +25,7 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import orlop.desk.Same;
 import orlop.layout.TextMeasure;
 import orlop.layout.TextMeasure.Weight;
 
@@ -247,7 +248,7 @@ final class InkedSheet {
             }
             for (Ink o : near(t.shape)) {
                 boolean ownSymbol = o.group.equals(t.group) && !o.is(Sort.TEXT) && !t.role.equals("cable");
-                if (o != t && DRAWN.contains(o.role) && !ownSymbol && overlap(t.shape, o.shape)) {
+                if (!Same.object(o, t) && DRAWN.contains(o.role) && !ownSymbol && overlap(t.shape, o.shape)) {
                     all.add("text on " + o.sort + ": " + t + " ON " + o);
                 }
             }

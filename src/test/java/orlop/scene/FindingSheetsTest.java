@@ -28,7 +28,7 @@ class FindingSheetsTest {
         for (int i = 1; i <= count; i++) {
             String item = ITEMS[i % ITEMS.length];
             Finding.Place place = item.startsWith("W") ? Finding.Place.cable(item) : Finding.Place.component(item);
-            Severity severity = Severity.values()[i * 7 % 3];
+            Severity severity = List.of(Severity.values()).get(i * 7 % 3);
             String why = "This is note <" + i + "> of many. " + "It goes on for a while. ".repeat(i % 9);
             all.add(SampleSheet.finding("rule-" + i, severity, place, "Title <" + i + ">", why, null, null));
         }
@@ -80,7 +80,7 @@ class FindingSheetsTest {
             Rect body = new SheetFrame(size).body();
             List<Rect> notes = page.items().stream()
                     .filter(i -> i.role() == Role.MARGIN
-                            || i.role() == Role.LEGEND && page.sheet().contains("/F"))
+                            || (i.role() == Role.LEGEND && page.sheet().contains("/F")))
                     .map(i -> ItemMaker.bounds(i.marks().stream()
                             .filter(m -> !(m instanceof Mark.Line))
                             .toList()))
