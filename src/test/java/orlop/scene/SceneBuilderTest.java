@@ -78,7 +78,8 @@ class SceneBuilderTest {
         for (CableResult r : request.results().cables().values()) {
             List<String> lines = texts(scene, Role.LABEL, r.id());
             // Where room is narrow the figures stand in shorter lines.
-            List<String> parts = List.of(String.join(" · ", lines.subList(1, lines.size())).split(" · ", -1));
+            List<String> parts =
+                    List.of(String.join(" · ", lines.subList(1, lines.size())).split(" · ", -1));
             assertThat(parts).as(r.id()).hasSize(r.live() ? 5 : 3);
             assertThat(parts.get(1)).isEqualTo(trimmed(r.lengthM(), 1) + " m");
             if (r.live()) {
