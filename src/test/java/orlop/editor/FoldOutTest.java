@@ -59,7 +59,7 @@ class FoldOutTest {
 
         String title = ((PathView) on.named("path").orElseThrow()).title();
 
-        assertThat(title).contains("GA1 to MA1", " m, drop ", "permitted");
+        assertThat(title).contains("GB1 to MA1", " m, drop ", "permitted");
     }
 
     @Test

@@ -293,6 +293,9 @@ final class InkedSheet {
         ends.put(group, " " + from + " " + to + " ");
     }
 
+    /** What slants is a stroke that tells conductors, set across its own cable; no cable slants. */
+    private static final double LONGEST_STROKE_MM = 3.5;
+
     /** Two lines of the drawing that run on one another or nearer than a lane apart. */
     private void linesAlongLines(Set<String> all) {
         STRtree legs = new STRtree();
@@ -302,7 +305,12 @@ final class InkedSheet {
             for (List<Coordinate> piece : pieces) {
                 for (int i = 1; i < piece.size(); i++) {
                     LineString s = JTS.createLineString(new Coordinate[] {piece.get(i - 1), piece.get(i)});
-                    list.add(new Leg(group, s));
+                    Envelope e = s.getEnvelopeInternal();
+                    if (e.getWidth() < 1e-6 || e.getHeight() < 1e-6) {
+                        list.add(new Leg(group, s));
+                    } else if (s.getLength() > LONGEST_STROKE_MM) {
+                        all.add("crooked line: " + group + " " + s);
+                    }
                 }
             }
         });
@@ -331,8 +339,10 @@ final class InkedSheet {
     /** Drawn ink must lie within the frame and off title block, legend, cautions and margin. */
     private void outsideTheFrame(Set<String> all) {
         Envelope frame = new Envelope();
-        inks(i -> i.role.equals("frame") && i.what.equals("polygon"))
-                .forEach(i -> frame.expandToInclude(i.shape.getEnvelopeInternal()));
+        inks(i -> i.role.equals("frame") && i.what.equals("polygon")).stream()
+                .map(i -> i.shape.getEnvelopeInternal())
+                .filter(e -> e.getWidth() > 0.5 * width) // the marks by which the paper is trimmed lie outside it
+                .forEach(frame::expandToInclude);
         Envelope block = new Envelope();
         inks(i -> i.role.equals("title-block")).forEach(i -> block.expandToInclude(i.shape.getEnvelopeInternal()));
         double foot = block.getMinY();

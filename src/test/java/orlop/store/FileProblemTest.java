@@ -61,7 +61,7 @@ class FileProblemTest {
                 "{ \"id\": \"E1\", \"kind\": \"load\", \"sheet\": \"1\", \"at\": [50, 20], \"system\": \"24\", | ^{ \"id\": \"E1\", \"kind\": \"load\", | components[2] E1: the key \"system\" is missing: add it",
                 "{ \"id\": \"W2\", \"from\": \"QB1.2\", | ^{ \"id\": \"W2\", | cables[1] W2: the key \"from\" is missing: add it",
                 "\"load\" | ^\"lode\" | components[2] E1 · kind: \"lode\" is none of the words for this key: write the right one; the most alike are load, diode, fuse, motor, hull",
-                "\"A3\" | ^\"A5\" | sheets[0] 1 · size: \"A5\" is none of the words for this key: write one of A1, A2, A3, A4",
+                "\"A3\" | ^\"A5\" | sheets[0] 1 · size: \"A5\" is none of the words for this key: write one of A1, A2, A3, A4, A4-upright",
                 "[10, 20] | ^[10] | components[0] GB1 · at: here must stand a place of two numbers, such as [70, 55], but there stands a list in [ ]: write a place of two numbers, such as [70, 55]",
                 "[10, 20] | [10, ^\"20\"] | components[0] GB1 · at[1]: here must stand a number without quotes, but there stands \"20\": write a number without quotes",
                 "[10, 20] | ^[10, 20000] | components[0] GB1 · at: at must be from −10000 to 10000, but is 20000: write a value in that range",
