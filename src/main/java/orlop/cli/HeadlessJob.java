@@ -30,14 +30,23 @@ final class HeadlessJob {
         out.println();
         out.print(new FindingsTable().text(opened.findings()));
         out.println();
+        SheetFiles files = new SheetFiles(opened, governing, SheetFiles.library(null));
         boolean several = opened.drawing().sheets().size() > 1;
         for (Sheet s : opened.drawing().sheets().values()) {
             Path svg = svg(file, several ? "-" + s.id() : "");
-            SheetFiles.write(opened, governing, s, svg);
-            out.println(Words.english().text(Message.of("cli.wrote", svg.toString())));
+            wrote(svg);
+            for (String more : files.write(s.id(), svg, SheetFiles.PNG_DPI)) {
+                Path next = svg(file, "-" + more.replace('/', '-'));
+                files.write(more, next, SheetFiles.PNG_DPI);
+                wrote(next);
+            }
         }
         out.println(Words.english().text("cli.caution"));
         out.flush();
+    }
+
+    private void wrote(Path file) {
+        out.println(Words.english().text(Message.of("cli.wrote", file.toString())));
     }
 
     /** Beside the file; for the sample, in the folder that the build names, else in the working folder. */

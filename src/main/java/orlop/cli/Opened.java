@@ -103,17 +103,29 @@ record Opened(Drawing drawing, Study study, List<Finding> findings) {
                         .toList();
     }
 
+    /** Whether a sheet has this id, number or title. */
+    boolean has(String name) {
+        return drawing.sheets().stream().anyMatch(s -> isCalled(s, name));
+    }
+
+    private static boolean isCalled(Sheet s, String name) {
+        return s.id().equals(name) || s.number().equals(name) || s.title().equalsIgnoreCase(name);
+    }
+
     /**
-     * The sheet that was asked for, by id, number or title; the first for null.
+     * The sheet that was asked for, by id, number, title or place in the register; the first for null.
      *
      * @throws UserError if there is no such sheet, or none at all
      */
     Sheet sheet(@Nullable String name) throws UserError {
+        int position = 0;
         for (Sheet s : drawing.sheets().values()) {
-            if (name == null
-                    || s.id().equals(name)
-                    || s.number().equals(name)
-                    || s.title().equalsIgnoreCase(name)) {
+            if (name == null || isCalled(s, name)) {
+                return s;
+            }
+        }
+        for (Sheet s : drawing.sheets().values()) {
+            if (Integer.toString(++position).equals(name)) {
                 return s;
             }
         }

@@ -10,6 +10,7 @@ package orlop.drawing;
  * @param revision letter or number
  * @param status for check, for installation, as installed …
  * @param drawnBy who drew it
+ * @param approvedBy who approved it, "" while nobody has
  * @param date as it is to stand in the title block
  * @param extras keys that this version does not know
  */
@@ -21,6 +22,7 @@ public record Sheet(
         String revision,
         String status,
         String drawnBy,
+        String approvedBy,
         String date,
         Extras extras) {
     public Sheet {
@@ -30,7 +32,22 @@ public record Sheet(
         Checks.text(revision, "revision");
         Checks.text(status, "status");
         Checks.text(drawnBy, "drawnBy");
+        Checks.text(approvedBy, "approvedBy");
         Checks.text(date, "date");
+    }
+
+    /** A sheet that nobody has approved. */
+    public Sheet(
+            String id,
+            String number,
+            String title,
+            SheetSize size,
+            String revision,
+            String status,
+            String drawnBy,
+            String date,
+            Extras extras) {
+        this(id, number, title, size, revision, status, drawnBy, "", date, extras);
     }
 
     /** An A3 sheet with nothing but an id and a title. */

@@ -206,7 +206,7 @@ final class FileCommands {
             }
             try {
                 DrawingFile.save(path, state().drawing());
-                session.say(Message.of("editor.say.copied", String.valueOf(path.getFileName())));
+                session.say(Message.of("editor.say.copy-saved", String.valueOf(path.getFileName())));
             } catch (FileProblem e) {
                 problem(e);
             }

@@ -1,6 +1,7 @@
 package orlop.editor;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import orlop.desk.Review;
@@ -20,11 +21,27 @@ final class FindingPlaces {
     private FindingPlaces() {}
 
     /**
-     * A finding with the number that stands on the sheet.
+     * A finding, by its place in the list of all.
      *
      * @param number from 1
+     * @param label the number that stands on its sheet
      */
-    record Numbered(int number, Finding finding) {}
+    record Numbered(int number, Finding finding, int label) {
+        Numbered(int number, Finding finding) {
+            this(number, finding, number);
+        }
+    }
+
+    /** The findings that nobody lives with, of the sheet that is shown, in the order of the numbers on it. */
+    static List<Numbered> ofSheet(SessionState s, Scene scene) {
+        List<Numbered> all = new ArrayList<>();
+        for (Numbered n : ofSheet(s)) {
+            all.add(new Numbered(
+                    n.number(), n.finding(), scene.findingNumber(n.number()).orElse(n.number())));
+        }
+        all.sort(Comparator.comparingInt(Numbered::label));
+        return all;
+    }
 
     /** The findings that nobody lives with, of the sheet that is shown, the gravest first. */
     static List<Numbered> ofSheet(SessionState s) {

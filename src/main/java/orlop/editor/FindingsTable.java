@@ -25,6 +25,7 @@ import javax.swing.event.DocumentListener;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableRowSorter;
+import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
@@ -40,7 +41,6 @@ final class FindingsTable implements SessionListener {
     /** One line of the table. */
     private record Row(int number, Finding finding, String sheet) {}
 
-    private final Session session;
     private final Consumer<Finding> onPick;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::card);
     private final Model model = new Model();
@@ -51,7 +51,6 @@ final class FindingsTable implements SessionListener {
 
     /** @param onPick shows the place that a finding speaks of */
     FindingsTable(Session session, Consumer<Finding> onPick) {
-        this.session = session;
         this.onPick = onPick;
         table.setName("findings");
         table.setRowSorter(sorter);
@@ -64,7 +63,7 @@ final class FindingsTable implements SessionListener {
             table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(WIDTHS[i]));
         }
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.findings"));
-        filter.setName("findings.filter");
+        filter.setName("filter");
         filter.putClientProperty("JTextField.placeholderText", Texts.of("editor.findings.filter"));
         filter.getAccessibleContext().setAccessibleName(Texts.of("editor.findings.filter"));
         filter.getDocument().addDocumentListener(new Typed());
@@ -111,7 +110,7 @@ final class FindingsTable implements SessionListener {
 
     @Override
     public void changed(SessionState before, SessionState after) {
-        if (before.review() != after.review()) {
+        if (!Same.object(before.review(), after.review())) {
             read(after);
         }
     }

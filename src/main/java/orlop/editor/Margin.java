@@ -158,7 +158,10 @@ final class Margin implements SessionListener {
         notes.removeAll();
         noteViews.clear();
         pointing.at(null);
-        List<FindingPlaces.Numbered> here = FindingPlaces.ofSheet(s);
+        List<FindingPlaces.Numbered> here = canvas.shown()
+                .of(s)
+                .map(scene -> FindingPlaces.ofSheet(s, scene))
+                .orElseGet(() -> FindingPlaces.ofSheet(s));
         int elsewhere = FindingPlaces.all(s).size() - here.size();
         if (s.review() != null && here.isEmpty()) {
             notes.add(new WrapText(Texts.of("editor.notes.none"), Look::quiet, Look::font));

@@ -31,14 +31,14 @@ final class NoteView extends JPanel {
         setLayout(new BorderLayout(Look.px(8), 0));
         setBorder(Flat.rim(6, 6, 8, 6));
         int icon = Look.px(20);
-        JLabel mark = new JLabel(new SeverityIcon(f.severity(), Integer.toString(numbered.number()), icon));
+        JLabel mark = new JLabel(new SeverityIcon(f.severity(), Integer.toString(numbered.label()), icon));
         mark.setVerticalAlignment(JLabel.TOP);
         add(mark, BorderLayout.WEST);
         int inner = width - icon - Look.px(8 + 12);
         add(text(f, inner, onCure), BorderLayout.CENTER);
         String kind = Texts.of("editor.severity." + f.severity().word());
         getAccessibleContext()
-                .setAccessibleName(numbered.number() + ". " + kind + ": " + Texts.title(f.title()) + ". "
+                .setAccessibleName(numbered.label() + ". " + kind + ": " + Texts.title(f.title()) + ". "
                         + Texts.title(f.message()));
         MouseAdapter mouse = new MouseAdapter() {
             @Override

@@ -17,6 +17,7 @@ import java.util.Set;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.PathProfile;
+import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
@@ -27,11 +28,9 @@ final class PathView extends JPanel implements SessionListener {
     private static final long serialVersionUID = 1L;
     private static final double LEAST_SPAN = 0.06; // of the nominal voltage: a small drop looks small
 
-    private final transient Session session;
     private transient @Nullable PathProfile profile;
 
     PathView(Session session) {
-        this.session = session;
         setName("path");
         setPreferredSize(new Dimension(600, Look.px(190)));
         session.listen(this);
@@ -67,7 +66,7 @@ final class PathView extends JPanel implements SessionListener {
 
     @Override
     public void changed(SessionState before, SessionState after) {
-        if (before.review() != after.review()
+        if (!Same.object(before.review(), after.review())
                 || !before.selection().equals(after.selection())
                 || !before.condition().equals(after.condition())) {
             read(after);

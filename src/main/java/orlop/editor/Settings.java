@@ -7,10 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.ConfigFolder;
 
 /**
  * What the program remembers from one day to the next: the look, and the files that were open last. Kept in one small
@@ -41,16 +41,7 @@ final class Settings {
 
     /** The program's own folder among the user's. */
     static Path folder() {
-        String os = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-        Path home = Path.of(System.getProperty("user.home", "."));
-        if (os.contains("win") && System.getenv("APPDATA") != null) {
-            return Path.of(System.getenv("APPDATA"), "Orlop");
-        }
-        if (os.contains("mac")) {
-            return home.resolve("Library").resolve("Application Support").resolve("Orlop");
-        }
-        String config = System.getenv("XDG_CONFIG_HOME");
-        return (config == null || config.isEmpty() ? home.resolve(".config") : Path.of(config)).resolve("orlop");
+        return ConfigFolder.path();
     }
 
     /** The folder for what the program keeps for itself. */

@@ -133,8 +133,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     /** The path that feeds a component in the condition that is shown, while the figures are fresh. */
     Optional<PathProfile> fed(@Nullable String id) {
         SessionState s = session.state();
-        boolean component = id != null && s.drawing().components().contains(id);
-        return component && s.fresh() && s.review() != null
+        return id != null && s.drawing().components().contains(id) && s.fresh() && s.review() != null
                 ? PathProfile.of(s.review().study(), s.condition(), id)
                 : Optional.empty();
     }

@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -19,6 +20,7 @@ import orlop.drawing.Message;
 import orlop.drawing.Nature;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
+import orlop.drawing.SheetSize;
 import orlop.drawing.Vessel;
 
 /** The commands of the menu Vessel: particulars, systems, conditions, sheets. */
@@ -160,7 +162,10 @@ final class VesselCommands {
         JTextField revision = Forms.line(page, "editor.form.revision", new JTextField(s.revision()));
         JTextField status = Forms.line(page, "editor.form.status", new JTextField(s.status()));
         JTextField drawnBy = Forms.line(page, "editor.form.drawn-by", new JTextField(s.drawnBy()));
+        JTextField approvedBy = Forms.line(page, "editor.form.approved-by", new JTextField(s.approvedBy()));
         JTextField date = Forms.line(page, "editor.form.date", new JTextField(s.date()));
+        JComboBox<SheetSize> size = Forms.line(page, "editor.form.size", new JComboBox<>(SheetSize.values()));
+        size.setSelectedItem(s.size());
         if (prompts.form(Texts.of("editor.form.sheet.title"), page)) {
             apply(
                     Message.of("editor.edit.sheet", s.id()),
@@ -168,10 +173,11 @@ final class VesselCommands {
                             s.id(),
                             number.getText().strip(),
                             title.getText().strip(),
-                            s.size(),
+                            (SheetSize) Objects.requireNonNull(size.getSelectedItem()),
                             revision.getText().strip(),
                             status.getText().strip(),
                             drawnBy.getText().strip(),
+                            approvedBy.getText().strip(),
                             date.getText().strip(),
                             s.extras())));
         }

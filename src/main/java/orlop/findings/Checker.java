@@ -45,15 +45,12 @@ public final class Checker {
         for (Rule r : RULES) {
             all.addAll(r.check(c));
         }
-        List<Severity> severities = List.of(Severity.values());
         long[] keys = new long[all.size()]; // severity, place, position: sorted as numbers, so stable
         long places =
                 study.drawing().components().size() + study.drawing().cables().size() + 1L;
         for (int i = 0; i < keys.length; i++) {
             Finding f = all.get(i);
-            long place = severities.indexOf(f.severity()) * places
-                    + c.order(f.place().item())
-                    + 1;
+            long place = f.severity().rank() * places + c.order(f.place().item()) + 1;
             keys[i] = place * keys.length + i;
         }
         Arrays.sort(keys);

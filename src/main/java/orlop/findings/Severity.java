@@ -9,5 +9,10 @@ public enum Severity implements Named {
     /** Breaks the rule set. */
     DEFECT,
     /** Worth knowing: an assumption, a better way. */
-    ADVICE
+    ADVICE;
+
+    /** 0 for the gravest, then upwards. */
+    int rank() {
+        return this == DANGER ? 0 : this == DEFECT ? 1 : 2;
+    }
 }

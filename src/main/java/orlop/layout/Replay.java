@@ -52,6 +52,7 @@ final class Replay {
         changes.add(LabelZone.of(p));
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very same one needs no comparison
     private static boolean samePlace(Placed p, Placed q) {
         return p == q
                 || (p.ink().equals(q.ink())

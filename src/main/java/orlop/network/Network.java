@@ -48,6 +48,7 @@ public final class Network {
         return null;
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very same connection need not be looked at
     private static boolean sameWays(List<Connection> some, List<Connection> others) {
         if (some.size() != others.size()) {
             return false;

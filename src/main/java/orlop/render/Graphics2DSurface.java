@@ -80,9 +80,11 @@ public final class Graphics2DSurface implements Surface {
     }
 
     @Override
-    public void symbol(Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, int rgb) {
+    public void symbol(
+            Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
         AffineTransform before = g.getTransform();
         g.translate(xMm, yMm);
+        g.scale(scale, scale);
         g.transform(AffineTransform.getQuadrantRotateInstance(rotationDegree / 90));
         if (mirrored) {
             g.scale(-1, 1);

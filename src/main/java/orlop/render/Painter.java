@@ -96,7 +96,7 @@ public final class Painter {
         public Boolean symbol(Mark.SymbolAt m) {
             Symbol symbol =
                     symbols.named(m.name()).orElseThrow(() -> new IllegalArgumentException("no symbol " + m.name()));
-            surface.symbol(symbol, m.xMm(), m.yMm(), m.rotationDegree(), m.mirrored(), rgb(m.ink()));
+            surface.symbol(symbol, m.xMm(), m.yMm(), m.rotationDegree(), m.mirrored(), m.scale(), rgb(m.ink()));
             return true;
         }
 

@@ -9,23 +9,36 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import orlop.scene.Palette;
 import orlop.scene.Scene;
+import orlop.symbols.SymbolLibrary;
 
 /** Sheets as PNG. */
 public final class PngExport {
     private static final double MM_PER_INCH = 25.4;
 
+    /** The coarsest resolution at which a sheet can still be told from another. */
+    public static final double LEAST_DPI = 20;
+
+    /** The finest: an A1 sheet takes 1.1 GB of memory at it. */
+    public static final double MOST_DPI = 600;
+
     private PngExport() {}
+
+    /** The whole sheet as a PNG file, with the program's own symbols; see {@link #write(Scene, Palette, double, SymbolLibrary)}. */
+    public static byte[] write(Scene scene, Palette palette, double dpi) {
+        return write(scene, palette, dpi, SymbolLibrary.bundled());
+    }
 
     /**
      * The whole sheet as a PNG file.
      *
      * @param dpi dots per inch, 20 to 600
+     * @param library the symbols with which the scene was built
      * @throws IllegalArgumentException if the resolution is out of range
      */
-    public static byte[] write(Scene scene, Palette palette, double dpi) {
+    public static byte[] write(Scene scene, Palette palette, double dpi, SymbolLibrary library) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            if (!ImageIO.write(image(scene, palette, dpi), "png", out)) {
+            if (!ImageIO.write(image(scene, palette, dpi, library), "png", out)) {
                 throw new IllegalStateException("this Java cannot write PNG");
             }
         } catch (IOException e) {
@@ -36,7 +49,11 @@ public final class PngExport {
 
     /** The whole sheet as a picture; see {@link #write}. */
     public static BufferedImage image(Scene scene, Palette palette, double dpi) {
-        if (!(dpi >= 20 && dpi <= 600)) {
+        return image(scene, palette, dpi, SymbolLibrary.bundled());
+    }
+
+    private static BufferedImage image(Scene scene, Palette palette, double dpi, SymbolLibrary library) {
+        if (!(dpi >= LEAST_DPI && dpi <= MOST_DPI)) {
             throw new IllegalArgumentException("dpi must be from 20 to 600 but is " + dpi);
         }
         double scale = dpi / MM_PER_INCH;
@@ -45,7 +62,7 @@ public final class PngExport {
         BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
-            Painter painter = Painter.bundled(palette);
+            Painter painter = new Painter(palette, library);
             g.setColor(new Color(painter.paperRgb()));
             g.fillRect(0, 0, w, h);
             g.scale(scale, scale);

@@ -29,8 +29,8 @@ public interface Surface {
 
     void disc(double xMm, double yMm, double radiusMm, int fillRgb, int strokeRgb, double widthMm);
 
-    /** A symbol in one colour: mirrored, then turned clockwise, then moved to its point. */
-    void symbol(Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, int rgb);
+    /** A symbol in one colour: mirrored, then turned clockwise, then scaled, then moved to its point. */
+    void symbol(Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb);
 
     /**
      * One line of text in the bundled font.

@@ -100,7 +100,8 @@ final class SvgSurface implements Surface {
     }
 
     @Override
-    public void symbol(Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, int rgb) {
+    public void symbol(
+            Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
         String id = "symbol-" + symbol.name();
         if (symbols.add(symbol.name())) {
             define(symbol, id);
@@ -108,6 +109,9 @@ final class SvgSurface implements Surface {
         Element use = element(group, "use");
         use.setAttributeNS(XLINK, "xlink:href", "#" + id);
         StringBuilder t = new StringBuilder("translate(" + number(xMm) + " " + number(yMm) + ")");
+        if (scale != 1) {
+            t.append(" scale(").append(number(scale)).append(")");
+        }
         if (rotationDegree != 0) {
             t.append(" rotate(").append(rotationDegree).append(")");
         }

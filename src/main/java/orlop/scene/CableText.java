@@ -39,7 +39,7 @@ final class CableText {
     TextBlock block() {
         List<Line> lines = new ArrayList<>();
         List<Run> first = new ArrayList<>();
-        first.add(new Run(cable.id(), Weight.BOLD, Ink.INK));
+        first.add(new Run(cable.id(), Weight.BOLD, Ink.INK, cable.refit() == RefitStatus.EXISTING));
         String what = Format.dotted(List.of(
                 view.request().annotations().size() ? size() : "",
                 view.request().annotations().length() ? length() : ""));
@@ -91,6 +91,12 @@ final class CableText {
         return result != null
                 && (result.governedBy() == GovernedBy.AMPACITY || result.governedBy() == GovernedBy.DEVICE)
                 && (result.ampacityFromMemory() || result.sizing().fromMemory());
+    }
+
+    /** How many conductors one run has; 0 if that is not known. */
+    int conductorCount() {
+        Conductors c = conductors();
+        return c == null ? 0 : c.count();
     }
 
     private @Nullable Conductors conductors() {
@@ -156,17 +162,22 @@ final class CableText {
         return Format.dotted(List.of(removed, traced));
     }
 
+    private String refit() {
+        return view.words().text("scene.refit." + cable.refit().word());
+    }
+
     /** {@code W6, cable from F4 to M2: 2×6 mm² · 16 m; 11.5 A · 5.6 % · Ik 0.24 kA}. */
     String words() {
         String text = Format.dotted(List.of(size(), length()));
         String figures = figures();
+        String stage = cable.stage() == Stage.NOT_TRACED ? ", " + view.words().text("scene.not-traced") : "";
         return view.words()
                 .text(Message.of(
                         "scene.cable",
                         cable.id(),
                         cable.from().component(),
                         cable.to().component(),
-                        figures.isEmpty() ? text : text + "; " + figures));
+                        (figures.isEmpty() ? text : text + "; " + figures) + "; " + refit() + stage));
     }
 
     /** The study's values, for a machine. */
@@ -178,10 +189,18 @@ final class CableText {
         put(data, "length-m", cable.lengthM());
         put(data, "area-mm2", cable.areaMm2() != null ? cable.areaMm2() : result == null ? null : result.areaMm2());
         data.put("auto", Boolean.toString(cable.auto()));
+        data.put("conductors", Integer.toString(conductorCount()));
+        data.put("parallel", Integer.toString(cable.parallel()));
+        data.put("refit", cable.refit().word());
+        data.put("stage", cable.stage().word());
         if (result != null) {
             data.put("live", Boolean.toString(result.live()));
             put(data, "current-a", result.currentA());
             put(data, "drop-percent", result.dropPercent());
+            put(data, "drop-v", result.dropV());
+            put(data, "drop-from-source-percent", result.dropFromSourcePercent());
+            put(data, "ampacity-a", result.ampacityA());
+            put(data, "least-area-mm2", result.leastAreaMm2());
             put(data, "fault-max-a", farFault(result));
         }
         return data;

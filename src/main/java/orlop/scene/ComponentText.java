@@ -11,6 +11,7 @@ import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Group;
 import orlop.drawing.Message;
 import orlop.drawing.RefitStatus;
+import orlop.drawing.Sheet;
 import orlop.drawing.Stage;
 import orlop.drawing.Unit;
 import orlop.layout.TextMeasure;
@@ -48,18 +49,28 @@ final class ComponentText {
 
     private TextBlock symbolBlock() {
         List<Line> lines = new ArrayList<>();
-        lines.add(Line.of(component.id(), Weight.BOLD, Ink.INK));
+        lines.add(new Line(List.of(tag(Ink.INK))));
         add(lines, component.name(), Ink.INK);
-        add(lines, inside().isEmpty() ? mate() : "", Ink.QUIET);
+        add(lines, inside().isEmpty() ? mate() : "", brokenLink() ? Ink.DEFECT : Ink.QUIET);
         add(lines, particulars(), Ink.QUIET);
         add(lines, result(), dead() ? Ink.DEAD : ink);
+        add(lines, switching().label(view.words()), Ink.INK);
         add(lines, status(), Ink.QUIET);
         return TextBlock.of(lines);
     }
 
+    /** The tag, underlined where the thing is aboard already. */
+    private Run tag(Ink tagInk) {
+        return new Run(component.id(), Weight.BOLD, tagInk, component.refit() == RefitStatus.EXISTING);
+    }
+
+    private SwitchText switching() {
+        return SwitchText.of(component.id(), component.particulars(), view.condition());
+    }
+
     private TextBlock barBlock() {
         List<Run> runs = new ArrayList<>();
-        runs.add(new Run(component.id(), Weight.BOLD, ink));
+        runs.add(tag(dead() ? Ink.DEAD : ink));
         String name = component.name().replace('\n', ' ');
         if (!name.isEmpty()) {
             String cut = TextBlock.cut(name, 2 * WIDE_MM, TextBlock.SIZE_MM, Weight.REGULAR);
@@ -106,31 +117,40 @@ final class ComponentText {
             return "";
         }
         Component mate = view.drawing().components().get(link.mate());
-        if (mate == null) {
+        Sheet sheet =
+                mate == null ? null : view.drawing().sheets().get(mate.place().sheet());
+        if (brokenLink() || mate == null || sheet == null) {
             return view.words().text("scene.no-mate");
         }
-        String sheet = mate.place().sheet();
-        String field = view.drawing()
-                .sheets()
-                .find(sheet)
-                .map(s -> Zones.of(s.size()).at(mate.place().at()))
-                .orElse("");
-        return view.words().text(Message.of(key, sheet, field));
+        String number = SheetNumber.of(view.drawing(), sheet.id(), 0).text();
+        String field = Zones.of(sheet.size()).at(mate.place().at());
+        return view.words().text(Message.of(key, number, field));
+    }
+
+    /** Whether this is a sheet link whose other end is not there, or does not point back. */
+    private boolean brokenLink() {
+        if (!(component.particulars() instanceof Distribution.SheetLink link)) {
+            return false;
+        }
+        Component mate = view.drawing().components().get(link.mate());
+        return mate == null
+                || !view.drawing().sheets().contains(mate.place().sheet())
+                || !(mate.particulars() instanceof Distribution.SheetLink back)
+                || !back.mate().equals(component.id());
     }
 
     /** What stands within the symbol: of an upright sheet link, the other end's sheet and field; "" if nothing fits. */
     String inside() {
-        if (component.place().rotationDegree() % 180 != 0) {
+        if (component.place().rotationDegree() % 180 != 0 || brokenLink()) {
             return "";
         }
-        String text = mate("scene.mate.short");
+        String text = mate("scene.mate");
         double width = TextMeasure.bundled().widthMm(text, TextBlock.SIZE_MM, Weight.BOLD);
         return width <= INSIDE_MM ? text : "";
     }
 
     private boolean dead() {
-        ComponentResult r = view.request().results().components().get(component.id());
-        return r != null && !r.live();
+        return view.deadComponent(component.id());
     }
 
     private String result() {
@@ -164,7 +184,10 @@ final class ComponentText {
     String words() {
         String term = view.words().text(component.kind().term());
         List<String> rest = new ArrayList<>();
-        for (String s : List.of(component.name(), particulars(), mate(), result(), status())) {
+        String refit = view.words().text("scene.refit." + component.refit().word());
+        String stage = component.stage() == Stage.NOT_TRACED ? view.words().text("scene.not-traced") : "";
+        String position = switching().full(view.words());
+        for (String s : List.of(component.name(), particulars(), mate(), result(), position, refit, stage)) {
             if (!s.isEmpty()) {
                 rest.add(s);
             }
@@ -178,6 +201,12 @@ final class ComponentText {
         Map<String, String> data = new LinkedHashMap<>();
         data.put("kind", component.kind().word());
         data.put("system", String.join(" ", component.systems()));
+        data.put("refit", component.refit().word());
+        data.put("stage", component.stage().word());
+        if (SwitchText.isSwitch(component.particulars())) {
+            data.put("position", switching().actual());
+            data.put("normal-position", switching().normal());
+        }
         TerminalResult t = first();
         if (t != null && t.voltageV() != null) {
             data.put("voltage-v", Format.data(t.voltageV()));

@@ -1,10 +1,17 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.Drawing;
+import orlop.drawing.Link;
 import orlop.drawing.Point;
+import orlop.drawing.Sheet;
+import orlop.drawing.TerminalRef;
 import orlop.findings.Finding;
 import orlop.layout.Placed;
 import orlop.layout.Rect;
@@ -14,13 +21,18 @@ import orlop.study.CableResult;
 /**
  * Where a finding lies on the sheet.
  *
- * @param number its number in the list, from 1
+ * @param index its place in the list that was asked for, from 1
+ * @param number the number that it bears on the sheet, from 1: by height, then from the left
  * @param finding the finding
  * @param target what it points at
  * @param proposal the device to be drawn in the line; null if none
  */
 record FoundPlace(
-        int number, Finding finding, Rect target, @Nullable Proposal proposal) {
+        int index,
+        int number,
+        Finding finding,
+        Rect target,
+        @Nullable Proposal proposal) {
     private static final double HALF_MM = 5;
     private static final double CORNER_MM = 5;
 
@@ -34,44 +46,73 @@ record FoundPlace(
      */
     record Proposal(String cable, Point at, boolean standing, LineCutter.Cut cut) {}
 
-    /** The findings that lie on this sheet, in the order of the list. */
+    /** The findings that belong to this sheet, in the order of their numbers. */
     static List<FoundPlace> all(SheetView view, Rect drawable) {
         List<FoundPlace> places = new ArrayList<>();
-        int number = 1;
+        int index = 1;
         for (Finding f : view.request().findings()) {
-            (f.place().item().isEmpty() ? whole(view, number, f, drawable) : of(view, number, f))
-                    .ifPresent(places::add);
-            number++;
+            if (sheet(view.drawing(), f).equals(view.request().sheet())) {
+                places.add(of(view, index, f, drawable));
+            }
+            index++;
         }
-        return places;
+        places.sort(Comparator.<FoundPlace>comparingDouble(p -> Math.rint(p.target.centreY()))
+                .thenComparingDouble(p -> p.target.centreX())
+                .thenComparingInt(FoundPlace::index));
+        List<FoundPlace> numbered = new ArrayList<>();
+        for (FoundPlace p : places) {
+            numbered.add(new FoundPlace(p.index, numbered.size() + 1, p.finding, p.target, p.proposal));
+        }
+        return numbered;
     }
 
-    /** A finding of the whole drawing stands in the upper right corner of its first sheet. */
-    private static Optional<FoundPlace> whole(SheetView view, int number, Finding f, Rect drawable) {
-        boolean first = view.drawing().sheets().stream()
-                .findFirst()
-                .filter(s -> s.id().equals(view.request().sheet()))
-                .isPresent();
-        Point corner = new Point(drawable.maxX() - CORNER_MM, drawable.minY() + CORNER_MM);
-        return first ? Optional.of(new FoundPlace(number, f, Rect.around(corner, corner), null)) : Optional.empty();
+    /**
+     * Id of the sheet to which a finding belongs: that of its component, or of both ends of its cable or link; the first one
+     * for the whole drawing and for what lies on no single sheet, so that no finding is left out.
+     */
+    private static String sheet(Drawing d, Finding f) {
+        String item = f.place().item();
+        Component c = d.components().get(item);
+        String sheet = c == null ? "" : c.place().sheet();
+        Cable w = d.cables().get(item);
+        Link l = d.links().get(item);
+        if (w != null) {
+            sheet = common(d, w.from(), w.to());
+        } else if (l != null) {
+            sheet = common(d, l.from(), l.to());
+        }
+        return d.sheets().contains(sheet)
+                ? sheet
+                : d.sheets().stream().findFirst().map(Sheet::id).orElse("");
     }
 
-    private static Optional<FoundPlace> of(SheetView view, int number, Finding f) {
+    private static String common(Drawing d, TerminalRef from, TerminalRef to) {
+        Component a = d.components().get(from.component());
+        Component b = d.components().get(to.component());
+        if (a == null || b == null || !a.place().sheet().equals(b.place().sheet())) {
+            return "";
+        }
+        return a.place().sheet();
+    }
+
+    /** At its item; what is not drawn stands in the upper right corner. */
+    private static FoundPlace of(SheetView view, int index, Finding f, Rect drawable) {
         Placed p = view.placed().get(f.place().item());
         if (p != null) {
-            return Optional.of(new FoundPlace(number, f, p.ink(), null));
+            return new FoundPlace(index, 0, f, p.ink(), null);
         }
         Way way = view.ways().get(f.place().item());
         if (way == null) {
-            return Optional.empty();
+            Point corner = new Point(drawable.maxX() - CORNER_MM, drawable.minY() + CORNER_MM);
+            return new FoundPlace(index, 0, f, Rect.around(corner, corner), null);
         }
         double along = along(view, way, f.place());
         if (f.proposed() != null) {
             Proposal proposal = proposal(way, along);
-            return Optional.of(new FoundPlace(number, f, body(proposal), proposal));
+            return new FoundPlace(index, 0, f, body(proposal), proposal);
         }
         Point at = leg(way.points(), along).point;
-        return Optional.of(new FoundPlace(number, f, Rect.around(at, at), null));
+        return new FoundPlace(index, 0, f, Rect.around(at, at), null);
     }
 
     /** What the outline of a proposed device covers. */

@@ -7,80 +7,84 @@ import java.util.Map;
 import orlop.drawing.Message;
 import orlop.drawing.Point;
 import orlop.drawing.Words;
-import orlop.findings.Cure;
-import orlop.findings.Finding;
 import orlop.layout.Rect;
 import orlop.layout.Side;
 import orlop.layout.TextMeasure.Weight;
 import orlop.scene.TextBlock.Line;
 
-/** The printed margin: what a checker wrote, in order and near the height of the places. */
+/**
+ * The printed margin: what a checker wrote, in the order of the numbers and near the height of the places. Where it is full
+ * the gravest notes stand in it, and it says on which sheet the others go on.
+ */
 final class MarginNotes {
     private static final double INSET_MM = 3.5;
-    private static final double TEXT_MM = 11;
+    /** Clear of the centring mark. */
+    private static final double RIGHT_MM = 6;
+
     private static final double GAP_MM = 4;
     private static final double LINE_MM = 0.25;
+    private static final double MORE_MM = 10;
 
-    private final SheetView view;
+    private final SceneRequest request;
     private final Words words;
     private final Rect rect;
 
-    MarginNotes(SheetView view, Rect rect) {
-        this.view = view;
-        this.words = view.words();
+    MarginNotes(SceneRequest request, Rect rect) {
+        this.request = request;
+        this.words = request.words();
         this.rect = rect;
     }
 
-    private record Note(FoundPlace place, TextBlock block) {
-        double height() {
-            return Math.max(Marker.HEIGHT_MM, block.height());
-        }
-    }
-
-    void draw(ItemMaker items, List<FoundPlace> places) {
+    /** Draws what fits, and gives back what does not, in the order of the numbers. */
+    List<FoundPlace> draw(ItemMaker items, List<FoundPlace> places, String next) {
         double top = head(items, places.isEmpty());
-        List<FoundPlace> sorted = new ArrayList<>(places);
-        sorted.sort(Comparator.comparingDouble(p -> p.target().centreY()));
-        double room = rect.maxY() - INSET_MM - top;
-        List<Note> notes = notes(sorted, true);
-        if (total(notes) > room) {
-            notes = notes(sorted, false);
+        double width = rect.width() - INSET_MM - RIGHT_MM;
+        List<NoteBlock> notes =
+                places.stream().map(p -> NoteBlock.of(p, words, width)).toList();
+        double bottom = rect.maxY() - INSET_MM;
+        List<NoteBlock> fitting = fitting(notes, bottom - top);
+        if (fitting.size() < notes.size()) {
+            fitting = fitting(notes, bottom - MORE_MM - top);
+            more(items, notes.size() - fitting.size(), next);
+            bottom -= MORE_MM;
         }
-        int left = 0;
-        while (total(notes) > room - (left > 0 ? 2 * GAP_MM : 0) && !notes.isEmpty()) {
-            notes = without(notes);
-            left++;
+        List<Double> tops = tops(fitting, top, bottom);
+        for (int i = 0; i < fitting.size(); i++) {
+            fitting.get(i).draw(items, words, rect.minX() + INSET_MM, tops.get(i));
         }
-        double bottom = rect.maxY() - INSET_MM - (left > 0 ? GAP_MM + TextBlock.SIZE_MM : 0);
-        List<Double> tops = tops(notes, top, bottom);
-        for (int i = 0; i < notes.size(); i++) {
-            note(items, notes.get(i), tops.get(i));
-        }
-        if (left > 0) {
-            more(items, left);
-        }
+        List<FoundPlace> rest = new ArrayList<>(places);
+        rest.removeAll(fitting.stream().map(NoteBlock::place).toList());
+        return rest;
     }
 
-    /** Without the mildest of them, of equals the last. */
-    private static List<Note> without(List<Note> notes) {
-        Note mildest = notes.stream()
-                .max(Comparator.comparing((Note n) -> n.place.finding().severity())
-                        .thenComparing(n -> n.place.number()))
-                .orElseThrow();
-        return notes.stream().filter(n -> !n.equals(mildest)).toList();
+    /** The gravest first, of equals the upper ones first; in the order of the numbers. */
+    private static List<NoteBlock> fitting(List<NoteBlock> notes, double room) {
+        List<NoteBlock> gravest = new ArrayList<>(notes);
+        gravest.sort(Comparator.comparing((NoteBlock n) -> n.place().finding().severity()));
+        List<NoteBlock> fitting = new ArrayList<>();
+        double used = -GAP_MM;
+        for (NoteBlock n : gravest) {
+            if (used + GAP_MM + n.height() <= room) {
+                used += GAP_MM + n.height();
+                fitting.add(n);
+            }
+        }
+        fitting.sort(Comparator.comparingInt(n -> n.place().number()));
+        return fitting;
     }
 
     private double head(ItemMaker items, boolean nothing) {
         double x = rect.minX() + INSET_MM;
-        double width = rect.width() - 2 * INSET_MM;
+        double width = rect.width() - INSET_MM - RIGHT_MM;
         List<Line> lines = new ArrayList<>();
         lines.add(Line.of(words.text("scene.margin"), Weight.BOLD, Ink.QUIET));
-        String shown = view.request().results().title();
+        String shown = request.results().title();
         if (!shown.isEmpty()) {
-            wrap(lines, words.text(Message.of("scene.margin.condition", shown)), width, Weight.REGULAR, Ink.QUIET, 2);
+            String text = words.text(Message.of("scene.margin.condition", shown));
+            NoteBlock.wrap(lines, text, width, Weight.REGULAR, Ink.QUIET);
         }
         if (nothing) {
-            wrap(lines, words.text("scene.margin.none"), width, Weight.REGULAR, Ink.QUIET, 3);
+            NoteBlock.wrap(lines, words.text("scene.margin.none"), width, Weight.REGULAR, Ink.QUIET);
         }
         TextBlock block = TextBlock.of(lines);
         Rect at = Rect.of(x, rect.minY() + INSET_MM, width, block.height());
@@ -95,51 +99,12 @@ final class MarginNotes {
         return at.maxY() + GAP_MM;
     }
 
-    private static void wrap(List<Line> lines, String text, double width, Weight weight, Ink ink, int most) {
-        for (String s : TextBlock.wrapped(text, width, TextBlock.SIZE_MM, weight, most)) {
-            lines.add(Line.of(s, weight, ink));
-        }
-    }
-
-    private List<Note> notes(List<FoundPlace> places, boolean full) {
-        return places.stream().map(p -> new Note(p, block(p.finding(), full))).toList();
-    }
-
-    private TextBlock block(Finding f, boolean full) {
-        Ink ink = Marker.ink(f.severity());
-        double width = rect.width() - TEXT_MM - INSET_MM;
-        List<Line> lines = new ArrayList<>();
-        wrap(lines, words.text(f.title()), width, Weight.BOLD, ink, 2);
-        if (full) {
-            wrap(lines, words.text(f.message()), width, Weight.REGULAR, Ink.INK, 6);
-            if (!f.clause().isEmpty()) {
-                wrap(lines, f.clause(), width, Weight.REGULAR, Ink.QUIET, 2);
-            }
-            for (Message m : f.assumptions()) {
-                String text = words.text(Message.of("scene.margin.assumed", m));
-                wrap(lines, text, width, Weight.REGULAR, Ink.QUIET, 2);
-            }
-        }
-        Cure cure = f.cure();
-        if (f.acceptedReason() != null) {
-            String text = words.text(Message.of("scene.margin.accepted", f.acceptedReason()));
-            wrap(lines, text, width, Weight.REGULAR, Ink.INK, 3);
-        } else if (cure != null) {
-            wrap(lines, words.text(Message.of("scene.margin.cure", cure.label())), width, Weight.BOLD, ink, 2);
-        }
-        return TextBlock.of(lines);
-    }
-
-    private static double total(List<Note> notes) {
-        return notes.stream().mapToDouble(n -> n.height() + GAP_MM).sum();
-    }
-
     /** Each note at the height of its place, pushed down by the one before it and up by the end of the margin. */
-    private static List<Double> tops(List<Note> notes, double top, double bottom) {
+    private static List<Double> tops(List<NoteBlock> notes, double top, double bottom) {
         List<Double> tops = new ArrayList<>();
         double least = top;
-        for (Note n : notes) {
-            double y = Math.max(least, n.place.target().centreY() - Marker.HEIGHT_MM / 2);
+        for (NoteBlock n : notes) {
+            double y = Math.max(least, n.place().target().centreY() - Marker.HEIGHT_MM / 2);
             tops.add(y);
             least = y + n.height() + GAP_MM;
         }
@@ -152,27 +117,11 @@ final class MarginNotes {
         return tops;
     }
 
-    private void note(ItemMaker items, Note n, double top) {
-        Finding f = n.place.finding();
-        String number = Integer.toString(n.place.number());
-        double x = rect.minX() + INSET_MM + Marker.WIDTH_MM / 2;
-        List<Mark> marks =
-                new ArrayList<>(Marker.marks(f.severity(), x, top + Marker.HEIGHT_MM / 2, number, f.accepted()));
-        double down = Math.max(0, (Marker.HEIGHT_MM - TextBlock.SIZE_MM) / 2 - 0.2);
-        Rect text = Rect.of(rect.minX() + TEXT_MM, top + down, n.block.width(), n.block.height());
-        marks.addAll(n.block.marks(text, Side.RIGHT));
-        String kind = words.text("scene.severity." + f.severity().word());
-        items.add(
-                Role.MARGIN,
-                number,
-                words.text(Message.of("scene.finding", number, kind, n.block.words())),
-                marks,
-                Map.of("rule", f.rule()));
-    }
-
-    private void more(ItemMaker items, int left) {
-        String text = words.text(Message.of("scene.margin.more", left));
-        TextBlock block = TextBlock.of(List.of(Line.of(text, Weight.REGULAR, Ink.QUIET)));
+    private void more(ItemMaker items, int left, String next) {
+        String text = words.text(Message.of("scene.margin.more", left, next));
+        List<Line> lines = new ArrayList<>();
+        NoteBlock.wrap(lines, text, rect.width() - INSET_MM - RIGHT_MM, Weight.BOLD, Ink.INK);
+        TextBlock block = TextBlock.of(lines);
         double y = rect.maxY() - INSET_MM - block.height();
         Rect at = Rect.of(rect.minX() + INSET_MM, y, block.width(), block.height());
         items.add(Role.MARGIN, "", text, block.marks(at, Side.RIGHT), Map.of());

@@ -113,13 +113,20 @@ public sealed interface Mark permits Mark.Line, Mark.Area, Mark.Disc, Mark.Box, 
     }
 
     /**
-     * A symbol of the library: mirrored (left and right exchanged), then turned clockwise, then moved to its point.
+     * A symbol of the library: mirrored (left and right exchanged), then turned clockwise, then scaled, then moved to its
+     * point.
      *
      * @param name of the symbol in the library
      * @param rotationDegree 0, 90, 180 or 270
+     * @param scale 1 is the size of the module of 2.5 mm; its lines are scaled too
      */
-    record SymbolAt(String name, double xMm, double yMm, int rotationDegree, boolean mirrored, Ink ink)
+    record SymbolAt(String name, double xMm, double yMm, int rotationDegree, boolean mirrored, Ink ink, double scale)
             implements Mark {
+        /** A symbol in its own size. */
+        public SymbolAt(String name, double xMm, double yMm, int rotationDegree, boolean mirrored, Ink ink) {
+            this(name, xMm, yMm, rotationDegree, mirrored, ink, 1);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.symbol(this);

@@ -1,6 +1,7 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import orlop.drawing.Message;
@@ -15,7 +16,7 @@ import orlop.scene.TextBlock.Line;
 
 /** The markers of findings at their places, and the devices that they propose, dashed, with rating and question mark. */
 final class ProposalItems {
-    private static final String SYMBOL = "proposed-fuse";
+    static final String SYMBOL = "proposed-fuse";
     private static final double LEADER_MM = 0.18;
 
     private ProposalItems() {}
@@ -64,13 +65,7 @@ final class ProposalItems {
             bounds = bounds.union(put.rect());
         }
         String title = view.words().text(Message.of("scene.proposed", p.cable(), ratingText(view, f)));
-        items.add(
-                Role.PROPOSED,
-                Integer.toString(f.number()),
-                title,
-                bounds,
-                marks,
-                Map.of("cable", p.cable(), "rule", f.finding().rule()));
+        items.add(Role.PROPOSED, Integer.toString(f.index()), title, bounds, marks, data("cable", p.cable(), f));
     }
 
     private static void marker(ItemMaker items, Words words, FoundPlace f, SheetComposer.Composed composed) {
@@ -88,10 +83,19 @@ final class ProposalItems {
         String title = words.text(Message.of("scene.finding", number, kind, finding.title()));
         items.add(
                 Role.FINDING,
-                number,
+                Integer.toString(f.index()),
                 title,
                 r,
                 marks,
-                Map.of("rule", finding.rule(), "item", finding.place().item()));
+                data("item", finding.place().item(), f));
+    }
+
+    /** {@code number} is the one that stands on the sheet. */
+    private static Map<String, String> data(String key, String item, FoundPlace f) {
+        Map<String, String> data = new LinkedHashMap<>();
+        data.put("number", Integer.toString(f.number()));
+        data.put("rule", f.finding().rule());
+        data.put(key, item);
+        return data;
     }
 }

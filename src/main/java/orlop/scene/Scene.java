@@ -62,6 +62,17 @@ public record Scene(
         return Hits.cableAt(this, x, y, toleranceMm);
     }
 
+    /**
+     * The number that a finding bears on this sheet.
+     *
+     * @param index its place in the list that was asked for, from 1
+     */
+    public Optional<Integer> findingNumber(int index) {
+        return item(Role.FINDING, Integer.toString(index))
+                .map(i -> i.data().get("number"))
+                .map(Integer::valueOf);
+    }
+
     /** The first item of this role and subject. */
     public Optional<SceneItem> item(Role role, String subject) {
         return items.stream()

@@ -33,10 +33,12 @@ public final class SceneBuilder {
     /** How a sheet was laid out. */
     private record Laid(Routing routing, Labelling labelling) {}
 
+    private final SymbolLibrary library;
     private final Placing placing;
     private final Map<String, Laid> laid = new ConcurrentHashMap<>();
 
     private SceneBuilder(SymbolLibrary library) {
+        this.library = library;
         this.placing = new Placing(library);
     }
 
@@ -52,6 +54,14 @@ public final class SceneBuilder {
 
     /** The sheet that was asked for, as data. The same request gives the same scene. */
     public Scene build(SceneRequest request) {
+        return pages(request).get(0);
+    }
+
+    /**
+     * The sheet that was asked for and, where its margin or its legend is full, the sheets of findings on which they go on:
+     * {@code 1}, {@code 1/F1}, {@code 1/F2} … Without a printed margin it is the sheet alone.
+     */
+    public List<Scene> pages(SceneRequest request) {
         Drawing drawing = request.drawing();
         Sheet sheet = drawing.sheets().require(request.sheet());
         SheetFrame frame = new SheetFrame(sheet.size());
@@ -72,9 +82,10 @@ public final class SceneBuilder {
                 new SheetComposer(view, frame, placing, found).compose(before == null ? null : before.labelling());
         laid.put(sheet.id(), new Laid(routing, composed.labelling()));
         ItemMaker items = new ItemMaker();
-        paper(items, view, frame, found);
+        List<Scene> more = paper(items, view, frame, found);
         new SheetItems(view, composed, found, items).draw();
-        return new Scene(
+        List<Scene> pages = new ArrayList<>();
+        pages.add(new Scene(
                 sheet.id(),
                 title(view, sheet),
                 sheet.size().widthMm(),
@@ -83,17 +94,26 @@ public final class SceneBuilder {
                 items.items(),
                 terminals(placed, ways),
                 bars(drawing, placed),
-                routes(drawing, ways));
+                routes(drawing, ways)));
+        pages.addAll(more);
+        return pages;
     }
 
-    private static void paper(ItemMaker items, SheetView view, SheetFrame frame, List<FoundPlace> found) {
+    /** Draws what belongs to the paper, and makes the sheets on which it goes on. */
+    private List<Scene> paper(ItemMaker items, SheetView view, SheetFrame frame, List<FoundPlace> found) {
+        SceneRequest request = view.request();
+        SheetNumber number = SheetNumber.of(view.drawing(), request.sheet(), 0);
+        String next = new SheetNumber(number.position(), number.of(), 1).text();
         frame.draw(items, view.words());
-        new TitleBlock(view.request()).draw(items, frame.titleBlock());
-        new Legend(view, frame.foot()).draw(items);
-        if (view.request().margin()) {
-            new MarginNotes(view, frame.margin()).draw(items, found);
+        new TitleBlock(request, number).draw(items, frame.titleBlock());
+        List<LegendRow> rows = LegendRows.of(view, found, library);
+        List<LegendRow> legend = new Legend(view.words(), frame.foot()).draw(items, rows, next);
+        List<FoundPlace> notes = List.of();
+        if (request.margin()) {
+            notes = new MarginNotes(request, frame.margin()).draw(items, found, next);
         }
         NoteItems.draw(items, view);
+        return request.margin() ? new FindingSheets(request).scenes(notes, legend) : List.of();
     }
 
     private static String title(SheetView view, Sheet sheet) {

@@ -8,6 +8,7 @@ import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Message;
 import orlop.drawing.Point;
+import orlop.drawing.RefitStatus;
 import orlop.layout.Heading;
 import orlop.layout.Junctions;
 import orlop.layout.Label;
@@ -28,6 +29,7 @@ final class SheetItems {
     private final SheetComposer.Composed composed;
     private final List<FoundPlace> found;
     private final ItemMaker items;
+    private final LineSigns signs;
     private final Map<String, List<Point>> dots = new LinkedHashMap<>();
     private final Map<String, Junctions.Shared> shared;
     private final Map<String, List<Port>> ends = new LinkedHashMap<>();
@@ -37,6 +39,7 @@ final class SheetItems {
         this.composed = composed;
         this.found = found;
         this.items = items;
+        this.signs = new LineSigns(view, composed);
         List<Way> ordered = new ArrayList<>();
         view.ways().values().stream().filter(this::isCable).forEach(ordered::add);
         view.ways().values().stream().filter(w -> !isCable(w)).forEach(ordered::add);
@@ -73,10 +76,13 @@ final class SheetItems {
     private void link(Way w) {
         List<Mark> marks = new ArrayList<>();
         String id = w.connection().id();
+        boolean dead = view.deadComponent(w.connection().from().component())
+                || view.deadComponent(w.connection().to().component());
+        Ink ink = dead ? Ink.DEAD : Ink.INK;
         for (List<Point> piece : LineCutter.cut(w.points(), sharedCuts(w))) {
-            marks.add(new Mark.Line(piece, SheetComposer.LINK_MM, Mark.Dash.SOLID, false, Ink.INK));
+            marks.add(new Mark.Line(piece, SheetComposer.LINK_MM, Mark.Dash.SOLID, false, ink));
         }
-        dotsOf(marks, id, Ink.INK, DOT_MM);
+        dotsOf(marks, id, ink, DOT_MM);
         String title = view.words()
                 .text(Message.of(
                         "scene.link",
@@ -107,6 +113,7 @@ final class SheetItems {
         }
         dotsOf(marks, id, ink, DOT_MM);
         CableText text = new CableText(view, cable, system);
+        marks.addAll(signs.of(w, cuts, text.conductorCount(), cable.refit() == RefitStatus.TO_BE_REMOVED, ink));
         items.add(Role.CABLE, id, text.words(), around(w.points()), marks, text.data());
     }
 
@@ -161,15 +168,17 @@ final class SheetItems {
             return;
         }
         Component c = p.component();
-        Ink ink = view.ink(c.systems().get(0));
+        Ink ink = view.deadComponent(p.id()) ? Ink.DEAD : view.ink(c.systems().get(0));
         List<Mark> marks = new ArrayList<>();
         if (!bar.equals(p.ink())) {
-            marks.add(new Mark.Box(p.ink(), null, Ink.INK, THIN_MM, Mark.Dash.SOLID));
+            marks.add(new Mark.Box(
+                    p.ink(), null, view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK, THIN_MM, Mark.Dash.SOLID));
         }
         marks.add(new Mark.Box(bar, ink, null, 0, Mark.Dash.SOLID));
         for (Port q : ends.getOrDefault(p.id(), List.of())) {
             marks.add(new Mark.Disc(q.x(), q.y(), TAP_MM, ink, null, 0));
         }
+        removed(marks, p);
         ComponentText text = new ComponentText(view, c);
         items.add(Role.BAR, p.id(), text.words(), p.ink(), marks, text.data());
     }
@@ -177,8 +186,9 @@ final class SheetItems {
     private void symbol(Placed p) {
         Component c = p.component();
         List<Mark> marks = new ArrayList<>();
+        Ink pen = view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK;
         if (p.symbol().isEmpty()) {
-            box(marks, p);
+            box(marks, p, pen);
         } else {
             marks.add(new Mark.SymbolAt(
                     p.symbol(),
@@ -186,37 +196,47 @@ final class SheetItems {
                     c.place().at().yMm(),
                     c.place().rotationDegree(),
                     c.place().mirrored(),
-                    Ink.INK));
+                    pen));
         }
-        ends.getOrDefault(p.id(), List.of()).forEach(q -> reach(marks, p.ink(), q));
+        ends.getOrDefault(p.id(), List.of()).forEach(q -> reach(marks, p.ink(), q, pen));
         ComponentText text = new ComponentText(view, c);
         if (!text.inside().isEmpty()) {
             Ink ink = view.ink(c.systems().get(0));
             marks.add(SystemName.text(
                     text.inside(), p.ink().centreX() - 0.8, p.ink().centreY(), ink));
         }
+        removed(marks, p);
         items.add(Role.COMPONENT, p.id(), text.words(), p.ink(), marks, text.data());
     }
 
+    /** What is to be removed is crossed out, as on drawings of rebuilding (ISO 7518, from memory). */
+    private static void removed(List<Mark> marks, Placed p) {
+        if (p.component().refit() == RefitStatus.TO_BE_REMOVED) {
+            Rect r = p.ink();
+            marks.add(Mark.Line.solid(THIN_MM, Ink.INK, new Point(r.minX(), r.minY()), new Point(r.maxX(), r.maxY())));
+            marks.add(Mark.Line.solid(THIN_MM, Ink.INK, new Point(r.minX(), r.maxY()), new Point(r.maxX(), r.minY())));
+        }
+    }
+
     /** A component that no symbol fits: a box with its terminals numbered. */
-    private static void box(List<Mark> marks, Placed p) {
-        marks.add(new Mark.Box(p.ink(), null, Ink.INK, THIN_MM, Mark.Dash.SOLID));
+    private static void box(List<Mark> marks, Placed p, Ink ink) {
+        marks.add(new Mark.Box(p.ink(), null, ink, THIN_MM, Mark.Dash.SOLID));
         for (Port q : p.ports()) {
             double x = q.x() - 2.2 * q.heading().dx();
             double y = q.y() - 2.2 * q.heading().dy();
-            marks.add(SystemName.text(q.terminal().terminal(), x, y, Ink.INK));
+            marks.add(SystemName.text(q.terminal().terminal(), x, y, ink));
         }
     }
 
     /** A terminal that the symbol doesn't place stands clear of it: a thin line leads there. */
-    private static void reach(List<Mark> marks, Rect ink, Port q) {
+    private static void reach(List<Mark> marks, Rect ink, Port q, Ink pen) {
         double x = Math.max(ink.minX(), Math.min(ink.maxX(), q.x()));
         double y = Math.max(ink.minY(), Math.min(ink.maxY(), q.y()));
         Heading back = q.heading().opposite();
         boolean clear = Math.abs(x - q.x()) + Math.abs(y - q.y()) > 0.3;
         boolean behind = (x - q.x()) * back.dx() + (y - q.y()) * back.dy() > 0;
         if (clear && behind) {
-            marks.add(Mark.Line.solid(THIN_MM, Ink.INK, new Point(x, y), new Point(q.x(), q.y())));
+            marks.add(Mark.Line.solid(THIN_MM, pen, new Point(x, y), new Point(q.x(), q.y())));
         }
     }
 

@@ -7,11 +7,13 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
+import orlop.drawing.OperatingCondition;
 import orlop.drawing.Words;
 import orlop.findings.Finding;
 import orlop.layout.Placed;
 import orlop.layout.Way;
 import orlop.study.CableResult;
+import orlop.study.ComponentResult;
 
 /** What all makers of items look things up in: the request, the placed components and the ways of one sheet. */
 record SheetView(
@@ -66,6 +68,18 @@ record SheetView(
     @Nullable
     CableResult result(String cable) {
         return request.results().cables().get(cable);
+    }
+
+    /** Whether a component is known to be dead in what is shown. */
+    boolean deadComponent(String component) {
+        ComponentResult r = request.results().components().get(component);
+        return r != null && !r.live();
+    }
+
+    /** The condition that is shown; null for the governing one. */
+    @Nullable
+    OperatingCondition condition() {
+        return drawing().conditions().get(request.results().condition());
     }
 
     /** Whether a cable is known to be dead in what is shown. */

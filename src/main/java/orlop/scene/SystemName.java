@@ -1,5 +1,7 @@
 package orlop.scene;
 
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Unit;
 import orlop.layout.TextMeasure;
 import orlop.layout.TextMeasure.Weight;
 
@@ -13,6 +15,19 @@ final class SystemName {
 
     static double height() {
         return TextBlock.SIZE_MM * TextMeasure.bundled().capHeightEm(Weight.BOLD);
+    }
+
+    /** {@code 24 V DC}, {@code 400 V 3~ 50 Hz}. */
+    static String nature(ElectricalSystem s) {
+        String kind = switch (s.nature()) {
+            case DC -> "DC";
+            case PV -> "PV DC";
+            case AC1 -> "AC";
+            case AC3 -> "3~";
+            case AC3N -> "3N~";
+        };
+        String hz = s.nature().isDc() || s.frequencyHz() == 0 ? "" : " " + Format.q(s.frequencyHz(), Unit.HERTZ);
+        return Format.q(s.nominalV(), Unit.VOLT) + " " + kind + hz;
     }
 
     /** The name with its middle at a point of the line. */

@@ -2,6 +2,7 @@ package orlop.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import orlop.drawing.Point;
 import orlop.layout.Rect;
 import orlop.layout.Side;
 import orlop.layout.TextMeasure;
@@ -15,14 +16,20 @@ record TextBlock(List<Line> lines, double sizeMm) {
     private static final double PITCH_EM = 1.4;
     private static final double ABOVE_EM = 0.08;
     private static final double BELOW_EM = 0.22;
+    private static final double UNDER_EM = 0.17;
+    private static final double LINE_EM = 0.08;
     private static final TextMeasure MEASURE = TextMeasure.bundled();
 
     TextBlock {
         lines = List.copyOf(lines);
     }
 
-    /** A piece of a line in one weight and ink. */
-    record Run(String text, Weight weight, Ink ink) {
+    /** A piece of a line in one weight and ink, underlined or not. */
+    record Run(String text, Weight weight, Ink ink, boolean underlined) {
+        Run(String text, Weight weight, Ink ink) {
+            this(text, weight, ink, false);
+        }
+
         double width(double sizeMm) {
             return MEASURE.widthMm(text, sizeMm, weight);
         }
@@ -81,6 +88,10 @@ record TextBlock(List<Line> lines, double sizeMm) {
             for (Run r : l.runs) {
                 double w = r.width(sizeMm);
                 marks.add(new Mark.Text(x, y, Mark.Anchor.START, sizeMm, r.weight, r.ink, r.text, w));
+                if (r.underlined) {
+                    double under = y + UNDER_EM * sizeMm;
+                    marks.add(Mark.Line.solid(LINE_EM * sizeMm, r.ink, new Point(x, under), new Point(x + w, under)));
+                }
                 x += w + Line.gap(sizeMm);
             }
             y += sizeMm * PITCH_EM;

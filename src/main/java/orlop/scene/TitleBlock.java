@@ -1,8 +1,11 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.drawing.Point;
@@ -14,69 +17,90 @@ import orlop.drawing.Words;
 import orlop.layout.Rect;
 import orlop.layout.TextMeasure;
 import orlop.layout.TextMeasure.Weight;
+import orlop.study.Results;
 
-/** The title block, with the data fields of ISO 7200 (from memory) and what is shown. */
+/**
+ * The title block, with the data fields of ISO 7200 (from memory: owner, number, date of issue, sheet, title, approval,
+ * creator, document type; revision, status) and what is shown. Nothing comes from the clock.
+ */
 final class TitleBlock {
-    private static final int COLUMNS = 3;
-    private static final int ROWS = 3;
     private static final double INSET_MM = 2;
-    private static final double VALUE_MM = 3.5;
+    private static final double VALUE_MM = 3;
     private static final double OUTER_MM = 0.7;
     private static final double INNER_MM = 0.35;
+    private static final int ROWS = 4;
 
     private final SceneRequest request;
     private final Words words;
+    private final SheetNumber number;
 
-    TitleBlock(SceneRequest request) {
+    TitleBlock(SceneRequest request, SheetNumber number) {
         this.request = request;
         this.words = request.words();
+        this.number = number;
+    }
+
+    /** A field; widths are parts of 180. */
+    private record Field(int row, double width, String key, String value, boolean bold) {
+        Field(int row, double width, String key, String value) {
+            this(row, width, key, value, false);
+        }
     }
 
     void draw(ItemMaker items, Rect rect) {
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Box(rect, null, Ink.INK, OUTER_MM, Mark.Dash.SOLID));
-        double w = rect.width() / COLUMNS;
+        marks.add(new Mark.Box(rect, Ink.PAPER, Ink.INK, OUTER_MM, Mark.Dash.SOLID));
         double h = rect.height() / ROWS;
-        for (int i = 1; i < COLUMNS; i++) {
-            double x = rect.minX() + i * w;
-            marks.add(Mark.Line.solid(INNER_MM, Ink.INK, new Point(x, rect.minY()), new Point(x, rect.maxY())));
-        }
         for (int i = 1; i < ROWS; i++) {
             double y = rect.minY() + i * h;
             marks.add(Mark.Line.solid(INNER_MM, Ink.INK, new Point(rect.minX(), y), new Point(rect.maxX(), y)));
         }
         List<String> spoken = new ArrayList<>();
-        int i = 0;
-        for (String[] field : fields()) {
-            int row = i / COLUMNS;
-            Rect cell = Rect.of(rect.minX() + (i % COLUMNS) * w, rect.minY() + row * h, w, h);
-            cell(marks, cell, words.text("scene.title." + field[0]), field[1], field[0].equals("condition"));
-            spoken.add(words.text("scene.title." + field[0]) + ": " + field[1]);
-            i++;
+        double x = rect.minX();
+        int row = 0;
+        for (Field f : fields()) {
+            if (f.row != row) {
+                row = f.row;
+                x = rect.minX();
+            }
+            double w = f.width * rect.width() / SheetFrame.TITLE_MM;
+            Rect cell = Rect.of(x, rect.minY() + row * h, w, h);
+            if (x > rect.minX()) {
+                marks.add(Mark.Line.solid(INNER_MM, Ink.INK, new Point(x, cell.minY()), new Point(x, cell.maxY())));
+            }
+            String label = words.text("scene.title." + f.key);
+            cell(marks, cell, label, f);
+            spoken.add(label + ": " + f.value);
+            x += w;
         }
         items.add(Role.TITLE_BLOCK, "", String.join("; ", spoken), rect, marks, Map.of());
     }
 
-    private List<String[]> fields() {
+    private List<Field> fields() {
         Drawing d = request.drawing();
         Sheet s = d.sheets().require(request.sheet());
         Vessel v = d.vessel();
+        String document = v.documentPrefix().isEmpty() ? s.number() : v.documentPrefix() + "-" + s.number();
+        String type = number.findings() == 0 ? "scene.title.type.drawing" : "scene.title.type.findings";
         return List.of(
-                new String[] {"vessel", v.name()},
-                new String[] {"title", s.title()},
-                new String[] {
-                    "number", v.documentPrefix().isEmpty() ? s.number() : v.documentPrefix() + "-" + s.number()
-                },
-                new String[] {"drawn", Format.dotted(List.of(s.drawnBy(), s.date()))},
-                new String[] {"condition", condition()},
-                new String[] {"rule-set", ruleSet(v)},
-                new String[] {"status", s.status()},
-                new String[] {"revision", s.revision()},
-                new String[] {"sheet", position(d, s.id()) + " / " + d.sheets().size()});
+                new Field(0, 58, "vessel", v.name()),
+                new Field(0, 77, "title", s.title()),
+                new Field(0, 45, "number", document + SheetNumber.suffix(number.findings())),
+                new Field(1, 58, "owner", v.owner()),
+                new Field(1, 77, "condition", condition(), true),
+                new Field(1, 25, "sheet", words.text(Message.of("scene.title.sheet.of", number.text(), number.of()))),
+                new Field(1, 20, "revision", s.revision()),
+                new Field(2, 29, "drawn", s.drawnBy()),
+                new Field(2, 29, "approved", s.approvedBy()),
+                new Field(2, 77, "rule-set", ruleSet(v)),
+                new Field(2, 45, "status", s.status()),
+                new Field(3, 58, "type", words.text(type)),
+                new Field(3, 77, "systems", systems(d, s.id())),
+                new Field(3, 45, "date", s.date()));
     }
 
     private String condition() {
-        boolean governing = request.results().condition().equals(orlop.study.Results.GOVERNING);
+        boolean governing = request.results().condition().equals(Results.GOVERNING);
         String title = request.results().title();
         return governing || title.isEmpty() ? words.text("scene.governing") : title;
     }
@@ -89,24 +113,27 @@ final class TitleBlock {
         return words.text(Message.of("scene.rule-set.at", name, ambient));
     }
 
-    private static int position(Drawing d, String sheet) {
-        int n = 1;
-        for (Sheet s : d.sheets().values()) {
-            if (s.id().equals(sheet)) {
-                return n;
+    /** The systems of what stands on the sheet, in the order of the drawing. */
+    private static String systems(Drawing d, String sheet) {
+        Set<String> used = new LinkedHashSet<>();
+        for (Component c : d.components().values()) {
+            if (c.place().sheet().equals(sheet)) {
+                used.addAll(c.systems());
             }
-            n++;
         }
-        throw new IllegalArgumentException("there is no sheet " + sheet);
+        return Format.dotted(d.systems().stream()
+                .filter(s -> used.contains(s.id()))
+                .map(SystemName::nature)
+                .toList());
     }
 
-    private static void cell(List<Mark> marks, Rect cell, String label, String value, boolean bold) {
+    private static void cell(List<Mark> marks, Rect cell, String label, Field field) {
         double x = cell.minX() + INSET_MM;
         double room = cell.width() - 2 * INSET_MM;
-        text(marks, x, cell.minY() + 3.6, room, TextBlock.SIZE_MM, Weight.REGULAR, Ink.QUIET, label);
-        if (!value.isEmpty()) {
-            Weight weight = bold ? Weight.BOLD : Weight.REGULAR;
-            text(marks, x, cell.minY() + 9.2, room, VALUE_MM, weight, Ink.INK, value);
+        text(marks, x, cell.minY() + 3, room, TextBlock.SIZE_MM, Weight.REGULAR, Ink.QUIET, label);
+        if (!field.value.isEmpty()) {
+            Weight weight = field.bold ? Weight.BOLD : Weight.REGULAR;
+            text(marks, x, cell.minY() + 7.3, room, VALUE_MM, weight, Ink.INK, field.value);
         }
     }
 

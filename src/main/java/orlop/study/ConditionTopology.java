@@ -64,7 +64,9 @@ final class ConditionTopology {
         Integer e = cables.get(cable);
         return e != null
                 && !network.isReturn(
-                        network.pointOf(network.connections().get(e).a()));
+                        network.pointOf(network.connections().get(e).a()))
+                && !network.isReturn(
+                        network.pointOf(network.connections().get(e).b()));
     }
 
     int dependentCount(String cable) {

@@ -1,9 +1,11 @@
 package orlop.study;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Kind;
@@ -107,14 +109,26 @@ public final class Topology {
                 .toList();
     }
 
-    /** The islands that a source feeds, in the order of the drawing; of several conditions, each at its most loops. */
+    /**
+     * The islands that a source feeds, in the order of the drawing; of several conditions, those with the same sources
+     * once, at their most loops.
+     */
     public List<IslandResult> islands() {
-        Map<String, IslandResult> all = new LinkedHashMap<>();
+        if (conditions.size() == 1) {
+            return conditions.get(0).islands();
+        }
+        Map<Set<String>, IslandResult> all = new LinkedHashMap<>();
         for (ConditionTopology c : conditions) {
             for (IslandResult island : c.islands()) {
-                all.merge(island.id(), island, (a, b) -> b.loopCount() > a.loopCount() ? b : a);
+                all.merge(new HashSet<>(island.sources()), island, Topology::larger);
             }
         }
         return List.copyOf(all.values());
+    }
+
+    private static IslandResult larger(IslandResult a, IslandResult b) {
+        boolean loops = b.loopCount() > a.loopCount();
+        boolean points = b.loopCount() == a.loopCount() && b.pointCount() > a.pointCount();
+        return loops || points ? b : a;
     }
 }

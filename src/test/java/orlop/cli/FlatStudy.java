@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A study's JSON as paths and values: {@code cables/W1/currentA}. Lists of things go by their id, lists of words are
  * sorted, so that the order of the file leaves no trace.
  */
+@SuppressWarnings("NullAway") // a null fails the test
 final class FlatStudy {
     final Map<String, Object> values = new TreeMap<>();
 
@@ -89,7 +91,10 @@ final class FlatStudy {
 
     /** The number at a path. */
     double number(String path) {
-        return (Double) values.get(path);
+        if (values.get(path) instanceof Double d) {
+            return d;
+        }
+        throw new AssertionError("no number at " + path);
     }
 
     void turn(String path) {
@@ -123,7 +128,7 @@ final class FlatStudy {
         assertThat(differences).as(what).isEmpty();
     }
 
-    private static boolean same(Object a, Object b) {
+    private static boolean same(Object a, @Nullable Object b) {
         if (a instanceof Double x && b instanceof Double y) {
             return Math.abs(x - y) <= Math.max(1e-7, 1e-6 * Math.abs(x));
         }

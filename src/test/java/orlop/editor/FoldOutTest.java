@@ -2,6 +2,7 @@ package orlop.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Objects;
 import java.util.Set;
 import javax.swing.JTable;
 import javax.swing.JTextField;
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 @Timeout(60)
+@SuppressWarnings("NullAway") // a null fails the test
 class FoldOutTest {
     @SuppressWarnings("NullAway.Init") // set before each test
     private HeadlessBench on;
@@ -63,12 +65,13 @@ class FoldOutTest {
     @Test
     void all_findings_stand_in_the_table_and_can_be_searched() throws Exception {
         run(CommandId.SHOW_FINDINGS);
-        int all = on.session().state().review().findings().size();
+        int all =
+                Objects.requireNonNull(on.session().state().review()).findings().size();
 
         assertThat(table().getRowCount()).isEqualTo(all).isGreaterThan(1);
-        HeadlessBench.onUi(() -> ((JTextField) on.named("findings.filter").orElseThrow()).setText(TestBoat.UNGUARDED));
+        HeadlessBench.onUi(() -> ((JTextField) on.named("filter").orElseThrow()).setText(TestBoat.UNGUARDED));
         assertThat(table().getRowCount()).isBetween(1, all - 1);
-        HeadlessBench.onUi(() -> ((JTextField) on.named("findings.filter").orElseThrow()).setText("no such words"));
+        HeadlessBench.onUi(() -> ((JTextField) on.named("filter").orElseThrow()).setText("no such words"));
         assertThat(table().getRowCount()).isZero();
     }
 
@@ -76,7 +79,7 @@ class FoldOutTest {
     void picking_a_line_selects_what_it_speaks_of() throws Exception {
         run(CommandId.SHOW_FINDINGS);
         HeadlessBench.onUi(() -> {
-            ((JTextField) on.named("findings.filter").orElseThrow()).setText(TestBoat.UNGUARDED);
+            ((JTextField) on.named("filter").orElseThrow()).setText(TestBoat.UNGUARDED);
             table().setRowSelectionInterval(0, 0);
             table().getActionMap().get("pick").actionPerformed(null);
         });

@@ -25,6 +25,7 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import orlop.desk.Same;
 import orlop.layout.TextMeasure;
 import orlop.layout.TextMeasure.Weight;
 
@@ -239,6 +240,7 @@ final class InkedSheet {
         return found;
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very same one is meant
     private void textsOnAnything(Set<String> all) {
         for (Ink t : inks) {
             if (!t.is(Sort.TEXT) || !DRAWN.contains(t.role)) {
@@ -246,7 +248,7 @@ final class InkedSheet {
             }
             for (Ink o : near(t.shape)) {
                 boolean ownSymbol = o.group.equals(t.group) && !o.is(Sort.TEXT) && !t.role.equals("cable");
-                if (o != t && DRAWN.contains(o.role) && !ownSymbol && overlap(t.shape, o.shape)) {
+                if (!Same.object(o, t) && DRAWN.contains(o.role) && !ownSymbol && overlap(t.shape, o.shape)) {
                     all.add("text on " + o.sort + ": " + t + " ON " + o);
                 }
             }

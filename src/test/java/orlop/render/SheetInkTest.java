@@ -40,6 +40,7 @@ import orlop.study.Study;
 import orlop.symbols.SymbolLibrary;
 
 /** Exported sheets, looked at by another library's geometry. */
+@SuppressWarnings("NullAway") // a null fails the test
 class SheetInkTest {
     static LongStream seeds() {
         return LongStream.rangeClosed(1, 300);

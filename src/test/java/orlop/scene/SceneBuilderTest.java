@@ -16,7 +16,6 @@ import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Point;
 import orlop.drawing.Words;
-import orlop.findings.Finding;
 import orlop.layout.Rect;
 import orlop.study.CableResult;
 
@@ -78,18 +77,20 @@ class SceneBuilderTest {
         Scene scene = SceneBuilder.bundled().build(request);
         for (CableResult r : request.results().cables().values()) {
             List<String> lines = texts(scene, Role.LABEL, r.id());
-            assertThat(lines).as(r.id()).hasSize(3);
-            assertThat(lines.get(1)).endsWith(" · " + trimmed(r.lengthM(), 1) + " m");
+            // Where room is narrow the figures stand in shorter lines.
+            List<String> parts =
+                    List.of(String.join(" · ", lines.subList(1, lines.size())).split(" · ", -1));
+            assertThat(parts).as(r.id()).hasSize(r.live() ? 5 : 3);
+            assertThat(parts.get(1)).isEqualTo(trimmed(r.lengthM(), 1) + " m");
             if (r.live()) {
-                String[] figures = lines.get(2).split(" · ", -1);
-                assertThat(figures).hasSize(3);
+                String[] figures = parts.subList(2, 5).toArray(new String[0]);
                 shows(figures[0], " A", Objects.requireNonNull(r.currentA()), 0.005);
                 shows(figures[1], " %", Objects.requireNonNull(r.dropPercent()), 0.05);
                 double fault = Objects.requireNonNull(r.faultTo().maxA());
                 String sign = fault < 99.95 ? " A" : " kA";
                 shows(figures[2].substring(3), sign, fault < 99.95 ? fault : fault / 1000, 0.05);
             } else {
-                assertThat(lines.get(2)).isEqualTo("dead in this condition");
+                assertThat(parts.get(2)).isEqualTo("dead in this condition");
             }
         }
     }
@@ -176,37 +177,19 @@ class SceneBuilderTest {
     }
 
     @Test
-    void so_many_findings_that_the_margin_is_full_are_counted_and_the_dangers_kept() {
-        List<Finding> many = new java.util.ArrayList<>();
-        for (int i = 0; i < 20; i++) {
-            many.addAll(SampleSheet.findings());
-        }
-        Scene scene = SceneBuilder.bundled().build(SceneRequest.paper(REQUEST.drawing(), REQUEST.results(), many, "1"));
-        List<SceneItem> margin =
-                scene.items().stream().filter(i -> i.role() == Role.MARGIN).toList();
-        Rect frame = new SheetFrame(orlop.drawing.SheetSize.A3).margin();
-
-        assertThat(margin).allMatch(i -> frame.grown(0.2).contains(i.bounds()));
-        assertThat(margin.get(margin.size() - 1).title()).matches("and \\d+ more: .*");
-        assertThat(margin)
-                .extracting(i -> i.data().getOrDefault("rule", ""))
-                .filteredOn("missing-fuse"::equals)
-                .hasSize(20);
-    }
-
-    @Test
     void the_title_block_says_what_is_shown() {
         assertThat(texts(SCENE, Role.TITLE_BLOCK, ""))
                 .contains(
                         "Pilot cutter OSKERRIN",
                         "Main distribution, 24 V and 12 V",
                         "OSK-E-001",
-                        "owner · 2026-11-25",
+                        "owner",
+                        "2026-11-25",
                         "At anchor, evening",
                         "IEC 60364 · 45 °C",
                         "for check",
                         "B",
-                        "1 / 3");
+                        "1 of 3");
     }
 
     @Test

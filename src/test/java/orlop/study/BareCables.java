@@ -421,7 +421,7 @@ final class BareCables {
 
     private List<Edge> ahead(String pin, Edge via) {
         return at.getOrDefault(pin, List.of()).stream()
-                .filter(e -> e != via && !e.a().equals(e.b()))
+                .filter(e -> e.n() != via.n() && !e.a().equals(e.b()))
                 .filter(e -> passing(e, pin, Map.of()) != null)
                 .filter(e -> {
                     Map<String, String> before = passing(via, via.other(pin), Map.of());

@@ -18,6 +18,7 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Ledger;
 
 /** From which source drops and lengths are reckoned. The figures are worked out beside each network, by Ohm and Kirchhoff. */
+@SuppressWarnings("NullAway") // a null fails the test
 class SeveralSourcesTest {
     private static final Offset<Double> CLOSE = within(1e-9);
 

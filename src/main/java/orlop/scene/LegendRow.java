@@ -1,0 +1,44 @@
+package orlop.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import orlop.layout.Rect;
+import orlop.layout.Side;
+import orlop.layout.TextMeasure.Weight;
+import orlop.scene.TextBlock.Line;
+
+/**
+ * One line of a legend: a sample, and what it means.
+ *
+ * @param sample draws the sample with its middle at a point
+ * @param heightMm of the row
+ */
+record LegendRow(String text, double heightMm, Sample sample) {
+    /** Width of the samples. */
+    static final double SAMPLE_MM = 11;
+
+    private static final double GAP_MM = 1.5;
+
+    /** Draws a sample. */
+    interface Sample {
+        List<Mark> at(double x, double y);
+    }
+
+    double width() {
+        return SAMPLE_MM + GAP_MM + block().width();
+    }
+
+    private TextBlock block() {
+        return TextBlock.of(List.of(Line.of(text, Weight.REGULAR, Ink.INK)));
+    }
+
+    /** The marks of the row with its upper left corner at a point. */
+    List<Mark> marks(double x, double top) {
+        double y = top + heightMm / 2;
+        List<Mark> marks = new ArrayList<>(sample.at(x + SAMPLE_MM / 2, y));
+        TextBlock b = block();
+        Rect at = Rect.of(x + SAMPLE_MM + GAP_MM, y - b.height() / 2 + 0.2, b.width(), b.height());
+        marks.addAll(b.marks(at, Side.RIGHT));
+        return marks;
+    }
+}

@@ -1,0 +1,221 @@
+package orlop.scene;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import orlop.drawing.Cable;
+import orlop.drawing.Component;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Kind;
+import orlop.drawing.Message;
+import orlop.drawing.Point;
+import orlop.drawing.RefitStatus;
+import orlop.drawing.Words;
+import orlop.findings.Severity;
+import orlop.layout.Placed;
+import orlop.layout.Rect;
+import orlop.layout.Side;
+import orlop.layout.TextMeasure.Weight;
+import orlop.layout.Way;
+import orlop.scene.TextBlock.Line;
+import orlop.scene.TextBlock.Run;
+import orlop.symbols.SymbolLibrary;
+
+/** What is explained on a sheet: only the marks, systems, lines and symbols that stand on it. */
+final class LegendRows {
+    private static final double LINE_MM = 3.6;
+    private static final double MARKER_MM = 5.1;
+    private static final double SYMBOL_MM = 4.4;
+    private static final double SYMBOL_SCALE = 0.5;
+    private static final double HALF_MM = LegendRow.SAMPLE_MM / 2;
+
+    private final SheetView view;
+    private final Words words;
+    private final List<FoundPlace> found;
+    private final SymbolLibrary library;
+    private final List<LegendRow> rows = new ArrayList<>();
+
+    private LegendRows(SheetView view, List<FoundPlace> found, SymbolLibrary library) {
+        this.view = view;
+        this.words = view.words();
+        this.found = found;
+        this.library = library;
+    }
+
+    static List<LegendRow> of(SheetView view, List<FoundPlace> found, SymbolLibrary library) {
+        LegendRows r = new LegendRows(view, found, library);
+        r.marks();
+        r.systems();
+        r.lines();
+        r.refit();
+        r.symbols();
+        return r.rows;
+    }
+
+    private void row(String key, double height, LegendRow.Sample sample) {
+        rows.add(new LegendRow(words.text(key), height, sample));
+    }
+
+    private void marks() {
+        for (Severity s : Severity.values()) {
+            if (found.stream().anyMatch(f -> f.finding().severity() == s)) {
+                row("scene.legend." + s.word(), MARKER_MM, (x, y) -> Marker.marks(s, x, y, "", false));
+            }
+        }
+        found.stream().filter(f -> f.finding().accepted()).findFirst().ifPresent(f -> {
+            Severity s = f.finding().severity();
+            row("scene.legend.accepted", MARKER_MM, (x, y) -> Marker.marks(s, x, y, "", true));
+        });
+        if (found.stream().anyMatch(f -> f.proposal() != null)) {
+            row(
+                    "scene.legend.proposed",
+                    LINE_MM,
+                    (x, y) -> List.of(new Mark.SymbolAt(ProposalItems.SYMBOL, x, y, 90, false, Ink.DANGER)));
+        }
+    }
+
+    private Stream<Cable> cables() {
+        return view.ways().values().stream()
+                .flatMap(w -> view.drawing().cables().find(w.connection().id()).stream());
+    }
+
+    private Stream<Way> links() {
+        return view.ways().values().stream()
+                .filter(w -> !view.drawing().cables().contains(w.connection().id()));
+    }
+
+    private void systems() {
+        Set<String> used = new LinkedHashSet<>();
+        view.ways().values().stream()
+                .filter(w -> view.drawing().cables().contains(w.connection().id()))
+                .forEach(w -> used.add(view.system(w)));
+        for (ElectricalSystem s : view.drawing().systems().values()) {
+            if (used.contains(s.id())) {
+                String text = s.name().isEmpty() || s.name().contains("\n") ? SystemName.nature(s) : s.name();
+                rows.add(new LegendRow(
+                        words.text(Message.of("scene.legend.cable", text)), LINE_MM, (x, y) -> cable(s.id(), x, y)));
+            }
+        }
+    }
+
+    private List<Mark> cable(String system, double x, double y) {
+        String name = view.lineName(system);
+        Ink ink = view.ink(system);
+        double half = Math.min(HALF_MM - 1, SystemName.width(name) / 2 + 0.7);
+        return List.of(
+                Mark.Line.solid(SheetComposer.CABLE_MM, ink, new Point(x - HALF_MM, y), new Point(x - half, y)),
+                Mark.Line.solid(SheetComposer.CABLE_MM, ink, new Point(x + half, y), new Point(x + HALF_MM, y)),
+                SystemName.text(name, x, y, ink));
+    }
+
+    private void lines() {
+        if (cables().anyMatch(c -> new CableText(view, c, "").conductorCount() > 0)) {
+            row("scene.legend.strokes", LINE_MM, (x, y) -> {
+                List<Mark> marks = new ArrayList<>(line(x, y, SheetComposer.CABLE_MM, Ink.INK));
+                marks.addAll(Strokes.marks(x, y, true, 3, Ink.INK));
+                return marks;
+            });
+        }
+        if (links().findAny().isPresent()) {
+            row("scene.legend.link", LINE_MM, (x, y) -> line(x, y, SheetComposer.LINK_MM, Ink.INK));
+        }
+        boolean dead = cables().anyMatch(c -> view.dead(c.id()))
+                || view.placed().keySet().stream().anyMatch(view::deadComponent);
+        if (dead) {
+            row("scene.legend.dead", LINE_MM, (x, y) -> line(x, y, SheetComposer.CABLE_MM, Ink.DEAD));
+        }
+        if (cables().anyMatch(c -> figures(view.result(c.id())))) {
+            row("scene.legend.figures", LINE_MM, text(words.text("scene.legend.figures.sample"), false));
+        }
+        if (cables().anyMatch(c -> new CableText(view, c, "").memory())) {
+            row("scene.legend.memory", LINE_MM, text(CableText.MEMORY, false));
+        }
+        if (components().anyMatch(c -> SwitchText.isSwitch(c.particulars()))) {
+            row("scene.legend.switch", LINE_MM, (x, y) -> List.of());
+        }
+    }
+
+    private static boolean figures(orlop.study.@org.jspecify.annotations.Nullable CableResult r) {
+        return r != null && r.live() && r.currentA() != null;
+    }
+
+    private Stream<Component> components() {
+        return view.placed().values().stream().map(Placed::component);
+    }
+
+    private void refit() {
+        if (any(r -> r == RefitStatus.EXISTING)) {
+            row("scene.legend.existing", LINE_MM, text(words.text("scene.legend.tag"), true));
+            if (any(r -> r == RefitStatus.NEW)) {
+                row("scene.legend.new", LINE_MM, text(words.text("scene.legend.tag"), false));
+            }
+        }
+        if (any(r -> r == RefitStatus.TO_BE_REMOVED)) {
+            row("scene.legend.removed", LINE_MM, (x, y) -> {
+                List<Mark> marks = new ArrayList<>(line(x, y, SheetComposer.CABLE_MM, Ink.INK));
+                marks.addAll(Strokes.cross(x - 3, y, Ink.INK));
+                marks.addAll(Strokes.cross(x + 3, y, Ink.INK));
+                return marks;
+            });
+        }
+    }
+
+    private boolean any(Predicate<RefitStatus> wanted) {
+        return cables().map(Cable::refit).anyMatch(wanted)
+                || components().map(Component::refit).anyMatch(wanted);
+    }
+
+    private void symbols() {
+        Map<Kind, Placed> used = new LinkedHashMap<>();
+        view.placed().values().forEach(p -> used.putIfAbsent(p.component().kind(), p));
+        used.forEach((kind, p) -> row(kind.term().key(), p.bar() == null ? SYMBOL_MM : LINE_MM, symbol(p)));
+    }
+
+    private LegendRow.Sample symbol(Placed p) {
+        Rect bar = p.bar();
+        if (bar != null) {
+            boolean boxed = !bar.equals(p.ink());
+            return (x, y) -> bar(x, y, boxed);
+        }
+        return (x, y) -> {
+            if (p.symbol().isEmpty()) {
+                return List.of(new Mark.Box(
+                        Rect.of(x - HALF_MM, y - 1.8, 2 * HALF_MM, 3.6), null, Ink.INK, 0.25, Mark.Dash.SOLID));
+            }
+            var b = library.named(p.symbol()).orElseThrow().bounds();
+            double wide = b.maxXMm() - b.minXMm();
+            double high = b.maxYMm() - b.minYMm();
+            double scale = Math.min(SYMBOL_SCALE, Math.min(2 * HALF_MM / wide, (SYMBOL_MM - 0.2) / high));
+            double cx = scale * (b.minXMm() + b.maxXMm()) / 2;
+            double cy = scale * (b.minYMm() + b.maxYMm()) / 2;
+            return List.of(new Mark.SymbolAt(p.symbol(), x - cx, y - cy, 0, false, Ink.INK, scale));
+        };
+    }
+
+    private static List<Mark> bar(double x, double y, boolean boxed) {
+        List<Mark> marks = new ArrayList<>();
+        if (boxed) {
+            marks.add(new Mark.Box(
+                    Rect.of(x - HALF_MM, y - 1.4, 2 * HALF_MM, 2.8), null, Ink.INK, 0.25, Mark.Dash.SOLID));
+        }
+        double half = boxed ? HALF_MM - 1 : HALF_MM;
+        marks.add(new Mark.Box(Rect.of(x - half, y - 0.6, 2 * half, 1.2), Ink.INK, null, 0, Mark.Dash.SOLID));
+        return marks;
+    }
+
+    private static List<Mark> line(double x, double y, double width, Ink ink) {
+        return List.of(Mark.Line.solid(width, ink, new Point(x - HALF_MM, y), new Point(x + HALF_MM, y)));
+    }
+
+    private static LegendRow.Sample text(String s, boolean underlined) {
+        TextBlock block = TextBlock.of(List.of(new Line(List.of(new Run(s, Weight.BOLD, Ink.INK, underlined)))));
+        return (x, y) -> block.marks(
+                Rect.of(x - block.width() / 2, y - block.height() / 2 + 0.2, block.width(), block.height()),
+                Side.RIGHT);
+    }
+}
