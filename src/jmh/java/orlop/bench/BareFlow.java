@@ -2,6 +2,7 @@ package orlop.bench;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.data.DMatrixSparseTriplet;
@@ -9,10 +10,12 @@ import org.ejml.interfaces.linsol.LinearSolverSparse;
 import org.ejml.ops.DConvertMatrixStruct;
 import org.ejml.sparse.FillReducing;
 import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Consumer;
 import orlop.drawing.Drawing;
+import orlop.study.CableResult;
 import orlop.study.Results;
 
 /**
@@ -28,18 +31,19 @@ final class BareFlow {
     private final int[] from;
     private final int[] to;
     private final double[] siemens;
-    private final Consumer.PlainLoad[] loads; // by node
+    private final Consumer.@Nullable PlainLoad[] loads; // by node
     private final int source;
 
     BareFlow(Drawing drawing, Results studied) {
         Map<String, Integer> node = new HashMap<>();
-        drawing.components().values().forEach(c -> node.put(c.id(), node.size()));
-        nodes = node.size();
-        source = node.get("G");
+        nodes = drawing.components().size();
+        // the leaves of the tree first: EJML has no ordering of its own for this, and so it fills in least
+        drawing.components().values().forEach(c -> node.put(c.id(), nodes - 1 - node.size()));
+        source = known(node.get("G"));
         loads = new Consumer.PlainLoad[nodes];
         for (Component c : drawing.components().values()) {
             if (c.particulars() instanceof Consumer.PlainLoad load) {
-                loads[node.get(c.id())] = load;
+                loads[known(node.get(c.id()))] = load;
             }
         }
         from = new int[drawing.cables().size()];
@@ -47,12 +51,29 @@ final class BareFlow {
         siemens = new double[from.length];
         int n = 0;
         for (Cable w : drawing.cables().values()) {
-            var result = studied.cables().get(w.id());
-            from[n] = node.get(w.from().component());
-            to[n] = node.get(w.to().component());
-            boolean carries = Math.abs(result.currentA()) > 1e-12;
-            siemens[n++] = carries ? result.currentA() / result.dropV() : 1 / (0.0086 * w.lengthM() / w.areaMm2());
+            CableResult result = known(studied.cables().get(w.id()));
+            from[n] = known(node.get(w.from().component()));
+            to[n] = known(node.get(w.to().component()));
+            double amps = known(result.currentA());
+            double volts = known(result.dropV());
+            siemens[n++] = Math.abs(amps) > 1e-12 ? amps / volts : 1;
         }
+    }
+
+    private static <T> T known(@Nullable T value) {
+        return Objects.requireNonNull(value);
+    }
+
+    /** The greatest difference to the voltages of the study. */
+    double differenceV(Drawing drawing, Results studied) {
+        double[] volts = solve();
+        double most = 0;
+        int n = nodes - 1;
+        for (Component c : drawing.components().values()) {
+            double there = known(known(studied.points().get(c.id())).voltageV());
+            most = Math.max(most, Math.abs(there - volts[n--]));
+        }
+        return most;
     }
 
     /** Voltages by node, after as many steps as bring the greatest change below 1e-10 V. */
@@ -75,7 +96,6 @@ final class BareFlow {
             load(matrix, right, volts);
             DMatrixSparseCSC csc = DConvertMatrixStruct.convert(matrix, (DMatrixSparseCSC) null);
             csc.sortIndices(null);
-            csc.removeZeros(0);
             DMatrixSparseCSC summed = summed(csc);
             DMatrixRMaj found = new DMatrixRMaj(nodes, 1);
             if (!solver.setA(summed)) {
@@ -102,12 +122,12 @@ final class BareFlow {
             }
             switch (load.behaviour()) {
                 case POWER -> {
-                    double amps = load.powerW() / volts[v];
+                    double amps = known(load.powerW()) / volts[v];
                     matrix.addItem(v, v, -amps / volts[v]);
                     right.add(v, 0, -2 * amps);
                 }
-                case CURRENT -> right.add(v, 0, -load.currentA());
-                case RESISTANCE -> matrix.addItem(v, v, 1 / load.resistanceOhm());
+                case CURRENT -> right.add(v, 0, -known(load.currentA()));
+                case RESISTANCE -> matrix.addItem(v, v, 1 / known(load.resistanceOhm()));
             }
         }
     }

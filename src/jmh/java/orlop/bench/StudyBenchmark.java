@@ -18,6 +18,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import orlop.drawing.Drawing;
 import orlop.findings.Checker;
 import orlop.findings.Finding;
+import orlop.study.Results;
 import orlop.study.Study;
 
 /**
@@ -43,7 +44,12 @@ public class StudyBenchmark {
     @Setup
     public void grow() {
         drawing = GrownDrawings.tree(cables, 1, meshPercent, 7);
-        bare = new BareFlow(drawing, Study.of(drawing).governing());
+        Results studied = Study.of(drawing).governing();
+        bare = new BareFlow(drawing, studied);
+        double apart = bare.differenceV(drawing, studied);
+        if (!(apart < 1e-6)) { // else two different things would be timed
+            throw new IllegalStateException("the bare flow differs by " + apart + " V");
+        }
     }
 
     @Benchmark

@@ -14,7 +14,10 @@ import orlop.drawing.Laying;
 import orlop.study.model.CableModel;
 import orlop.study.model.DeviceModel;
 
-/** Everything that hangs unguarded on one end of a cable, until devices stop it. */
+/**
+ * Everything that hangs unguarded on one end of a cable, until devices stop it. The nearest open end ends the search: no
+ * device further on closes the stretch any more, and without this a mesh would be walked whole from each of its cables.
+ */
 final class Stretch {
     /** Blocks joined by a cable as short as this are one bank: common practice, no source. */
     private static final double ONE_BANK_M = 0.2;
@@ -41,12 +44,14 @@ final class Stretch {
         start = pin;
         nearest.put(pin, 0.0);
         cross(new Step(pin, -1, 0), edge);
-        while (!open.isEmpty()) {
+        while (!open.isEmpty() && !endsOpen) {
             Step s = open.remove();
             if (s.distanceM() <= nearest.getOrDefault(s.pin(), 0.0)) {
                 spread(s);
             }
         }
+        nearest.clear(); // the stretch is kept, what the search needed is not
+        open.clear();
     }
 
     private void spread(Step s) {
@@ -110,7 +115,7 @@ final class Stretch {
         return sumPassesA;
     }
 
-    /** Whether every cable of it lies in a sheath or conduit. */
+    /** Whether every cable of it, up to the nearest open end, lies in a sheath or conduit. */
     boolean sheathed() {
         return sheathed;
     }
