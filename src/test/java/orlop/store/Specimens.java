@@ -164,7 +164,8 @@ final class Specimens {
                         10.0,
                         extras()))
                 .with(ElectricalSystem.of("230", Nature.AC1, 230))
-                .with(new Sheet("S1", "001", "Main", SheetSize.A1, "B", "for check", "A.O.", "E.L.", "1 May", extras()));
+                .with(new Sheet(
+                        "S1", "001", "Main", SheetSize.A1, "B", "for check", "A.O.", "E.L.", "1 May", extras()));
         return new Drawing(
                 d.vessel(),
                 d.systems(),
