@@ -41,7 +41,7 @@ class AcFaultTest {
         return s.study().governing().points().get(point).faults().get(kind);
     }
 
-    /** V. K. Mehta and R. Mehta, Principles of Power System, example 17.1 (read in a transcription): 4330 A. */
+    /** V. K. Mehta and R. Mehta, Principles of Power System, example 17.1 (read in a typed copy): 4330 A. */
     @Test
     void two_alternators_in_parallel_give_what_the_textbook_says() {
         Sketch s = Sketch.dc(12_000).change(d -> d.with(ElectricalSystem.of("S", Nature.AC3N, 12_000)));
