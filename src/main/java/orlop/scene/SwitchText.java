@@ -4,9 +4,7 @@ import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Particulars;
-import orlop.drawing.Position;
-import orlop.drawing.Protection;
-import orlop.drawing.Switching;
+import orlop.drawing.SwitchPositions;
 import orlop.drawing.Words;
 
 /**
@@ -30,22 +28,7 @@ record SwitchText(String normal, String actual) {
     }
 
     private static String normal(Particulars p) {
-        if (p instanceof Switching.Changeover s) {
-            return Integer.toString(s.position());
-        }
-        Position position = null;
-        if (p instanceof Switching.Isolator s) {
-            position = s.position();
-        } else if (p instanceof Switching.Contactor s) {
-            position = s.position();
-        } else if (p instanceof Switching.CombiningRelay s) {
-            position = s.position();
-        } else if (p instanceof Protection.CircuitBreaker s) {
-            position = s.position();
-        } else if (p instanceof Protection.ResidualCurrentDevice s) {
-            position = s.position();
-        }
-        return position == null ? "" : position.word();
+        return SwitchPositions.of(p).isEmpty() ? "" : SwitchPositions.drawn(p);
     }
 
     /** What stands beside the symbol: nothing where the device is closed, as it normally is. */
