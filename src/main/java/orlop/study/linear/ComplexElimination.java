@@ -24,8 +24,8 @@ public final class ComplexElimination {
         diagonalRe = new double[count];
         diagonalIm = new double[count];
         magnitude = new double[count];
-        offRe = new double[pattern.column.length];
-        offIm = new double[pattern.column.length];
+        offRe = new double[pattern.row.length];
+        offIm = new double[pattern.row.length];
     }
 
     /** Sets every value to zero. */
@@ -37,9 +37,10 @@ public final class ComplexElimination {
 
     /** Adds to the diagonal value of an unknown. */
     public void addDiagonal(int unknown, Complex value) {
-        diagonalRe[unknown] += value.re();
-        diagonalIm[unknown] += value.im();
-        magnitude[unknown] += value.magnitude();
+        int v = pattern.place[unknown];
+        diagonalRe[v] += value.re();
+        diagonalIm[v] += value.im();
+        magnitude[v] += value.magnitude();
     }
 
     /** Adds to the value of a pair that was named at the start. */
@@ -55,7 +56,7 @@ public final class ComplexElimination {
      * @return false if the matrix is singular: a resonance without resistance
      */
     public boolean factor() {
-        for (int v : pattern.order) {
+        for (int v = 0; v < pattern.count; v++) {
             double re = diagonalRe[v];
             double im = diagonalIm[v];
             double square = re * re + im * im;
@@ -69,15 +70,15 @@ public final class ComplexElimination {
 
     private void eliminate(int v, double inverseRe, double inverseIm) {
         int high = pattern.start[v + 1];
-        int pair = pattern.pairStart[v];
         for (int i = pattern.start[v]; i < high; i++) {
             double shareRe = offRe[i] * inverseRe - offIm[i] * inverseIm;
             double shareIm = offRe[i] * inverseIm + offIm[i] * inverseRe;
-            int w = pattern.column[i];
+            int w = pattern.row[i];
             diagonalRe[w] -= shareRe * offRe[i] - shareIm * offIm[i];
             diagonalIm[w] -= shareRe * offIm[i] + shareIm * offRe[i];
+            int target = pattern.start[w];
             for (int j = i + 1; j < high; j++) {
-                int target = pattern.pairTarget[pair++];
+                target = pattern.entryFrom(target, w, pattern.row[j]);
                 offRe[target] -= shareRe * offRe[j] - shareIm * offIm[j];
                 offIm[target] -= shareRe * offIm[j] + shareIm * offRe[j];
             }
@@ -91,20 +92,37 @@ public final class ComplexElimination {
 
     /** Solves in place: the right-hand side goes in, the solution comes out. */
     public void solve(double[] re, double[] im) {
-        for (int v : pattern.order) {
+        double[] orderedRe = ordered(re);
+        double[] orderedIm = ordered(im);
+        solveOrdered(orderedRe, orderedIm);
+        for (int u = 0; u < pattern.count; u++) {
+            re[u] = orderedRe[pattern.place[u]];
+            im[u] = orderedIm[pattern.place[u]];
+        }
+    }
+
+    private double[] ordered(double[] byUnknown) {
+        double[] byPlace = new double[pattern.count];
+        for (int u = 0; u < pattern.count; u++) {
+            byPlace[pattern.place[u]] = byUnknown[u];
+        }
+        return byPlace;
+    }
+
+    private void solveOrdered(double[] re, double[] im) {
+        for (int v = 0; v < pattern.count; v++) {
             for (int i = pattern.start[v]; i < pattern.start[v + 1]; i++) {
-                int w = pattern.column[i];
+                int w = pattern.row[i];
                 re[w] -= offRe[i] * re[v] - offIm[i] * im[v];
                 im[w] -= offRe[i] * im[v] + offIm[i] * re[v];
             }
         }
-        for (int step = pattern.count - 1; step >= 0; step--) {
-            int v = pattern.order[step];
+        for (int v = pattern.count - 1; v >= 0; v--) {
             double square = diagonalRe[v] * diagonalRe[v] + diagonalIm[v] * diagonalIm[v];
             double valueRe = (re[v] * diagonalRe[v] + im[v] * diagonalIm[v]) / square;
             double valueIm = (im[v] * diagonalRe[v] - re[v] * diagonalIm[v]) / square;
             for (int i = pattern.start[v]; i < pattern.start[v + 1]; i++) {
-                int w = pattern.column[i];
+                int w = pattern.row[i];
                 valueRe -= offRe[i] * re[w] - offIm[i] * im[w];
                 valueIm -= offRe[i] * im[w] + offIm[i] * re[w];
             }
@@ -125,7 +143,7 @@ public final class ComplexElimination {
 
         /** The impedance of an unknown against the reference. */
         public Complex at(int unknown) {
-            return diagonal[unknown];
+            return diagonal[pattern.place[unknown]];
         }
 
         /** The transfer impedance of a pair that was named at the start. */
@@ -139,14 +157,15 @@ public final class ComplexElimination {
         Complex[] zDiagonal = new Complex[pattern.count];
         Complex[] zOff = new Complex[offRe.length];
         java.util.Arrays.fill(zOff, Complex.ZERO);
-        for (int step = pattern.count - 1; step >= 0; step--) {
-            int v = pattern.order[step];
+        for (int v = pattern.count - 1; v >= 0; v--) {
             int high = pattern.start[v + 1];
-            int pair = pattern.pairStart[v];
             for (int i = pattern.start[v]; i < high; i++) { // K. Takahashi, J. Fagan, M.-S. Chin, 1973
-                zOff[i] = zOff[i].minus(off(i).times(zDiagonal[pattern.column[i]]));
+                zOff[i] = zOff[i].minus(off(i).times(zDiagonal[pattern.row[i]]));
+                int w = pattern.row[i];
+                int target = pattern.start[w];
                 for (int j = i + 1; j < high; j++) {
-                    Complex z = zOff[pattern.pairTarget[pair++]];
+                    target = pattern.entryFrom(target, w, pattern.row[j]);
+                    Complex z = zOff[target];
                     zOff[i] = zOff[i].minus(off(j).times(z));
                     zOff[j] = zOff[j].minus(off(i).times(z));
                 }

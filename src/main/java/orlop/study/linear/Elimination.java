@@ -3,8 +3,8 @@ package orlop.study.linear;
 import java.util.Arrays;
 
 /**
- * Solves sparse symmetric systems of one structure and changing values by L·D·Lᵀ in minimum-degree order, without
- * pivoting. Radial networks cost time in proportion to their size. One object serves one thread.
+ * Solves sparse symmetric systems of one structure and changing values by L·D·Lᵀ without pivoting, trees first,
+ * then in minimum-degree order. Radial networks cost time in proportion to their size. One object serves one thread.
  *
  * <p>Use: {@link #slot} once for each pair; then {@link #clear}, {@link #add}, {@link #factor}; then {@link #solve} as
  * often as wanted, and {@link #inverse}.
@@ -12,15 +12,14 @@ import java.util.Arrays;
 public final class Elimination {
     private final int count;
     private final Pattern pattern;
-    private final int[] order; // these five are the pattern's own
+    private final int[] place; // these three are the pattern's own
     private final int[] start;
-    private final int[] column;
-    private final int[] pairStart;
-    private final int[] pairTarget;
+    private final int[] row;
     private final double[] diagonal;
     private final double[] off;
     private final double[] factorDiagonal;
     private final double[] factorOff;
+    private final double[] work;
 
     /**
      * Prepares systems of this structure.
@@ -32,15 +31,14 @@ public final class Elimination {
     public Elimination(int count, int[] a, int[] b) {
         this.count = count;
         pattern = new Pattern(count, a, b);
-        order = pattern.order;
+        place = pattern.place;
         start = pattern.start;
-        column = pattern.column;
-        pairStart = pattern.pairStart;
-        pairTarget = pattern.pairTarget;
+        row = pattern.row;
         diagonal = new double[count];
-        off = new double[column.length];
+        off = new double[row.length];
         factorDiagonal = new double[count];
-        factorOff = new double[column.length];
+        factorOff = new double[row.length];
+        work = new double[count];
     }
 
     /** The slot of a pair that was named at the start. */
@@ -61,7 +59,7 @@ public final class Elimination {
 
     /** Adds to the diagonal value of an unknown. */
     public void addDiagonal(int unknown, double value) {
-        diagonal[unknown] += value;
+        diagonal[place[unknown]] += value;
     }
 
     /** Adds to the value of a pair. */
@@ -98,45 +96,75 @@ public final class Elimination {
     public boolean factor() {
         System.arraycopy(diagonal, 0, factorDiagonal, 0, count);
         System.arraycopy(off, 0, factorOff, 0, off.length);
-        for (int step = 0; step < count; step++) {
-            int v = order[step];
+        for (int v = 0; v < count; v++) {
             double pivot = factorDiagonal[v];
             if (!(pivot > diagonal[v] * 1e-14) || !(pivot > 0)) {
                 return false;
             }
-            int pair = pairStart[v];
-            for (int i = start[v]; i < start[v + 1]; i++) {
-                double share = factorOff[i] / pivot;
-                factorDiagonal[column[i]] -= share * factorOff[i];
-                for (int j = i + 1; j < start[v + 1]; j++) {
-                    factorOff[pairTarget[pair++]] -= share * factorOff[j];
+            int low = start[v];
+            int high = start[v + 1];
+            System.arraycopy(factorOff, low, work, 0, high - low);
+            for (int i = low; i < high; i++) {
+                double share = work[i - low] / pivot;
+                factorDiagonal[row[i]] -= share * work[i - low];
+                factorOff[i] = share;
+                if (i + 1 < high) {
+                    update(v, i, share);
                 }
-            }
-            for (int i = start[v]; i < start[v + 1]; i++) {
-                factorOff[i] /= pivot;
             }
         }
         return true;
     }
 
+    /** Takes a share of the later entries of v, which stand in the work array, from the row of entry i. */
+    private void update(int v, int i, double share) {
+        int from = i + 1 - start[v];
+        int to = start[v + 1] - start[v];
+        int target = row[i];
+        int at = start[target];
+        if (!pattern.isFull(target)) {
+            for (int j = from; j < to; j++) {
+                while (row[at] != row[start[v] + j]) {
+                    at++;
+                }
+                factorOff[at] -= share * work[j];
+            }
+        } else if (pattern.isFull(v)) {
+            int shift = at - from;
+            for (int j = from; j < to; j++) {
+                factorOff[shift + j] -= share * work[j];
+            }
+        } else {
+            int base = at - target - 1;
+            for (int j = from; j < to; j++) {
+                factorOff[base + row[start[v] + j]] -= share * work[j];
+            }
+        }
+    }
+
     /** Solves in place: the right-hand side goes in, the solution comes out. */
     public void solve(double[] x) {
-        for (int step = 0; step < count; step++) {
-            int v = order[step];
-            double value = x[v];
+        double[] y = work;
+        for (int u = 0; u < count; u++) {
+            y[place[u]] = x[u];
+        }
+        for (int v = 0; v < count; v++) {
+            double value = y[v];
             if (value != 0) {
                 for (int i = start[v]; i < start[v + 1]; i++) {
-                    x[column[i]] -= factorOff[i] * value;
+                    y[row[i]] -= factorOff[i] * value;
                 }
             }
         }
-        for (int step = count - 1; step >= 0; step--) {
-            int v = order[step];
-            double value = x[v] / factorDiagonal[v];
+        for (int v = count - 1; v >= 0; v--) {
+            double value = y[v] / factorDiagonal[v];
             for (int i = start[v]; i < start[v + 1]; i++) {
-                value -= factorOff[i] * x[column[i]];
+                value -= factorOff[i] * y[row[i]];
             }
-            x[v] = value;
+            y[v] = value;
+        }
+        for (int u = 0; u < count; u++) {
+            x[u] = y[place[u]];
         }
     }
 
@@ -144,41 +172,64 @@ public final class Elimination {
     public Inverse inverse() {
         double[] zDiagonal = new double[count];
         double[] zOff = new double[off.length];
-        for (int step = count - 1; step >= 0; step--) {
-            int v = order[step];
+        for (int v = count - 1; v >= 0; v--) {
             int low = start[v];
             int high = start[v + 1];
-            int pair = pairStart[v];
+            Arrays.fill(work, 0, high - low, 0);
             for (int i = low; i < high; i++) { // K. Takahashi, J. Fagan, M.-S. Chin, 1973
-                zOff[i] -= factorOff[i] * zDiagonal[column[i]];
-                for (int j = i + 1; j < high; j++) {
-                    double z = zOff[pairTarget[pair++]];
-                    zOff[i] -= factorOff[j] * z;
-                    zOff[j] -= factorOff[i] * z;
+                work[i - low] -= factorOff[i] * zDiagonal[row[i]];
+                if (i + 1 < high) {
+                    spread(v, i, zOff);
                 }
             }
             double z = 1 / factorDiagonal[v];
             for (int i = low; i < high; i++) {
-                z -= factorOff[i] * zOff[i];
+                z -= factorOff[i] * work[i - low];
             }
+            System.arraycopy(work, 0, zOff, low, high - low);
             zDiagonal[v] = z;
         }
-        return new Inverse(zDiagonal, zOff);
+        return new Inverse(place, zDiagonal, zOff);
+    }
+
+    /** What the inverse's values of entry i's row with the later entries of v add to those of v, in the work array. */
+    private void spread(int v, int i, double[] zOff) {
+        int low = start[v];
+        int to = start[v + 1] - low;
+        int target = row[i];
+        int at = start[target];
+        boolean full = pattern.isFull(target);
+        double mine = factorOff[i];
+        double sum = 0;
+        for (int j = i + 1 - low; j < to; j++) {
+            if (full) {
+                at = start[target] + row[low + j] - target - 1;
+            } else {
+                while (row[at] != row[low + j]) {
+                    at++;
+                }
+            }
+            sum += factorOff[low + j] * zOff[at];
+            work[j] -= mine * zOff[at];
+        }
+        work[i - low] -= sum;
     }
 
     /** Part of an inverse. */
     public static final class Inverse {
+        private final int[] place;
         private final double[] diagonal;
         private final double[] off;
 
-        private Inverse(double[] diagonal, double[] off) {
+        private Inverse(int[] place, double[] diagonal, double[] off) {
+            this.place = place;
             this.diagonal = diagonal;
             this.off = off;
         }
 
         /** The inverse's diagonal value of an unknown. */
         public double diagonal(int unknown) {
-            return diagonal[unknown];
+            return diagonal[place[unknown]];
         }
 
         /** The inverse's value of a pair's slot. */

@@ -3,10 +3,14 @@ package orlop.study.linear;
 import java.util.Arrays;
 
 /**
- * Orders the unknowns of a symmetric system so that elimination fills in little: always the one with the fewest
- * neighbours next (H. M. Markowitz, 1957; W. F. Tinney and J. W. Walker, 1967). A tree has no fill at all.
+ * Orders the core of a symmetric system so that elimination fills in little: always the unknown with the fewest neighbours
+ * next (H. M. Markowitz, 1957; W. F. Tinney and J. W. Walker, 1967). Once most of those that are left are neighbours of
+ * each other, the rest is taken as if all were: nothing is gained by choosing then.
  */
 final class MinimumDegree {
+    /** So few are always chosen one by one. */
+    private static final int DENSE_FROM = 100;
+
     private final int[][] neighbours;
     private final int[] used;
     private final int[] degree;
@@ -19,53 +23,69 @@ final class MinimumDegree {
     private final int[] previous;
     private int least;
 
-    /** For each unknown, in the order of elimination: the neighbours that are eliminated later. */
-    final int[][] later;
-
+    /** The core's unknowns in the order of elimination. */
     final int[] order;
 
-    MinimumDegree(int count, int[] a, int[] b) {
-        neighbours = new int[count][];
-        used = new int[count];
-        degree = new int[count];
-        gone = new boolean[count];
-        mark = new int[count];
+    /** By place in that order: the neighbours that are eliminated later. */
+    final int[][] later;
+
+    MinimumDegree(Peeling trees) {
+        int all = trees.degree.length;
+        int count = all - trees.peeled;
+        neighbours = new int[all][];
+        used = new int[all];
+        degree = new int[all];
+        gone = new boolean[all];
+        mark = new int[all];
         head = new int[count + 1];
-        next = new int[count];
-        previous = new int[count];
+        next = new int[all];
+        previous = new int[all];
         later = new int[count][];
         order = new int[count];
-        fill(a, b);
         Arrays.fill(head, -1);
-        for (int v = count - 1; v >= 0; v--) {
-            degree[v] = used[v];
-            push(v);
+        for (int v = all - 1; v >= 0 && count > 0; v--) {
+            if (trees.isCore(v)) {
+                fill(v, trees);
+                push(v);
+            }
         }
-        for (int step = 0; step < count; step++) {
-            order[step] = eliminate();
+        int step = 0;
+        while (step < count && !isDense(count - step)) {
+            eliminate(step++);
         }
+        takeAll(step);
     }
 
-    private void fill(int[] a, int[] b) {
-        for (int v = 0; v < neighbours.length; v++) {
-            neighbours[v] = new int[2];
-        }
-        for (int e = 0; e < a.length; e++) {
-            append(a[e], b[e]);
-            append(b[e], a[e]);
-        }
-        for (int v = 0; v < neighbours.length; v++) { // drop what is listed twice
-            stamp++;
-            mark[v] = stamp;
-            int n = 0;
-            for (int i = 0; i < used[v]; i++) {
-                int w = neighbours[v][i];
-                if (mark[w] != stamp) {
-                    mark[w] = stamp;
-                    neighbours[v][n++] = w;
-                }
+    private void fill(int v, Peeling trees) {
+        int[] list = new int[trees.degree[v]];
+        int n = 0;
+        for (int i = trees.neighbours.start[v]; i < trees.neighbours.start[v + 1]; i++) {
+            int w = trees.neighbours.of[i];
+            if (trees.isCore(w)) {
+                list[n++] = w;
             }
-            used[v] = n;
+        }
+        neighbours[v] = list;
+        used[v] = n;
+        degree[v] = n;
+    }
+
+    private boolean isDense(int left) {
+        while (head[least] < 0) {
+            least++;
+        }
+        return left >= DENSE_FROM && 2 * least >= left;
+    }
+
+    private void takeAll(int from) {
+        int step = from;
+        for (int d = least; step < order.length; d++) {
+            for (int v = head[d]; v >= 0; v = next[v]) {
+                order[step++] = v;
+            }
+        }
+        for (step = from; step < order.length; step++) {
+            later[step] = Arrays.copyOfRange(order, step + 1, order.length);
         }
     }
 
@@ -98,15 +118,13 @@ final class MinimumDegree {
         }
     }
 
-    private int eliminate() {
-        while (head[least] < 0) {
-            least++;
-        }
+    private void eliminate(int step) {
         int v = head[least];
         pull(v);
         gone[v] = true;
         int[] rest = alive(v);
-        later[v] = rest;
+        order[step] = v;
+        later[step] = rest;
         for (int w : rest) {
             pull(w);
             degree[w]--;
@@ -115,8 +133,7 @@ final class MinimumDegree {
         for (int w : rest) {
             push(w);
         }
-        neighbours[v] = new int[0];
-        return v;
+        neighbours[v] = rest;
     }
 
     private int[] alive(int v) {

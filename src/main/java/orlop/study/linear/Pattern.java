@@ -2,84 +2,81 @@ package orlop.study.linear;
 
 import java.util.Arrays;
 
-/** Which entries the factors of a sparse symmetric system have, and what each step of the elimination updates. */
+/**
+ * Which entries the factors of a sparse symmetric system have. Everything is numbered by place in the order of
+ * elimination; the entries of one place are sorted, and nothing is stored beside them: what a step updates is found by
+ * walking two sorted rows at once, which costs no more than the update.
+ */
 final class Pattern {
     final int count;
-    final int[] order;
-    final int[] place; // of an unknown in the order
-    final int[] start; // of an unknown's off-diagonal entries
-    final int[] column; // which unknown an entry belongs to
-    final int[] pairStart; // of the updates that eliminating an unknown causes
-    final int[] pairTarget; // entry that an update goes to
+
+    /** Place of an unknown in the order of elimination. */
+    final int[] place;
+
+    /** By place: where its entries start; one more at the end. */
+    final int[] start;
+
+    /** The later places of which a place's entries are, ascending. */
+    final int[] row;
 
     Pattern(int count, int[] a, int[] b) {
         this.count = count;
-        MinimumDegree ordering = new MinimumDegree(count, a, b);
-        order = ordering.order;
+        Peeling trees = new Peeling(count, a, b);
+        MinimumDegree core = new MinimumDegree(trees);
         place = new int[count];
-        for (int i = 0; i < count; i++) {
-            place[order[i]] = i;
+        for (int s = 0; s < trees.peeled; s++) {
+            place[trees.order[s]] = s;
+        }
+        for (int s = 0; s < core.order.length; s++) {
+            place[core.order[s]] = trees.peeled + s;
         }
         start = new int[count + 1];
-        pairStart = new int[count + 1];
-        for (int v = 0; v < count; v++) {
-            int n = ordering.later[v].length;
-            start[v + 1] = start[v] + n;
-            pairStart[v + 1] = pairStart[v] + n * (n - 1) / 2;
+        for (int s = 0; s < trees.peeled; s++) {
+            start[s + 1] = start[s] + (trees.parent[trees.order[s]] < 0 ? 0 : 1);
         }
-        column = new int[start[count]];
-        for (int v = 0; v < count; v++) {
-            System.arraycopy(ordering.later[v], 0, column, start[v], ordering.later[v].length);
-            sortByPlace(start[v], start[v + 1]);
+        for (int s = trees.peeled; s < count; s++) {
+            start[s + 1] = Math.addExact(start[s], core.later[s - trees.peeled].length);
         }
-        pairTarget = new int[pairStart[count]];
-        findTargets();
-    }
-
-    /** Sorts entries by the place of their unknown in the order, so that the first of a pair owns their entry. */
-    private void sortByPlace(int low, int high) {
-        long[] keys = new long[high - low];
-        for (int i = 0; i < keys.length; i++) {
-            keys[i] = ((long) place[column[low + i]] << 32) | column[low + i];
-        }
-        Arrays.sort(keys);
-        for (int i = 0; i < keys.length; i++) {
-            column[low + i] = (int) keys[i];
-        }
-    }
-
-    private void findTargets() {
-        for (int v = 0; v < count; v++) {
-            int at = pairStart[v];
-            for (int i = start[v]; i < start[v + 1]; i++) {
-                for (int j = i + 1; j < start[v + 1]; j++) {
-                    pairTarget[at++] = entry(column[i], column[j]);
-                }
+        row = new int[start[count]];
+        for (int s = 0; s < trees.peeled; s++) {
+            if (start[s + 1] > start[s]) {
+                row[start[s]] = place[trees.parent[trees.order[s]]];
             }
         }
-    }
-
-    /** The entry of a pair of which {@code first} is eliminated first. */
-    private int entry(int first, int second) {
-        int low = start[first];
-        int high = start[first + 1] - 1;
-        while (low <= high) {
-            int middle = (low + high) >>> 1;
-            int way = Integer.compare(place[column[middle]], place[second]);
-            if (way == 0) {
-                return middle;
+        for (int s = trees.peeled; s < count; s++) {
+            int at = start[s];
+            for (int v : core.later[s - trees.peeled]) {
+                row[at++] = place[v];
             }
-            if (way < 0) {
-                low = middle + 1;
-            } else {
-                high = middle - 1;
-            }
+            Arrays.sort(row, start[s], at);
         }
-        throw new IllegalArgumentException("no entry for " + first + " and " + second);
     }
 
-    /** The entry of a pair of neighbours, whichever is eliminated first. */
+    /** Whether a place has an entry with every later place: entries then stand side by side. */
+    boolean isFull(int at) {
+        return start[at + 1] - start[at] == count - 1 - at;
+    }
+
+    /** The entry of places {@code of} and {@code with}, found from an entry of {@code of} that is none later. */
+    int entryFrom(int low, int of, int with) {
+        if (isFull(of)) {
+            return start[of] + with - of - 1;
+        }
+        int at = low;
+        while (row[at] != with) {
+            at++;
+        }
+        return at;
+    }
+
+    /** The entry of a pair of unknowns that was named at the start. */
     int slot(int a, int b) {
-        return place[a] < place[b] ? entry(a, b) : entry(b, a);
+        int first = Math.min(place[a], place[b]);
+        int second = Math.max(place[a], place[b]);
+        int found = Arrays.binarySearch(row, start[first], start[first + 1], second);
+        if (found < 0) {
+            throw new IllegalArgumentException("no entry for " + a + " and " + b);
+        }
+        return found;
     }
 }
