@@ -27,6 +27,7 @@ final class Arrivals {
         private final int needs;
         private final Entrance entrance;
         private final @Nullable Arrival before; // null at the source
+        private @Nullable Arrival next; // at the same pin, guarded as well or better
         private boolean behindGap;
 
         Arrival(int pin, int via, double passesA, int needs, Entrance entrance, @Nullable Arrival before) {
@@ -64,6 +65,12 @@ final class Arrivals {
             return before == null;
         }
 
+        /** The next at the same pin, guarded as well or better; null after the last. */
+        @Nullable
+        Arrival next() {
+            return next;
+        }
+
         boolean behindGap() {
             return behindGap;
         }
@@ -75,9 +82,13 @@ final class Arrivals {
 
     private final Grid grid;
     private final double[] passesA;
-    private final List<List<Arrival>> at;
+    private final @Nullable Arrival[] first; // by pin
+    private final @Nullable Arrival[] last;
+    private final int[] size;
     private final List<Arrival> all = new ArrayList<>();
     private final TreeMap<Double, Deque<Arrival>> open = new TreeMap<>(Collections.reverseOrder());
+    private Deque<Arrival> pushed = new ArrayDeque<>(); // where the last one went
+    private double pushedA = Double.NaN;
 
     /**
      * @param passesA by connection: least ampacity guarded by what stands there, a proposed device at a cable's end
@@ -86,16 +97,24 @@ final class Arrivals {
     Arrivals(Grid grid, double[] passesA, List<Entrance> entrances) {
         this.grid = grid;
         this.passesA = passesA;
-        at = new ArrayList<>(Collections.nCopies(grid.pins(), List.of()));
+        first = new Arrival[grid.pins()];
+        last = new Arrival[grid.pins()];
+        size = new int[grid.pins()];
         for (Entrance e : entrances) {
             push(start(e));
         }
         while (!open.isEmpty()) {
             var worst = open.firstEntry();
-            Arrival a = worst.getValue().poll();
-            if (a == null) {
-                open.remove(worst.getKey());
-            } else if (isNew(a.pin(), a.needs)) {
+            empty(worst.getValue());
+            open.remove(worst.getKey());
+            pushedA = Double.NaN;
+        }
+    }
+
+    /** Nothing that is found from here on is guarded worse than these. */
+    private void empty(Deque<Arrival> alike) {
+        for (Arrival a = alike.poll(); a != null; a = alike.poll()) {
+            if (isNew(a.pin(), a.needs)) {
                 keep(a);
                 spread(a);
             }
@@ -107,11 +126,15 @@ final class Arrivals {
     }
 
     private void push(Arrival a) {
-        open.computeIfAbsent(a.passesA(), k -> new ArrayDeque<>()).add(a);
+        if (a.passesA() != pushedA) {
+            pushedA = a.passesA();
+            pushed = open.computeIfAbsent(pushedA, k -> new ArrayDeque<>());
+        }
+        pushed.add(a);
     }
 
     private boolean isNew(int pin, int needs) {
-        for (Arrival old : at.get(pin)) { // all of them are guarded as badly or worse
+        for (Arrival old = first[pin]; old != null; old = old.next) { // all are guarded as badly or worse
             if (grid.positions().within(old.needs, needs)) {
                 return false;
             }
@@ -120,12 +143,14 @@ final class Arrivals {
     }
 
     private void keep(Arrival a) {
-        List<Arrival> here = at.get(a.pin());
-        if (here.isEmpty()) {
-            here = new ArrayList<>(1);
-            at.set(a.pin(), here);
+        Arrival before = last[a.pin()];
+        if (before == null) {
+            first[a.pin()] = a;
+        } else {
+            before.next = a;
         }
-        here.add(a);
+        last[a.pin()] = a;
+        size[a.pin()]++;
         all.add(a);
     }
 
@@ -135,7 +160,7 @@ final class Arrivals {
                 continue;
             }
             int needs = grid.pass(a.needs, e);
-            if (needs >= 0 && at.get(a.pin()).size() > MOST) {
+            if (needs >= 0 && size[a.pin()] > MOST) {
                 needs = 0;
             }
             int to = grid.other(e, a.pin());
@@ -145,9 +170,10 @@ final class Arrivals {
         }
     }
 
-    /** Arrivals at a pin, the worst guarded first. */
-    List<Arrival> at(int pin) {
-        return at.get(pin);
+    /** The worst guarded arrival at a pin, the others after it; null if nothing arrives. */
+    @Nullable
+    Arrival first(int pin) {
+        return first[pin];
     }
 
     /** All arrivals, each after the one before it. */

@@ -1,8 +1,9 @@
 package orlop.study.protection;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -28,17 +29,13 @@ import orlop.study.model.Rating;
 public final class Coverage {
     private static final int ROUNDS = 60;
 
-    /** One end of one cable. */
-    private record End(int edge, int pin) {}
-
     private final Plan plan;
     private final Grid grid;
     private final Surroundings around;
     private final Proposer proposer;
     private final Ends ends;
-    private final List<Integer> cableEdges = new ArrayList<>();
-    private final Map<End, Gap> gaps = new LinkedHashMap<>();
-    private final Map<End, Set<String>> also = new HashMap<>();
+    private final List<Gap> gaps = new ArrayList<>();
+    private final int[] gapAt; // by end: number of its gap; −1 where there is none
     private final List<Gap> deviceGaps = new ArrayList<>();
     private final Guards guards;
     private final GapMaker maker;
@@ -52,11 +49,8 @@ public final class Coverage {
         maker = new GapMaker(grid, around, proposer);
         List<Entrance> entrances = new Entrances(grid).all();
         ends = new Ends(grid, around, new Distances(plan.drawing(), plan.rules()), entrances);
-        for (int e = 0; e < grid.count(); e++) {
-            if (grid.cable(e) >= 0) {
-                cableEdges.add(e);
-            }
-        }
+        gapAt = new int[2 * grid.count()];
+        Arrays.fill(gapAt, -1);
         guards = new Guards(grid, around, entrances);
         look();
         noteShortRuns();
@@ -80,58 +74,60 @@ public final class Coverage {
     // ---- cables without device ---------------------------------------------------------------------------------
 
     private void look() {
-        Map<End, Ends.Bare> bare = bare();
+        List<Ends.Bare> bare = bare();
         place(bare);
         attribute(bare);
     }
 
     /** Gaps until, with all proposed devices in place, nothing is bare any more. */
-    private void place(Map<End, Ends.Bare> first) {
-        Map<End, Ends.Bare> bare = first;
+    private void place(List<Ends.Bare> first) {
+        List<Ends.Bare> bare = first;
         for (int n = 0; n < ROUNDS && !bare.isEmpty(); n++) {
             markBehind(bare);
             boolean any = false;
-            for (Map.Entry<End, Ends.Bare> b : bare.entrySet()) {
-                Arrivals.Arrival a = b.getValue().arrival();
+            for (Ends.Bare b : bare) {
+                Arrivals.Arrival a = b.arrival();
                 if (a == null || !a.behindGap() || n == ROUNDS - 1) {
-                    place(b.getKey(), b.getValue());
+                    place(b);
                     any = true;
                 }
             }
             if (!any) { // they stand behind each other in a ring
-                Map.Entry<End, Ends.Bare> one = bare.entrySet().iterator().next();
-                place(one.getKey(), one.getValue());
+                place(bare.get(0));
             }
             ends.again();
             bare = bare();
-            bare.keySet().removeAll(gaps.keySet());
+            bare.removeIf(b -> gapAt[grid.end(b.edge(), b.pin())] >= 0);
         }
     }
 
-    private Map<End, Ends.Bare> bare() {
-        Map<End, Ends.Bare> found = new LinkedHashMap<>();
-        for (int e : cableEdges) {
-            for (Ends.Bare b : ends.bare(e)) {
-                found.put(new End(e, b.pin()), b);
+    private List<Ends.Bare> bare() {
+        List<Ends.Bare> found = new ArrayList<>();
+        for (int e = 0; e < grid.count(); e++) {
+            if (grid.cable(e) >= 0) {
+                ends.bare(e, found);
             }
         }
         return found;
     }
 
     /** Marks the arrivals that have passed a bare cable. */
-    private void markBehind(Map<End, Ends.Bare> bare) {
+    private void markBehind(List<Ends.Bare> bare) {
+        boolean[] isBare = new boolean[gapAt.length];
+        bare.forEach(b -> isBare[grid.end(b.edge(), b.pin())] = true);
         for (Arrivals.Arrival a : ends.arrivals().all()) {
             a.setBehindGap(!a.isStart()
                     && (a.before().behindGap()
-                            || bare.containsKey(new End(a.via(), a.before().pin()))));
+                            || isBare[grid.end(a.via(), a.before().pin())]));
         }
     }
 
-    private void place(End end, Ends.Bare b) {
+    private void place(Ends.Bare b) {
         int cable = grid.cable(b.edge());
         Rating weakest = weakest(b.edge(), b.pin());
         Gap gap = maker.of(b, weakest, ends.pointKind(b.pin()));
-        gaps.put(end, gap);
+        gapAt[grid.end(b.edge(), b.pin())] = gaps.size();
+        gaps.add(gap);
         ends.propose(
                 b.edge(), proposer.guardsFromA(gap.proposed(), plan.cables().get(cable), cable, weakest));
     }
@@ -157,36 +153,37 @@ public final class Coverage {
     }
 
     /** Every other bare cable belongs to the gap whose device would guard it too. */
-    private void attribute(Map<End, Ends.Bare> bare) {
-        Set<String> own = new LinkedHashSet<>();
-        gaps.values().forEach(g -> own.add(g.cable()));
-        for (Map.Entry<End, Ends.Bare> b : bare.entrySet()) {
-            String cable = tag(b.getKey().edge());
+    private void attribute(List<Ends.Bare> bare) {
+        Set<String> own = new HashSet<>();
+        gaps.forEach(g -> own.add(g.cable()));
+        Map<Integer, Set<String>> also = new HashMap<>(); // by number of the gap
+        for (Ends.Bare b : bare) {
+            String cable = tag(b.edge());
             if (!own.contains(cable)) {
-                End gap = gapBefore(b.getValue().arrival());
-                also.computeIfAbsent(gap, k -> new LinkedHashSet<>()).add(cable);
+                also.computeIfAbsent(gapBefore(b.arrival()), k -> new LinkedHashSet<>())
+                        .add(cable);
             }
         }
-        gaps.replaceAll((end, gap) -> gap.withAlso(List.copyOf(also.getOrDefault(end, Set.of()))));
+        also.forEach((n, cables) -> gaps.set(n, gaps.get(n).withAlso(List.copyOf(cables))));
     }
 
     private String tag(int edge) {
         return grid.connection(edge).item();
     }
 
-    private End gapBefore(Arrivals.@Nullable Arrival arrival) {
+    private int gapBefore(Arrivals.@Nullable Arrival arrival) {
         for (Arrivals.Arrival a = arrival; a != null && !a.isStart(); a = a.before()) {
-            End end = new End(a.via(), a.before().pin());
-            if (gaps.containsKey(end)) {
-                return end;
+            int gap = gapAt[grid.end(a.via(), a.before().pin())];
+            if (gap >= 0) {
+                return gap;
             }
         }
-        return gaps.keySet().iterator().next();
+        return 0;
     }
 
     private void noteShortRuns() {
         ends.shortRuns().forEach((edge, metres) -> {
-            if (gaps.keySet().stream().noneMatch(g -> g.edge() == edge)) {
+            if (gapAt[2 * edge] < 0 && gapAt[2 * edge + 1] < 0) {
                 plan.notes().assumed(tag(edge), "study.assumed.short-run", tag(edge), new Quantity(metres, Unit.METRE));
             }
         });
@@ -196,7 +193,7 @@ public final class Coverage {
 
     /** All gaps: cables without device in the order in which they were found, then devices that don't do. */
     public List<Gap> gaps() {
-        List<Gap> all = new ArrayList<>(gaps.values());
+        List<Gap> all = new ArrayList<>(gaps);
         all.addAll(deviceGaps);
         return all;
     }

@@ -48,6 +48,8 @@ final class Ends {
     private final double[] limits;
     private final double[] passesA;
     private final Map<Integer, Double> shortRuns = new HashMap<>();
+    private final @Nullable Stretch[] stretches; // by end
+    private final Stretch.Search search;
     private Arrivals arrivals;
     private Arrivals limitedArrivals;
 
@@ -55,6 +57,8 @@ final class Ends {
         this.grid = grid;
         this.around = around;
         this.distances = distances;
+        stretches = new Stretch[2 * grid.count()];
+        search = new Stretch.Search(grid);
         double[] count = new double[grid.pins()];
         double[] most = new double[grid.pins()];
         for (Entrance e : entrances) {
@@ -122,13 +126,12 @@ final class Ends {
         return guardedFromA > ampacityA; // rounding is allowed for where the devices are rated
     }
 
-    /** The ends of a cable that are not guarded, its {@code from} end first. */
-    List<Bare> bare(int edge) {
-        List<Bare> found = new ArrayList<>(2);
+    /** Adds the ends of a cable that are not guarded, its {@code from} end first. */
+    void bare(int edge, List<Bare> found) {
         int a = grid.connection(edge).a();
         int b = grid.connection(edge).b();
         if (a == b || Stretch.isBankJumper(grid, edge)) {
-            return found;
+            return;
         }
         Exposure atA = exposure(edge, a);
         Exposure atB = exposure(edge, b);
@@ -146,7 +149,6 @@ final class Ends {
         if (two != null) {
             found.add(two);
         }
-        return found;
     }
 
     private @Nullable Exposure exposure(int edge, int pin) {
@@ -155,10 +157,7 @@ final class Ends {
         }
         double ampacity = ampacityA(edge);
         boolean throughItself = false;
-        for (Arrivals.Arrival a : arrivals.at(pin)) {
-            if (!isBad(a.passesA(), ampacity)) {
-                break;
-            }
+        for (Arrivals.Arrival a = arrivals.first(pin); a != null && isBad(a.passesA(), ampacity); a = a.next()) {
             if (a.via() != edge) {
                 return new Exposure(a.entrance(), a);
             }
@@ -167,7 +166,8 @@ final class Ends {
         if (throughItself) {
             return Exposure.UNSURE;
         }
-        boolean some = limitedArrivals.at(pin).stream().anyMatch(a -> isBad(a.passesA(), ampacity));
+        Arrivals.Arrival worst = limitedArrivals.first(pin);
+        boolean some = worst != null && isBad(worst.passesA(), ampacity);
         boolean enough = limits[whole.rootOf(pin)] > ampacity * (1 + 1e-9);
         return some && enough ? exactly(edge, pin) : null;
     }
@@ -187,7 +187,7 @@ final class Ends {
         if (exposure == null || entrance == null) {
             return null;
         }
-        Stretch stretch = new Stretch(grid, pin, edge);
+        Stretch stretch = stretch(edge, pin);
         boolean soon = stretch.endsAtDevices() && !isBad(stretch.neededA(), ampacityA(edge));
         double permitted = Double.POSITIVE_INFINITY;
         double from = 0;
@@ -209,6 +209,16 @@ final class Ends {
             return null;
         }
         return new Bare(edge, pin, entrance, exposure.arrival(), stretch, permitted, from);
+    }
+
+    /** It does not depend on what is proposed. */
+    private Stretch stretch(int edge, int pin) {
+        Stretch known = stretches[grid.end(edge, pin)];
+        if (known == null) {
+            known = new Stretch(grid, search, pin, edge);
+            stretches[grid.end(edge, pin)] = known;
+        }
+        return known;
     }
 
     private void noteShort(int edge, double metres, Stretch stretch) {

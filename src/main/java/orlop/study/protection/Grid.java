@@ -26,6 +26,10 @@ final class Grid {
     private final double[] passesA; // by connection: least ampacity that its device guards; infinite without one
     private final int[] cable; // by connection; −1 for all else
     private final int[][] needs;
+    private final int[] endA; // by connection: these four say again what it says itself, without a way through it
+    private final int[] endB;
+    private final double[] lengthM;
+    private final boolean[] diode;
     private final Positions positions = new Positions();
 
     Grid(Plan plan, Network network) {
@@ -37,9 +41,17 @@ final class Grid {
         passesA = new double[count];
         cable = new int[count];
         needs = new int[count][];
+        endA = new int[count];
+        endB = new int[count];
+        lengthM = new double[count];
+        diode = new boolean[count];
         GuardLevels levels = new GuardLevels(plan.rules());
         for (int e = 0; e < count; e++) {
             Connection c = network.connections().get(e);
+            endA[e] = c.a();
+            endB[e] = c.b();
+            lengthM[e] = c.lengthM();
+            diode[e] = c.kind() == Connection.Kind.DIODE;
             ElectricalSystem system = plan.system(c.a());
             boolean counts = c.device() != null && plan.calculates(system);
             devices[e] = counts ? DeviceModel.of(c.theDevice(), system.nature().isDc()) : null;
@@ -124,11 +136,16 @@ final class Grid {
     }
 
     int other(int e, int pin) {
-        return network.connections().get(e).other(pin);
+        return pin == endA[e] ? endB[e] : endA[e];
+    }
+
+    /** A number for one end of one connection, below twice {@link #count}. */
+    int end(int e, int pin) {
+        return pin == endA[e] ? 2 * e : 2 * e + 1;
     }
 
     double lengthM(int e) {
-        return network.connections().get(e).lengthM();
+        return lengthM[e];
     }
 
     /** Number of the cable; −1 for all else. */
@@ -148,8 +165,7 @@ final class Grid {
 
     /** Whether current can leave a pin by a connection: not against a diode. */
     boolean leaves(int e, int pin) {
-        Connection c = network.connections().get(e);
-        return c.a() != c.b() && (c.kind() != Connection.Kind.DIODE || c.a() == pin);
+        return endA[e] != endB[e] && (!diode[e] || endA[e] == pin);
     }
 
     /** The positions needed once the connection is passed too; −1 if that cannot be. */

@@ -2,9 +2,7 @@ package orlop.study.protection;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
@@ -24,12 +22,28 @@ final class Stretch {
 
     private record Step(int pin, int via, double distanceM) {}
 
-    private final Grid grid;
-    private final int start;
-    private final Map<Integer, Double> nearest = new HashMap<>();
-    private final PriorityQueue<Step> open = new PriorityQueue<>(Comparator.comparingDouble(Step::distanceM));
-    private final Map<Integer, Double> deviceAtM = new HashMap<>(); // by connection
-    private final List<DeviceModel> devices = new ArrayList<>();
+    /** What a search needs while it is at work; many searches use one after the other. */
+    static final class Search {
+        private final double[] nearestM; // by pin
+        private final int[] reachedBy; // by pin: number of the search of which its distance is
+        private final int[] metBy; // by connection: number of the search that has met its device
+        private final PriorityQueue<Step> open = new PriorityQueue<>(Comparator.comparingDouble(Step::distanceM));
+        private int number;
+
+        Search(Grid grid) {
+            nearestM = new double[grid.pins()];
+            reachedBy = new int[grid.pins()];
+            metBy = new int[grid.count()];
+        }
+
+        private void reach(int pin, double metres) {
+            reachedBy[pin] = number;
+            nearestM[pin] = metres;
+        }
+    }
+
+    private final List<DeviceModel> devices = new ArrayList<>(1);
+    private double greatestM;
     private double sumPassesA;
     private boolean endsOpen;
     private boolean sheathed = true;
@@ -39,32 +53,32 @@ final class Stretch {
      * @param pin where it starts
      * @param edge the cable by which it leaves
      */
-    Stretch(Grid grid, int pin, int edge) {
-        this.grid = grid;
-        start = pin;
-        nearest.put(pin, 0.0);
-        cross(new Step(pin, -1, 0), edge);
-        while (!open.isEmpty() && !endsOpen) {
-            Step s = open.remove();
-            if (s.distanceM() <= nearest.getOrDefault(s.pin(), 0.0)) {
-                spread(s);
+    Stretch(Grid grid, Search search, int pin, int edge) {
+        search.number++;
+        search.open.clear();
+        search.reach(pin, Double.NEGATIVE_INFINITY); // no way leads back to the start
+        cross(grid, search, new Step(pin, -1, 0), edge);
+        while (!search.open.isEmpty() && !endsOpen) {
+            Step s = search.open.remove();
+            if (s.distanceM() <= search.nearestM[s.pin()]) {
+                spread(grid, search, s);
             }
         }
-        nearest.clear(); // the stretch is kept, what the search needed is not
-        open.clear();
     }
 
-    private void spread(Step s) {
+    private void spread(Grid grid, Search search, Step s) {
         boolean ahead = false;
         for (int e : grid.at(s.pin())) {
-            if (e == s.via() || !grid.leaves(e, s.pin()) || fromWayToWay(s.via(), e)) {
+            if (e == s.via() || !grid.leaves(e, s.pin()) || fromWayToWay(grid, s.via(), e)) {
                 continue;
             }
             ahead = true;
             DeviceModel device = grid.device(e);
             if (device == null) {
-                cross(s, e);
-            } else if (deviceAtM.putIfAbsent(e, s.distanceM()) == null) {
+                cross(grid, search, s, e);
+            } else if (search.metBy[e] != search.number) {
+                search.metBy[e] = search.number;
+                greatestM = Math.max(greatestM, s.distanceM());
                 devices.add(device);
                 sumPassesA += grid.passesA(e);
             }
@@ -72,11 +86,11 @@ final class Stretch {
         endsOpen |= !ahead;
     }
 
-    private boolean fromWayToWay(int via, int next) {
+    private static boolean fromWayToWay(Grid grid, int via, int next) {
         return grid.pass(Math.max(0, grid.pass(0, via)), next) < 0;
     }
 
-    private void cross(Step s, int edge) {
+    private void cross(Grid grid, Search search, Step s, int edge) {
         if (grid.cable(edge) >= 0) {
             CableModel w = grid.plan().cables().get(grid.cable(edge));
             sheathed &= w.sheathed();
@@ -84,9 +98,9 @@ final class Stretch {
         }
         int other = grid.other(edge, s.pin());
         double distance = s.distanceM() + grid.lengthM(edge);
-        if (other != start && distance < nearest.getOrDefault(other, Double.POSITIVE_INFINITY)) {
-            nearest.put(other, distance);
-            open.add(new Step(other, edge, distance));
+        if (search.reachedBy[other] != search.number || distance < search.nearestM[other]) {
+            search.reach(other, distance);
+            search.open.add(new Step(other, edge, distance));
         }
     }
 
@@ -97,7 +111,7 @@ final class Stretch {
 
     /** Distance from the start to the furthest of the first devices. */
     double greatestM() {
-        return deviceAtM.values().stream().mapToDouble(d -> d).max().orElse(0);
+        return greatestM;
     }
 
     /** The device, if there is exactly one. */
