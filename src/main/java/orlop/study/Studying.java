@@ -25,7 +25,6 @@ import orlop.study.protection.Coverage;
 import orlop.study.protection.Surroundings;
 import orlop.study.sizing.Behind;
 import orlop.study.sizing.FaultHeat;
-import orlop.study.sizing.LoadDrop;
 import orlop.study.sizing.Runs;
 import orlop.study.sizing.Sizing;
 
@@ -83,7 +82,7 @@ final class Studying {
         }
         Coverage coverage = new Coverage(plan, reach, new Around(sizing));
         noteDoubts(sizing);
-        return records(sizing, coverage, behind, drawn);
+        return records(sizing, coverage, drawn);
     }
 
     private void findFaults(Sizing sizing) {
@@ -143,7 +142,7 @@ final class Studying {
         }
     }
 
-    private Study records(Sizing sizing, Coverage coverage, Behind behind, List<OperatingCondition> drawn) {
+    private Study records(Sizing sizing, Coverage coverage, List<OperatingCondition> drawn) {
         Map<String, Results> byCondition = new LinkedHashMap<>();
         Ids rows = new Ids(plan);
         List<String> ids = conditions.stream().map(OperatingCondition::id).toList();
@@ -157,7 +156,7 @@ final class Studying {
                     acFaults.get(i),
                     sizing,
                     coverage,
-                    LoadDrop.all(plan, o, behind),
+                    sizing.drops(i),
                     ids,
                     rows);
             OperatingCondition c = conditions.get(i);

@@ -1,6 +1,8 @@
 package orlop.study.model;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import orlop.drawing.Cable;
@@ -23,22 +25,52 @@ final class AmpacityTable {
     /** Ampacity over area of all cables that lie alike. */
     final class Curve {
         private final CableSituation situation;
-        private final Map<Double, AmpacityResult> known = new HashMap<>();
+        private final List<Figure> known = new ArrayList<>(); // standard areas are few: found faster than in a map
 
         private Curve(CableSituation situation) {
             this.situation = situation;
         }
 
         AmpacityResult at(double areaMm2) {
-            return known.computeIfAbsent(areaMm2, a -> rules.ampacity().of(situation.withAreaMm2(a)));
+            return figure(areaMm2).result;
+        }
+
+        private Figure figure(double areaMm2) {
+            for (int k = 0; k < known.size(); k++) {
+                if (known.get(k).areaMm2 == areaMm2) {
+                    return known.get(k);
+                }
+            }
+            Figure found = new Figure(areaMm2, rules.ampacity().of(situation.withAreaMm2(areaMm2)));
+            known.add(found);
+            return found;
         }
 
         /** The figure that may govern; empty if there is none or if it is doubted. */
         Optional<Rating> rating(double areaMm2, int parallel) {
-            return at(areaMm2)
-                    .carries()
-                    .filter(AmpacityResult.Carries::mayGovern)
-                    .map(c -> new Rating(c.amps() * parallel, c.provenance().compareTo(Provenance.MEMORY) >= 0));
+            Figure f = figure(areaMm2);
+            if (parallel != f.parallel) {
+                f.rating = f.result
+                        .carries()
+                        .filter(AmpacityResult.Carries::mayGovern)
+                        .map(c -> new Rating(
+                                c.amps() * parallel, c.provenance().compareTo(Provenance.MEMORY) >= 0));
+                f.parallel = parallel;
+            }
+            return f.rating;
+        }
+    }
+
+    /** What is known of one area, and the rating of so many runs that was asked for last. */
+    private static final class Figure {
+        private final double areaMm2;
+        private final AmpacityResult result;
+        private int parallel;
+        private Optional<Rating> rating = Optional.empty();
+
+        Figure(double areaMm2, AmpacityResult result) {
+            this.areaMm2 = areaMm2;
+            this.result = result;
         }
     }
 

@@ -2,6 +2,7 @@ package orlop.study.model;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,8 @@ public final class Plan {
     private final AmpacityTable ampacities;
     private final Map<String, Integer> cableIndex = new HashMap<>();
     private final Map<String, ElectricalSystem> systems = new HashMap<>();
+    private final Map<ElectricalSystem, Double> vitalDropPercent = new IdentityHashMap<>();
+    private final Map<ElectricalSystem, Double> otherDropPercent = new IdentityHashMap<>();
     private final Map<String, LoadModel> loads = new HashMap<>();
     private final Map<String, SourceModel> sources = new HashMap<>();
     private final Map<String, SourceModel> outputs = new HashMap<>();
@@ -360,8 +363,14 @@ public final class Plan {
         if (!(system.nominalV() > 0)) {
             return null;
         }
-        return rules.dropPercent(system.nature().isDc(), system.nominalV(), vital)
-                .value();
+        Map<ElectricalSystem, Double> known = vital ? vitalDropPercent : otherDropPercent;
+        Double limit = known.get(system);
+        if (limit == null) {
+            limit = rules.dropPercent(system.nature().isDc(), system.nominalV(), vital)
+                    .value();
+            known.put(system, limit);
+        }
+        return limit;
     }
 
     /** Efficiency of a converter, above 0 to 1. */

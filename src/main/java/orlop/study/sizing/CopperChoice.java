@@ -34,16 +34,17 @@ final class CopperChoice {
     private final boolean[] open; // left to us, and no ring
 
     /**
+     * @param condition number of the operation
      * @param leastMm2 by cable, what all but the drop asks
      * @param seenA by cable, amperes seen so far, NaN where none; raised to those that flow now
      */
-    CopperChoice(Sizing sizing, Operation operation, double[] leastMm2, double[] seenA) {
+    CopperChoice(Sizing sizing, int condition, double[] leastMm2, double[] seenA) {
         this.sizing = sizing;
-        this.operation = operation;
+        operation = sizing.operations().get(condition);
         this.leastMm2 = leastMm2.clone();
         network = operation.network();
         feeding = network.feeding();
-        loads = LoadDrop.all(sizing.plan(), operation, sizing.behind());
+        loads = sizing.drops(condition);
         now = new double[leastMm2.length];
         amps = seenA;
         mayChoose = new boolean[leastMm2.length];

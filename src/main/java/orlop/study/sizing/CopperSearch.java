@@ -36,7 +36,7 @@ final class CopperSearch {
         stepwiseKg = kg(sizing.areas());
         Arrays.fill(decided, false);
         proven = sizing.operations().stream().allMatch(o -> o.troubles().isEmpty() && o.settled());
-        if (!proven) {
+        if (!proven || !anyIsOurs()) {
             return;
         }
         double[] before = sizing.areas().clone();
@@ -63,6 +63,15 @@ final class CopperSearch {
         sizing.solveAll();
     }
 
+    private boolean anyIsOurs() {
+        for (int i = 0; i < decided.length; i++) {
+            if (sizing.isAuto(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean holds(double[] chosen, Set<Integer> over) {
         apply(chosen);
         sizing.solveAll();
@@ -86,7 +95,7 @@ final class CopperSearch {
     private Set<Integer> over() {
         Set<Integer> over = new HashSet<>();
         for (int c = 0; c < sizing.operations().size(); c++) {
-            for (LoadDrop d : LoadDrop.all(sizing.plan(), sizing.operations().get(c), sizing.behind())) {
+            for (LoadDrop d : sizing.drops(c)) {
                 if (d.excessV() > 1e-9) {
                     over.add(d.attachment() * sizing.operations().size() + c);
                 }
@@ -109,7 +118,7 @@ final class CopperSearch {
         List<Operation> operations = sizing.operations();
         for (int c = 0; c < operations.size(); c++) {
             Operation o = operations.get(c);
-            CopperChoice all = new CopperChoice(sizing, o, least, seenA[c]);
+            CopperChoice all = new CopperChoice(sizing, c, least, seenA[c]);
             for (int i = 0; i < mine.length; i++) {
                 mine[i] &= all.decides(i) || o.connectionOfCable(i) < 0;
             }
@@ -121,7 +130,7 @@ final class CopperSearch {
         double[] chosen = least;
         boolean exact = true;
         for (int c = 0; c < operations.size(); c++) {
-            CopperChoice choice = new CopperChoice(sizing, operations.get(c), chosen, seenA[c]);
+            CopperChoice choice = new CopperChoice(sizing, c, chosen, seenA[c]);
             if (choice.asksForMore()) {
                 asking++;
                 double[] found = choice.find(WORK, POINTS);

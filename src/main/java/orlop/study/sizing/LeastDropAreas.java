@@ -22,7 +22,7 @@ final class LeastDropAreas {
     void find() {
         for (int c = 0; c < sizing.operations().size(); c++) {
             Operation operation = sizing.operations().get(c);
-            List<LoadDrop> drops = LoadDrop.all(sizing.plan(), operation, sizing.behind());
+            List<LoadDrop> drops = sizing.drops(c);
             alone(c, operation, drops);
             DropGrowth growth = new DropGrowth(
                     sizing.plan(), operation, sizing.areas(), operation::activeCurrentOfCable, i -> true);
@@ -70,10 +70,8 @@ final class LeastDropAreas {
             return;
         }
         double most = operation.ohm(cable) + slackV / amps;
-        double a = Series.ceilingMm2(0);
-        while (a < Double.POSITIVE_INFINITY && w.loopOhm(a, operation.conductorC(cable)) > most * (1 + 1e-12)) {
-            a = Series.nextMm2(a);
-        }
+        double conductorC = operation.conductorC(cable);
+        double a = Series.leastMm2(area -> w.loopOhm(area, conductorC) <= most * (1 + 1e-12));
         least.needsForDrop(cable, a, condition);
     }
 }

@@ -1,6 +1,7 @@
 package orlop.study.sizing;
 
 import java.util.List;
+import java.util.function.DoublePredicate;
 import orlop.standards.Conductors;
 
 /** The standard metric areas, ascending. Areas to choose from are these under every rule set. */
@@ -25,6 +26,21 @@ final class Series {
             }
         }
         return Double.POSITIVE_INFINITY;
+    }
+
+    /** The least standard area that will do, where with one every greater one does too; infinite if none does. */
+    static double leastMm2(DoublePredicate willDo) {
+        int low = 0;
+        int high = AREAS.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (willDo.test(AREAS.get(middle))) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low == AREAS.size() ? Double.POSITIVE_INFINITY : AREAS.get(low);
     }
 
     /** The next standard area; infinite at the end. */

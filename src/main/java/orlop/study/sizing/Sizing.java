@@ -44,6 +44,7 @@ public final class Sizing {
     private final List<NominalCurrents> nominal = new ArrayList<>();
     private final Least least;
     private final CopperSearch copper;
+    private final List<@Nullable List<LoadDrop>> drops = new ArrayList<>(); // by operation, at its operating point
 
     public Sizing(Plan plan, List<Operation> operations, Behind behind, Runs runs, BooleanSupplier stale) {
         this.plan = plan;
@@ -57,7 +58,10 @@ public final class Sizing {
         designCondition = new int[count];
         unfit = new boolean[count];
         needs = new Needs(plan, runs, i -> designA[i]);
-        operations.forEach(o -> nominal.add(new NominalCurrents(plan, o)));
+        operations.forEach(o -> {
+            nominal.add(new NominalCurrents(plan, o));
+            drops.add(null);
+        });
         least = new Least(this);
         copper = new CopperSearch(this);
     }
@@ -112,6 +116,7 @@ public final class Sizing {
         Arrays.fill(designA, 0);
         for (int c = 0; c < operations.size(); c++) {
             operations.get(c).solve(area, rating, stale);
+            drops.set(c, null);
             for (int i = 0; i < count; i++) {
                 double amps = Math.abs(operations.get(c).currentOfCable(i));
                 if (amps > designA[i] * (1 + 1e-9)) {
@@ -169,7 +174,7 @@ public final class Sizing {
         boolean grew = false;
         for (int c = 0; c < operations.size(); c++) {
             Operation operation = operations.get(c);
-            List<LoadDrop> over = new ArrayList<>(LoadDrop.all(plan, operation, behind));
+            List<LoadDrop> over = new ArrayList<>(drops(c));
             over.removeIf(d -> !(d.excessV() > 1e-9));
             over.sort(Comparator.comparingDouble(d -> -d.excessV() / Math.max(1e-9, d.nominalV())));
             DropGrowth growth = new DropGrowth(plan, operation, area, operation::activeCurrentOfCable, this::isAuto);
@@ -209,6 +214,16 @@ public final class Sizing {
 
     List<Operation> operations() {
         return operations;
+    }
+
+    /** The drops to all loads of an operation, as it was solved last. */
+    public List<LoadDrop> drops(int operation) {
+        List<LoadDrop> known = drops.get(operation);
+        if (known == null) {
+            known = LoadDrop.all(plan, operations.get(operation), behind);
+            drops.set(operation, known);
+        }
+        return known;
     }
 
     Behind behind() {
