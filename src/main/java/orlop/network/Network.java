@@ -217,6 +217,12 @@ public final class Network {
         return point >= 0 && points.isReturn(point);
     }
 
+    /** Whether every switch and every source is known to stand as in another network of the same drawing. */
+    @SuppressWarnings("ReferenceEquality") // networks that stand alike share them
+    public boolean standsAs(Network other) {
+        return connections == other.connections && feeding == other.feeding;
+    }
+
     /** What feeds what. */
     public Feeding feeding() {
         return feeding;

@@ -2,7 +2,6 @@ package orlop.standards;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -45,23 +44,34 @@ final class Proposer {
 
     /** Adds the family's least device that would do; returns how far it came. */
     private Proposals.Obstacle consider(ProtectiveFamily family, List<Proposal> found) {
-        Set<Proposal.Mark> marks = EnumSet.noneOf(Proposal.Mark.class);
+        boolean markVoltage = false;
+        boolean markBreaking = false;
         if (!enough(family.maxVoltageV(dc), systemHighestV)) {
             if (!enough(family.markableVoltageV(dc), systemHighestV)) {
                 return Proposals.Obstacle.VOLTAGE;
             }
-            marks.add(Proposal.Mark.VOLTAGE);
+            markVoltage = true;
         }
         if (!enough(family.breakingA(dc), prospectiveA)) {
             if (!enough(family.markableBreakingA(dc), prospectiveA)) {
                 return Proposals.Obstacle.BREAKING_CAPACITY;
             }
-            marks.add(Proposal.Mark.BREAKING_CAPACITY);
+            markBreaking = true;
         }
-        family.leastRatingA(minRatingA)
-                .filter(r -> r.value() <= maxRatingA)
-                .ifPresent(r -> found.add(new Proposal(family, r, marks)));
+        Optional<Sourced> rating = family.leastRatingA(minRatingA);
+        if (rating.isPresent() && rating.get().value() <= maxRatingA) {
+            found.add(new Proposal(family, rating.get(), marks(markVoltage, markBreaking)));
+        }
         return Proposals.Obstacle.RATING;
+    }
+
+    private static Set<Proposal.Mark> marks(boolean voltage, boolean breaking) {
+        if (voltage && breaking) {
+            return Set.of(Proposal.Mark.VOLTAGE, Proposal.Mark.BREAKING_CAPACITY);
+        }
+        return voltage
+                ? Set.of(Proposal.Mark.VOLTAGE)
+                : breaking ? Set.of(Proposal.Mark.BREAKING_CAPACITY) : Set.of();
     }
 
     private static boolean enough(Optional<Sourced> limit, double wanted) {

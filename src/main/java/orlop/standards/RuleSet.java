@@ -74,7 +74,7 @@ public final class RuleSet {
 
     /** Least area of a power or lighting conductor for its strength, mm². */
     public RuleLimit leastAreaMm2(Construction construction) {
-        return present(leastAreas.get(construction), "least area of " + construction);
+        return present(leastAreas.get(construction), "least area of", construction);
     }
 
     /**
@@ -83,7 +83,7 @@ public final class RuleSet {
      * @param sheathed in sheath, conduit or enclosure all the way
      */
     public RuleLimit firstDeviceWithinM(SourceKind start, boolean sheathed) {
-        return present((sheathed ? sheathedDistances : bareDistances).get(start), "distance from " + start);
+        return present((sheathed ? sheathedDistances : bareDistances).get(start), "distance from", start);
     }
 
     /**
@@ -99,7 +99,7 @@ public final class RuleSet {
         Optional<DropLimit> limit = drops.stream()
                 .filter(d -> d.dc() == dc && d.vital() == vital && nominalV <= d.upToV())
                 .findFirst();
-        return present(limit.map(DropLimit::percent).orElse(null), "drop limit");
+        return present(limit.map(DropLimit::percent).orElse(null), "drop limit up to volts", nominalV);
     }
 
     /** How it holds a device against a conductor. */
@@ -122,9 +122,9 @@ public final class RuleSet {
                 max.map(m -> deviceSource + "; " + m.source()).orElse(deviceSource));
     }
 
-    private RuleLimit present(@Nullable RuleLimit limit, String what) {
+    private RuleLimit present(@Nullable RuleLimit limit, String what, Object which) {
         if (limit == null) {
-            throw new IllegalStateException("the tables of rule set " + id + " lack: " + what);
+            throw new IllegalStateException("the tables of rule set " + id + " lack: " + what + " " + which);
         }
         return limit;
     }

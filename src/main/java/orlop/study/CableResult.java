@@ -1,7 +1,5 @@
 package orlop.study;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -78,7 +76,7 @@ public record CableResult(
         Map<String, PhaseResult> phases) {
     public CableResult {
         protectedBy = List.copyOf(protectedBy);
-        phases = Collections.unmodifiableMap(new LinkedHashMap<>(phases));
+        phases = Kept.copy(phases);
     }
 
     /** One whose phases do not differ. */

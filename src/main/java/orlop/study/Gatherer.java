@@ -150,13 +150,14 @@ final class Gatherer {
     }
 
     private Map<FaultKind, FaultResult> faults(int pin, FaultRange range) {
+        if (!operation.isAc(pin)) {
+            return range.maxA() == null
+                    ? Map.of()
+                    : Map.of(FaultKind.DC, new FaultResult(range.maxA(), range.minA(), null, null));
+        }
         Map<FaultKind, FaultResult> byKind = new LinkedHashMap<>();
         for (FaultKind kind : FaultKind.values()) {
-            FaultResult here = operation.isAc(pin)
-                    ? acFaults.of(kind, operation.assembly().node(pin))
-                    : kind == FaultKind.DC && range.maxA() != null
-                            ? new FaultResult(range.maxA(), range.minA(), null, null)
-                            : null;
+            FaultResult here = acFaults.of(kind, operation.assembly().node(pin));
             if (here != null) {
                 byKind.put(kind, here);
             }

@@ -93,6 +93,9 @@ final class Governing {
     }
 
     private static FaultRange fault(FaultRange a, FaultRange b) {
+        if (a.equals(b)) {
+            return a;
+        }
         return new FaultRange(most(a.maxA(), b.maxA()), least(a.minA(), b.minA()), a.unlimited() || b.unlimited());
     }
 
@@ -110,6 +113,9 @@ final class Governing {
     }
 
     private static Map<FaultKind, FaultResult> faults(Map<FaultKind, FaultResult> a, Map<FaultKind, FaultResult> b) {
+        if (a.equals(b)) {
+            return a;
+        }
         Map<FaultKind, FaultResult> merged = new TreeMap<>(a);
         b.forEach((kind, q) -> merged.merge(
                 kind,

@@ -31,8 +31,11 @@ final class PhaseResults {
 
     /** Voltages at a pin with these currents. */
     Map<String, PhaseResult> at(int pin, IntFunction<Complex> current) {
+        if (!alternating.byPhase(pin)) {
+            return Map.of();
+        }
         Map<String, PhaseResult> all = new LinkedHashMap<>();
-        for (int wire = 0; alternating.byPhase(pin) && wire < Wires.COUNT; wire++) {
+        for (int wire = 0; wire < Wires.COUNT; wire++) {
             Complex volts = wire == Wires.N ? alternating.voltage(pin, wire) : alternating.lineVoltage(pin, wire);
             if (!volts.isNaN()) {
                 Double amps = signed(current.apply(wire), wire, volts);
@@ -45,8 +48,11 @@ final class PhaseResults {
     /** Currents and drops along a cable. */
     Map<String, PhaseResult> along(int connection) {
         Connection c = operation.network().connections().get(connection);
+        if (!alternating.byPhase(c.a())) {
+            return Map.of();
+        }
         Map<String, PhaseResult> all = new LinkedHashMap<>();
-        for (int wire = 0; alternating.byPhase(c.a()) && wire < Wires.COUNT; wire++) {
+        for (int wire = 0; wire < Wires.COUNT; wire++) {
             Complex amps = currents.phasor(connection, wire);
             boolean line = wire != Wires.N;
             if (!amps.isNaN() && (line || !alternating.voltage(c.a(), wire).isNaN())) {

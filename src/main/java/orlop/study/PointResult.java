@@ -1,7 +1,5 @@
 package orlop.study;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -33,8 +31,8 @@ public record PointResult(
         Map<FaultKind, FaultResult> faults) {
     public PointResult {
         terminals = List.copyOf(terminals);
-        phases = Collections.unmodifiableMap(new LinkedHashMap<>(phases));
-        faults = Collections.unmodifiableMap(new LinkedHashMap<>(faults));
+        phases = Kept.copy(phases);
+        faults = Kept.copy(faults);
     }
 
     /** One whose phases do not differ. */

@@ -94,10 +94,22 @@ final class Studying {
         }
         for (Operation o : operations) {
             giveUpIfStale();
-            faults.add(Faults.of(plan, o, areas, options.faultOhm(), stale));
-            acFaults.add(new AcFaults(plan, o, areas, options.faultOhm(), stale));
+            int alike = standsAs(o.network());
+            faults.add(alike >= 0 ? faults.get(alike) : Faults.of(plan, o, areas, options.faultOhm(), stale));
+            acFaults.add(
+                    alike >= 0 ? acFaults.get(alike) : new AcFaults(plan, o, areas, options.faultOhm(), stale));
         }
         closeAll(areas);
+    }
+
+    /** The condition done before in which every switch and every source stands as here; loads don't matter. */
+    private int standsAs(Network network) {
+        for (int i = 0; i < faults.size(); i++) {
+            if (network.standsAs(operations.get(i).network())) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** Faults with every source on and every switch closed that no interlock holds, unless a condition stands so. */

@@ -1,7 +1,5 @@
 package orlop.study;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +25,7 @@ public record TerminalResult(
         @Nullable Double powerW,
         Map<String, PhaseResult> phases) {
     public TerminalResult {
-        phases = Collections.unmodifiableMap(new LinkedHashMap<>(phases));
+        phases = Kept.copy(phases);
     }
 
     /** One whose phases do not differ. */

@@ -68,7 +68,7 @@ public final class AcFaults {
                 hot.put(way, new AcLoop(plan, operation, way, false, areaMm2, hot));
             }
         }
-        returns = new DrawnReturns(network);
+        returns = new DrawnReturns(network, plan.calculatesAnyAc());
         sustained = new Sustained(plan, operation);
         through = new ThroughCurrents(operation, cold);
         pinOf = new int[network.points().size()];

@@ -18,7 +18,8 @@ final class DrawnReturns {
     private final int[] ofPoint;
     private final int[] upstream; // by pin of a return: beyond its next cable towards the source, −1 at its end
 
-    DrawnReturns(Network network) {
+    /** @param wanted false if nobody will ask */
+    DrawnReturns(Network network, boolean wanted) {
         this.network = network;
         ofPoint = new int[network.points().size()];
         Arrays.fill(ofPoint, -1);
@@ -28,7 +29,7 @@ final class DrawnReturns {
         Arrays.fill(ofPin, -1);
         boolean any = false;
         for (Attachment t : network.attachments()) {
-            if (t.returnPin() >= 0) {
+            if (wanted && t.returnPin() >= 0) {
                 ofPin[t.pin()] = t.returnPin();
                 any = true;
             }

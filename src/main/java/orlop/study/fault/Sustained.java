@@ -23,7 +23,10 @@ final class Sustained {
 
     Sustained(Plan plan, Operation operation) {
         network = operation.network();
-        joined = new Potentials(network.pinCount());
+        joined = new Potentials(plan.calculatesAnyAc() ? network.pinCount() : 0);
+        if (!plan.calculatesAnyAc()) {
+            return;
+        }
         for (Connection c : network.connections()) {
             if (c.closed()) {
                 joined.tie(c.a(), c.b(), 0);
@@ -78,6 +81,9 @@ final class Sustained {
 
     /** The most that lasts at a pin: infinite beside a network, NaN where it is not known. */
     double most(int pin) {
+        if (heldA.isEmpty()) {
+            return Double.NaN;
+        }
         return heldA.getOrDefault(joined.root(pin), Double.NaN);
     }
 }

@@ -17,17 +17,30 @@ final class Chains {
     private final Map<String, String> nextBelow = new HashMap<>();
     private final Map<String, String> nextAbove = new HashMap<>();
 
+    private final Set<String> batteries = new HashSet<>();
+
     Chains(Drawing drawing) {
-        for (Cable w : drawing.cables().values()) {
-            join(drawing, w.from(), w.to());
+        for (Component c : drawing.components().values()) {
+            if (c.kind() == Kind.BATTERY) {
+                batteries.add(c.id());
+            }
         }
-        for (Link l : drawing.links().values()) {
-            join(drawing, l.from(), l.to());
+        if (batteries.size() > 1) {
+            joinAll(drawing);
         }
     }
 
-    private void join(Drawing drawing, TerminalRef a, TerminalRef b) {
-        if (a.terminal().equals(b.terminal()) || !isBattery(drawing, a) || !isBattery(drawing, b)) {
+    private void joinAll(Drawing drawing) {
+        for (Cable w : drawing.cables().values()) {
+            join(w.from(), w.to());
+        }
+        for (Link l : drawing.links().values()) {
+            join(l.from(), l.to());
+        }
+    }
+
+    private void join(TerminalRef a, TerminalRef b) {
+        if (a.terminal().equals(b.terminal()) || !isBattery(a) || !isBattery(b)) {
             return;
         }
         String above = a.terminal().equals("2") ? a.component() : b.component();
@@ -36,9 +49,8 @@ final class Chains {
         nextAbove.put(below, above);
     }
 
-    private static boolean isBattery(Drawing drawing, TerminalRef t) {
-        Component c = drawing.components().get(t.component());
-        return c != null && c.kind() == Kind.BATTERY;
+    private boolean isBattery(TerminalRef t) {
+        return batteries.contains(t.component());
     }
 
     /** Number of batteries in the chain of this one, 1 if it stands alone. */

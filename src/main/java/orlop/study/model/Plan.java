@@ -111,7 +111,8 @@ public final class Plan {
 
     /** The system of this id; one of no voltage if the drawing has none. */
     public ElectricalSystem system(String id) {
-        return systems.computeIfAbsent(id, this::find);
+        ElectricalSystem known = systems.get(id);
+        return known != null ? known : systems.computeIfAbsent(id, this::find);
     }
 
     private ElectricalSystem find(String id) {
