@@ -62,7 +62,7 @@ final class AcLoop {
         network = operation.network();
         plain = plan.drawing().vessel().faultMethod() == FaultMethod.PLAIN;
         int nodes = network.points().size();
-        circuit = new PhasorCircuit(nodes);
+        circuit = new PhasorCircuit(nodes, plan.patterns());
         joined = new Potentials(nodes + 1);
         partOfConnection = new int[network.connections().size()];
         partOfAttachment = new int[network.attachments().size()];

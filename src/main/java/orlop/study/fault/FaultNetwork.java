@@ -52,7 +52,7 @@ final class FaultNetwork {
         if (sound) {
             equations.solve(open);
         }
-        inverse = sound ? equations.inverse() : new Elimination(0, new int[0], new int[0]).inverse();
+        inverse = sound ? equations.inverse() : new Elimination(circuit.patterns(), 0, new int[0], new int[0]).inverse();
         columns = new double[unknowns][];
     }
 
@@ -114,7 +114,7 @@ final class FaultNetwork {
                 b[pairs++] = vb;
             }
         }
-        Elimination m = new Elimination(unknowns, Arrays.copyOf(a, pairs), Arrays.copyOf(b, pairs));
+        Elimination m = new Elimination(circuit.patterns(), unknowns, Arrays.copyOf(a, pairs), Arrays.copyOf(b, pairs));
         m.clear();
         for (int i = 0; i < parts.length; i++) {
             if (isLinear(i) && !ties(i)) {

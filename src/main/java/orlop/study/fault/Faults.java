@@ -142,7 +142,7 @@ public final class Faults {
         Assembly assembly = operation.assembly();
         Circuit service = assembly.circuit();
         Network network = assembly.network();
-        Circuit circuit = new Circuit(service.nodeCount());
+        Circuit circuit = new Circuit(service.nodeCount(), plan.patterns());
         for (int i = 0; i < network.connections().size(); i++) {
             Connection c = network.connections().get(i);
             int part = assembly.partOfConnection(i);

@@ -1,6 +1,7 @@
 package orlop.study.flow;
 
 import java.util.Arrays;
+import orlop.study.linear.Patterns;
 
 /**
  * A direct-current circuit: nodes, the reference (number −1), parts between them. Currents count from a through the
@@ -8,6 +9,7 @@ import java.util.Arrays;
  */
 public final class Circuit {
     private final int nodes;
+    private final Patterns patterns;
     private int count;
     private Part[] parts = new Part[16];
     private int[] a = new int[16];
@@ -16,9 +18,18 @@ public final class Circuit {
     private double[] second = new double[16];
     private double[] third = new double[16];
 
-    /** A circuit of this many nodes and no parts. */
-    public Circuit(int nodes) {
+    /**
+     * A circuit of this many nodes and no parts.
+     *
+     * @param patterns of the equations of this and of other circuits of the same study
+     */
+    public Circuit(int nodes, Patterns patterns) {
         this.nodes = nodes;
+        this.patterns = patterns;
+    }
+
+    public Patterns patterns() {
+        return patterns;
     }
 
     /**

@@ -3,6 +3,7 @@ package orlop.study.flow;
 import java.util.ArrayList;
 import java.util.List;
 import orlop.study.linear.Complex;
+import orlop.study.linear.Patterns;
 
 /**
  * An alternating-current circuit of one phase in r.m.s. phasors: nodes, the reference (number −1), parts between them.
@@ -64,12 +65,22 @@ public final class PhasorCircuit {
     }
 
     private final int nodes;
+    private final Patterns patterns;
     private final List<Windings> windings = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
 
-    /** A circuit of this many nodes and no parts. */
-    public PhasorCircuit(int nodes) {
+    /**
+     * A circuit of this many nodes and no parts.
+     *
+     * @param patterns of the equations of this and of other circuits of the same study
+     */
+    public PhasorCircuit(int nodes, Patterns patterns) {
         this.nodes = nodes;
+        this.patterns = patterns;
+    }
+
+    Patterns patterns() {
+        return patterns;
     }
 
     /** Adds an impedance that is not 0; returns its number. */

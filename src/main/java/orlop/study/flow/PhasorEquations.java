@@ -61,7 +61,7 @@ public final class PhasorEquations {
                 }
             }
         }
-        matrix = new ComplexElimination(unknowns, Arrays.copyOf(a, pairs), Arrays.copyOf(b, pairs));
+        matrix = new ComplexElimination(circuit.patterns(), unknowns, Arrays.copyOf(a, pairs), Arrays.copyOf(b, pairs));
         re = new double[unknowns];
         im = new double[unknowns];
     }

@@ -5,6 +5,8 @@ import java.util.Deque;
 
 /** Currents through parts that tie potentials: Kirchhoff's law from the leaves of their tree towards the reference. */
 final class TieCurrents {
+    private static final int[] NONE = {};
+
     private final int[] a;
     private final int[] b;
     private final int[] ties;
@@ -26,7 +28,7 @@ final class TieCurrents {
         at = new int[ties.length][];
         int[] filled = new int[ties.length];
         for (int v = 0; v < ties.length; v++) {
-            at[v] = new int[ties[v]];
+            at[v] = ties[v] == 0 ? NONE : new int[ties[v]];
         }
         for (int i = 0; i < a.length; i++) {
             if (tied[i]) {

@@ -15,12 +15,13 @@ public final class ComplexElimination {
     /**
      * Prepares a system of this structure with all values zero.
      *
+     * @param patterns those of systems prepared before
      * @param count unknowns, 0 or more
      * @param a one end of each off-diagonal pair
      * @param b the other end; pairs may be listed more than once, none has equal ends
      */
-    public ComplexElimination(int count, int[] a, int[] b) {
-        pattern = new Pattern(count, a, b);
+    public ComplexElimination(Patterns patterns, int count, int[] a, int[] b) {
+        pattern = patterns.of(count, a, b);
         diagonalRe = new double[count];
         diagonalIm = new double[count];
         magnitude = new double[count];

@@ -24,13 +24,14 @@ public final class Elimination {
     /**
      * Prepares systems of this structure.
      *
+     * @param patterns those of systems prepared before
      * @param count unknowns, 0 or more
      * @param a one end of each off-diagonal pair
      * @param b the other end; pairs may be listed more than once, none has equal ends
      */
-    public Elimination(int count, int[] a, int[] b) {
+    public Elimination(Patterns patterns, int count, int[] a, int[] b) {
         this.count = count;
-        pattern = new Pattern(count, a, b);
+        pattern = patterns.of(count, a, b);
         place = pattern.place;
         start = pattern.start;
         row = pattern.row;

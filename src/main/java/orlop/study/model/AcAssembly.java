@@ -61,7 +61,7 @@ final class AcAssembly {
         this.direct = direct;
         nodes = new AcNodes(plan, network);
         passNeutrals();
-        circuit = new PhasorCircuit(nodes.count());
+        circuit = new PhasorCircuit(nodes.count(), plan.patterns());
         partOfConnection = new int[Wires.COUNT * network.connections().size()];
         ofAttachment = new int[network.attachments().size()][];
         ofOutput = new int[ofAttachment.length][];

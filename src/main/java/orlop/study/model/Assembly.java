@@ -32,7 +32,7 @@ public final class Assembly {
         this.plan = plan;
         this.network = network;
         this.condition = condition;
-        circuit = new Circuit(network.points().size());
+        circuit = new Circuit(network.points().size(), plan.patterns());
         partOfConnection = new int[network.connections().size()];
         partOfAttachment = new int[network.attachments().size()];
         outputOfAttachment = new int[network.attachments().size()];

@@ -17,10 +17,12 @@ import orlop.drawing.Nature;
 import orlop.drawing.Quantity;
 import orlop.drawing.Switching;
 import orlop.drawing.Unit;
+
 import orlop.network.Numbering;
 import orlop.network.Resistances;
 import orlop.standards.RuleSet;
 import orlop.standards.RuleSets;
+import orlop.study.linear.Patterns;
 
 /** All that holds of a drawing in every condition. Built once a study; not safe for several threads. */
 public final class Plan {
@@ -33,6 +35,7 @@ public final class Plan {
     private final AmpacityTable ampacities;
     private final Map<String, Integer> cableIndex = new HashMap<>();
     private final Map<String, ElectricalSystem> systems = new HashMap<>();
+    private final Patterns patterns = new Patterns();
     private final Map<ElectricalSystem, Double> vitalDropPercent = new IdentityHashMap<>();
     private final Map<ElectricalSystem, Double> otherDropPercent = new IdentityHashMap<>();
     private final Map<String, LoadModel> loads = new HashMap<>();
@@ -238,6 +241,11 @@ public final class Plan {
     /** The vessel's rule set; IEC 60364, with a remark, while none is chosen. */
     public RuleSet rules() {
         return rules;
+    }
+
+    /** The structures of all equations solved for this drawing. */
+    public Patterns patterns() {
+        return patterns;
     }
 
     public Notes notes() {

@@ -33,7 +33,7 @@ class EliminationTest {
     void solutions_and_the_inverse_are_those_of_a_dense_solver(int count, int closing) {
         Random random = new Random(count * 31L + closing);
         grow(count, closing, random);
-        Elimination sparse = new Elimination(count, a, b);
+        Elimination sparse = new Elimination(new Patterns(), count, a, b);
         SimpleMatrix dense = new SimpleMatrix(count, count);
         for (int v = 0; v < count; v++) {
             sparse.addDiagonal(v, 0.01);
@@ -77,7 +77,7 @@ class EliminationTest {
     void complex_equations_hold_with_the_solution_and_the_inverse(int count, int closing) {
         Random random = new Random(count * 17L + closing);
         grow(count, closing, random);
-        ComplexElimination sparse = new ComplexElimination(count, a, b);
+        ComplexElimination sparse = new ComplexElimination(new Patterns(), count, a, b);
         for (int v = 0; v < count; v++) {
             sparse.addDiagonal(v, new Complex(0.02, -0.01));
         }
@@ -129,7 +129,7 @@ class EliminationTest {
 
     @Test
     void a_system_that_is_not_positive_definite_is_refused() {
-        Elimination m = new Elimination(2, new int[] {0}, new int[] {1});
+        Elimination m = new Elimination(new Patterns(), 2, new int[] {0}, new int[] {1});
         m.addBetween(0, 1, 1); // nothing holds either against the reference
 
         assertThat(m.factor()).isFalse();
@@ -137,7 +137,7 @@ class EliminationTest {
 
     @Test
     void unknowns_without_any_pair_stand_alone() {
-        Elimination m = new Elimination(3, new int[] {0}, new int[] {2});
+        Elimination m = new Elimination(new Patterns(), 3, new int[] {0}, new int[] {2});
         m.addDiagonal(1, 4);
         m.addDiagonal(0, 1);
         m.addBetween(0, 2, 1);
