@@ -20,7 +20,9 @@ public final class Numbering {
     private final int cables;
     private final List<Connection> fixed = new ArrayList<>();
     private final int[] cableOfFixed;
-    private final boolean[] unknownLength; // by cable
+    private final boolean[] unknownLength; // by cable, as the next two
+    private final int[] fromPin;
+    private final int[] toPin;
     private boolean anyUnknown;
     private final boolean[] used;
     private final List<List<String>> terminals;
@@ -32,10 +34,14 @@ public final class Numbering {
         used = new boolean[pins.count()];
         int[] numbers = new int[drawing.cables().size()];
         unknownLength = new boolean[numbers.length];
+        fromPin = new int[numbers.length];
+        toPin = new int[numbers.length];
         int n = 0;
         for (Cable w : drawing.cables().values()) {
             int before = fixed.size();
-            cable(w);
+            fromPin[n] = pins.of(w.from());
+            toPin[n] = pins.of(w.to());
+            cable(w, fromPin[n], toPin[n]);
             if (fixed.size() > before) {
                 numbers[before] = n;
             }
@@ -55,14 +61,12 @@ public final class Numbering {
                 used[b] = true;
             }
         }
-        TerminalNames names = new TerminalNames(drawing, pins);
+        TerminalNames names = new TerminalNames(drawing, pins, fromPin, toPin);
         terminals = names.byPin();
         taps = names.taps();
     }
 
-    private void cable(Cable w) {
-        int a = pins.of(w.from());
-        int b = pins.of(w.to());
+    private void cable(Cable w, int a, int b) {
         if (w.refit() == RefitStatus.TO_BE_REMOVED || !present(a) || !present(b)) {
             return;
         }
@@ -124,6 +128,16 @@ public final class Numbering {
     /** How many cables the drawing has. */
     public int cableCount() {
         return cables;
+    }
+
+    /** The pin at the {@code from} end of the cable of this number; −1 if the drawing has no such terminal. */
+    public int fromPin(int cable) {
+        return fromPin[cable];
+    }
+
+    /** The pin at its {@code to} end, likewise. */
+    public int toPin(int cable) {
+        return toPin[cable];
     }
 
     /** How many components the drawing has. */

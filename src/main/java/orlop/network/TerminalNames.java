@@ -18,16 +18,18 @@ final class TerminalNames {
     private final List<List<String>> byPin;
     private final List<List<String>> tapsOf;
 
-    TerminalNames(Drawing drawing, Pins pins) {
+    /** The pins of the ends of all cables are known, −1 where there is none. */
+    TerminalNames(Drawing drawing, Pins pins, int[] fromPin, int[] toPin) {
         this.pins = pins;
         taps = new ArrayList<>(Collections.nCopies(pins.count(), null));
+        int n = 0;
         for (Cable w : drawing.cables().values()) {
-            tap(w.from());
-            tap(w.to());
+            tap(fromPin[n], w.from());
+            tap(toPin[n++], w.to());
         }
         for (Link l : drawing.links().values()) {
-            tap(l.from());
-            tap(l.to());
+            tap(pins.of(l.from()), l.from());
+            tap(pins.of(l.to()), l.to());
         }
         byPin = new ArrayList<>(pins.count());
         tapsOf = new ArrayList<>(pins.count());
@@ -44,8 +46,7 @@ final class TerminalNames {
         }
     }
 
-    private void tap(TerminalRef t) {
-        int pin = pins.of(t);
+    private void tap(int pin, TerminalRef t) {
         if (pin >= 0 && pins.isBar(pin)) {
             Set<String> at = taps.get(pin);
             if (at == null) {

@@ -184,8 +184,8 @@ final class Gatherer {
     private CableResult cable(int i, CableModel w) {
         int edge = operation.connectionOfCable(i);
         Cable cable = w.cable();
-        int a = network.pin(cable.from());
-        int b = network.pin(cable.to());
+        int a = numbering.fromPin(i);
+        int b = numbering.toPin(i);
         Double va = edge < 0 ? null : voltage(a);
         Double vb = edge < 0 ? null : voltage(b);
         boolean fed =

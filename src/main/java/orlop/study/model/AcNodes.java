@@ -34,7 +34,7 @@ final class AcNodes {
 
     /** Whether the pin's system is calculated phase by phase. */
     boolean byPhase(int pin) {
-        return plan.hasUnequalPhases(plan.system(network.systemOf(pin)));
+        return plan.hasUnequalPhases() && plan.hasUnequalPhases(plan.system(pin));
     }
 
     /** How many conductors are told apart at a pin. */

@@ -64,9 +64,11 @@ final class AcPlan {
             }
         }
         for (Cable w : drawing.cables().values()) {
+            if (w.conductors() == null || !Wires.isPair(w.conductors()) || w.refit() == RefitStatus.TO_BE_REMOVED) {
+                continue;
+            }
             Component from = drawing.components().get(w.from().component());
-            boolean pair = w.conductors() != null && Wires.isPair(w.conductors());
-            if (from != null && pair && w.refit() != RefitStatus.TO_BE_REMOVED) {
+            if (from != null) {
                 unequal(plan.system(from.systemOf(w.from().terminal())));
             }
         }

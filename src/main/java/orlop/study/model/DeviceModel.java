@@ -77,9 +77,11 @@ public record DeviceModel(
 
     /** Whether it may stand in front of a conductor of this ampacity; what is not known passes here. */
     public boolean guards(RuleSet rules, double ampacityA) {
-        if (ratingA == null) {
-            return true;
-        }
+        return ratingA == null || guards(rules, ampacityA, family, ratingA);
+    }
+
+    /** As {@link #guards(RuleSet, double)}, for any device of a family and rating. */
+    public static boolean guards(RuleSet rules, double ampacityA, Optional<ProtectiveFamily> family, double ratingA) {
         Double most = greatestA(rules, ampacityA, family);
         return most == null || ratingA <= most * (1 + 1e-9);
     }

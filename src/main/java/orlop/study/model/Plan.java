@@ -57,12 +57,13 @@ public final class Plan {
         if (chosen.isEmpty()) {
             notes.assumed("", "study.assumed.rule-set", rules.title());
         }
+        numbering = new Numbering(drawing);
         alternating = new AcPlan(this, notes);
         ampacities = new AmpacityTable(rules);
         for (Cable w : drawing.cables().values()) {
             cableIndex.put(w.id(), cables.size());
             noteLength(w);
-            cables.add(cable(w));
+            cables.add(cable(w, systemOf(w, numbering.fromPin(cables.size()))));
         }
         Sources making = new Sources(drawing.vessel().faultMethod(), notes);
         Chains chains = new Chains(drawing);
@@ -70,7 +71,6 @@ public final class Plan {
             component(c, making, chains);
         }
         noteDevices();
-        numbering = new Numbering(drawing);
         loadOf = new LoadModel[numbering.componentCount()];
         sourceOf = new SourceModel[loadOf.length];
         outputOf = new SourceModel[loadOf.length];
@@ -98,17 +98,19 @@ public final class Plan {
         }
     }
 
-    private CableModel cable(Cable w) {
+    private CableModel cable(Cable w, ElectricalSystem system) {
         Double length = Resistances.lengthM(drawing, w);
         Double own = w.construction().ambientC();
         double general = w.construction().engineSpace()
                 ? drawing.vessel().engineSpaceC()
                 : drawing.vessel().ambientC();
-        return new CableModel(w, systemOf(w), length == null ? 0 : length, own == null ? general : own, ampacities);
+        return new CableModel(w, system, length == null ? 0 : length, own == null ? general : own, ampacities);
     }
 
-    private ElectricalSystem systemOf(Cable w) {
-        Component c = drawing.components().get(w.from().component());
+    private ElectricalSystem systemOf(Cable w, int pin) {
+        Component c = pin < 0
+                ? drawing.components().get(w.from().component())
+                : numbering.component(numbering.componentOf(pin));
         return c == null ? system("") : system(c.systemOf(w.from().terminal()));
     }
 
@@ -268,7 +270,7 @@ public final class Plan {
 
     /** The same cable with so many runs side by side, 1 to 20. */
     public CableModel withRuns(int cable, int runs) {
-        return cable(cables.get(cable).cable().withParallel(runs));
+        return cable(cables.get(cable).cable().withParallel(runs), cables.get(cable).system());
     }
 
     /** Null where the component is no load that is calculated. */

@@ -129,7 +129,7 @@ public final class Coverage {
         gapAt[grid.end(b.edge(), b.pin())] = gaps.size();
         gaps.add(gap);
         ends.propose(
-                b.edge(), proposer.guardsFromA(gap.proposed(), plan.cables().get(cable), cable, weakest));
+                b.edge(), proposer.guardsFromA(gap.proposed(), cable, weakest));
     }
 
     /** Rating of the thinnest cable of a row without branch and device: what one device has to guard. */

@@ -5,11 +5,8 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import orlop.drawing.Component;
 import orlop.drawing.ElectricalSystem;
-import orlop.drawing.Kind;
 import orlop.drawing.Nature;
-import orlop.drawing.Place;
 import orlop.standards.Proposal;
 import orlop.standards.Proposals;
 import orlop.standards.ProtectiveFamilies;
@@ -124,14 +121,11 @@ final class Proposer {
     }
 
     /** Least ampacity that the proposed device would guard; without one, that of one rated as the cable is used. */
-    double guardsFromA(Gap.@Nullable Proposal p, CableModel w, int cable, @Nullable Rating weakest) {
+    double guardsFromA(Gap.@Nullable Proposal p, int cable, @Nullable Rating weakest) {
         double most = weakest == null ? Double.MAX_VALUE : weakest.amps();
         if (p == null) {
             return Math.min(most, Math.max(around.designA(cable), 0.1));
         }
-        Component nobody =
-                Component.of("proposed-" + w.cable().id(), Kind.FUSE, Place.at("1", 0, 0), java.util.List.of("none"));
-        DeviceModel device = new DeviceModel(nobody, p.ratingA(), FAMILIES.find(p.family()), null, null);
-        return Math.min(most, levels.leastAmpacityA(device));
+        return Math.min(most, levels.leastAmpacityA(FAMILIES.find(p.family()), p.ratingA()));
     }
 }
