@@ -23,7 +23,7 @@ public final class PinCurrents {
      */
     public PinCurrents(Network network, double[] leaving, boolean[] contracted) {
         connections = network.connections();
-        int pins = network.pinCount();
+        int pins = any(contracted) ? network.pinCount() : 0;
         current = new double[connections.size()];
         Arrays.fill(current, Double.NaN);
         via = new int[pins];
@@ -46,6 +46,15 @@ public final class PinCurrents {
                 ring(c.a(), c.b());
             }
         }
+    }
+
+    private static boolean any(boolean[] contracted) {
+        for (boolean c : contracted) {
+            if (c) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private int[] tree(int pins, boolean[] contracted) {

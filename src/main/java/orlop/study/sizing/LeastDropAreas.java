@@ -2,7 +2,10 @@ package orlop.study.sizing;
 
 import java.util.Arrays;
 import java.util.List;
+import orlop.network.Network;
 import orlop.study.model.CableModel;
+import orlop.study.model.Delivery;
+
 import orlop.study.model.Operation;
 
 /**
@@ -40,10 +43,18 @@ final class LeastDropAreas {
         double[] slack = new double[sizing.areas().length];
         double[] missing = new double[slack.length];
         Arrays.fill(slack, Double.POSITIVE_INFINITY);
+        Network network = operation.network();
+        Delivery delivery = operation.delivery();
         for (LoadDrop d : drops) {
-            for (int cable : d.cables()) {
-                slack[cable] = Math.min(slack[cable], slackV(d));
-                missing[cable] = sizing.behind().soleA(cable) > 0 ? d.missingA() : 0;
+            double left = slackV(d);
+            int at = network.attachments().get(d.attachment()).pin();
+            while (at >= 0 && delivery.via(at) >= 0) { // the cables of the drop, without a list of them
+                int cable = network.cableOf(delivery.via(at));
+                if (cable >= 0) {
+                    slack[cable] = Math.min(slack[cable], left);
+                    missing[cable] = sizing.behind().soleA(cable) > 0 ? d.missingA() : 0;
+                }
+                at = delivery.before(at);
             }
         }
         for (int i = 0; i < slack.length; i++) {
