@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import org.jgrapht.traverse.ClosestFirstIterator;
 
 /**
  * What feeds what: for each pin the shortest path, by length, from a source.
@@ -22,51 +21,23 @@ public final class Feeding {
 
     Feeding(int pins, List<Connection> connections, List<Attachment> attachments) {
         this.connections = connections;
-        via = new int[pins];
         root = new int[pins];
-        lengthM = new double[pins];
         order = new int[pins];
-        Arrays.fill(via, -1);
         Arrays.fill(root, -1);
-        Arrays.fill(lengthM, Double.NaN);
-        ArrayGraph graph = graph(pins);
-        spread(graph, attachments, Attachment.Role.VOLTAGE_SOURCE);
-        spread(graph, attachments, Attachment.Role.OTHER_SOURCE);
+        Nearest nearest = new Nearest(pins, connections);
+        via = nearest.via;
+        lengthM = nearest.lengthM;
+        spread(nearest, attachments, Attachment.Role.VOLTAGE_SOURCE);
+        spread(nearest, attachments, Attachment.Role.OTHER_SOURCE);
         int before;
         do { // a converter may feed the next
             before = reached;
-            spread(graph, attachments, Attachment.Role.CONVERTER);
+            spread(nearest, attachments, Attachment.Role.CONVERTER);
         } while (reached > before);
     }
 
-    private ArrayGraph graph(int pins) {
-        List<Connection> closed =
-                connections.stream().filter(Connection::closed).toList();
-        int[] from = new int[closed.size()];
-        int[] to = new int[closed.size()];
-        double[] length = new double[closed.size()];
-        boolean[] oneWay = new boolean[closed.size()];
-        for (int i = 0; i < closed.size(); i++) {
-            Connection c = closed.get(i);
-            from[i] = c.a();
-            to[i] = c.b();
-            length[i] = c.lengthM();
-            oneWay[i] = c.kind() == Connection.Kind.DIODE;
-        }
-        closedIndex = new int[closed.size()];
-        int n = 0;
-        for (int i = 0; i < connections.size(); i++) {
-            if (connections.get(i).closed()) {
-                closedIndex[n++] = i;
-            }
-        }
-        return new ArrayGraph(pins, from, to, length, oneWay);
-    }
-
-    private int[] closedIndex = {};
-
-    private void spread(ArrayGraph graph, List<Attachment> attachments, Attachment.Role role) {
-        int[] rootOfPin = new int[via.length];
+    private void spread(Nearest nearest, List<Attachment> attachments, Attachment.Role role) {
+        int[] rootOfPin = new int[root.length];
         Arrays.fill(rootOfPin, -1);
         int[] roots = new int[attachments.size()];
         int n = 0;
@@ -80,27 +51,11 @@ public final class Feeding {
                 roots[n++] = pin;
             }
         }
-        if (n > 0) {
-            walk(graph, Arrays.copyOf(roots, n), rootOfPin);
-        }
-    }
-
-    private void walk(ArrayGraph graph, int[] roots, int[] rootOfPin) {
-        boolean[] done = new boolean[via.length];
-        for (int v = 0; v < via.length; v++) {
-            done[v] = root[v] >= 0;
-        }
-        graph.startAt(roots, v -> done[v]);
-        ClosestFirstIterator<Integer, Integer> closest = new ClosestFirstIterator<>(graph, graph.extra());
-        closest.next(); // the extra vertex itself
-        while (closest.hasNext()) {
-            int pin = closest.next();
-            int edge = closest.getSpanningTreeEdge(pin);
-            boolean real = graph.isReal(edge);
-            via[pin] = real ? closedIndex[edge] : -1;
-            root[pin] = real ? root[connections.get(via[pin]).other(pin)] : rootOfPin[pin];
-            lengthM[pin] = closest.getShortestPathLength(pin);
-            order[reached++] = pin;
+        int first = reached;
+        reached = nearest.walk(Arrays.copyOf(roots, n), order, first);
+        for (int k = first; k < reached; k++) {
+            int before = before(order[k]);
+            root[order[k]] = before < 0 ? rootOfPin[order[k]] : root[before];
         }
     }
 
