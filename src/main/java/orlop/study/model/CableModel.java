@@ -217,19 +217,26 @@ public final class CableModel {
     }
 
     private double loopOhm20(double areaMm2) {
-        double there = ohm20(areaMm2, lengthM);
+        double perKm = ohm20PerKm(areaMm2);
+        double there = perKm * lengthM / 1_000 / cable.parallel();
         if (oneConductor()) {
             return there;
         }
         Double backArea = cable.returns().returnAreaMm2();
-        return there + ohm20(backArea == null ? areaMm2 : backArea, backM());
+        double backPerKm = backArea == null ? perKm : ohm20PerKm(backArea);
+        return there + backPerKm * backM() / 1_000 / cable.parallel();
     }
 
     private double ohm20(double areaMm2, double metres) {
+        return ohm20PerKm(areaMm2) * metres / 1_000 / cable.parallel();
+    }
+
+    /** Of one conductor of one run. */
+    private double ohm20PerKm(double areaMm2) {
         ConductorClass strands =
                 cable.construction().conductorClass() == 2 ? ConductorClass.CLASS_2 : ConductorClass.CLASS_5;
         Finish finish = cable.construction().finish() == orlop.drawing.Finish.TINNED ? Finish.TINNED : Finish.PLAIN;
-        return COPPER.r20OhmPerKm(areaMm2, strands, finish).value() * metres / 1_000 / cable.parallel();
+        return COPPER.r20OhmPerKm(areaMm2, strands, finish).value();
     }
 
     /** What it may carry with this area; empty where the tables have no figure that may govern. */
