@@ -18,52 +18,102 @@ import org.openjdk.jmh.annotations.Warmup;
 import orlop.drawing.Drawing;
 import orlop.findings.Checker;
 import orlop.findings.Finding;
-import orlop.study.Results;
 import orlop.study.Study;
 
 /**
  * How long a whole study takes: network, flow, faults, sizing, coverage; with the findings; and beside it the bare flow of
- * the same network by a general sparse solver. The growth over the sizes is written by {@link Growth}.
+ * the same networks by a general sparse solver. The growth over the sizes is written by {@link Growth}.
  */
-@State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 3, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 4, time = 1)
+@Measurement(iterations = 5, time = 1)
 public class StudyBenchmark {
-    @Param({"200", "1000", "10000", "100000"})
-    private int cables;
+    private static final int SHIP = 200;
 
-    @Param({"0", "5"})
-    private int meshPercent;
+    private static Drawing grown(int cables, int meshPercent) {
+        return GrownDrawings.tree(cables, cables == SHIP ? 5 : 1, meshPercent, 7);
+    }
 
-    private Drawing drawing = Drawing.empty("");
-    private @Nullable BareFlow bare;
+    /** A drawing: of a ship's size with five conditions, larger ones with one. */
+    @State(Scope.Benchmark)
+    public static class Grown {
+        @Param({"200", "1000", "10000", "100000"})
+        private int cables;
 
-    @Setup
-    public void grow() {
-        drawing = GrownDrawings.tree(cables, 1, meshPercent, 7);
-        Results studied = Study.of(drawing).governing();
-        bare = new BareFlow(drawing, studied);
-        double apart = bare.differenceV(drawing, studied);
-        if (!(apart < 1e-6)) { // else two different things would be timed
-            throw new IllegalStateException("the bare flow differs by " + apart + " V");
+        @Param({"0", "5"})
+        private int meshPercent;
+
+        private Drawing drawing = Drawing.empty("");
+
+        @Setup
+        public void grow() {
+            drawing = grown(cables, meshPercent);
         }
     }
 
-    @Benchmark
-    public Study study() {
-        return Study.of(drawing);
+    /** The same for the other solver. */
+    @State(Scope.Benchmark)
+    public static class Radial {
+        @Param({"1000", "10000", "100000"})
+        private int cables;
+
+        @Param("0")
+        private int meshPercent;
+
+        private @Nullable BareFlow bare;
+
+        @Setup
+        public void prepare() {
+            bare = checked(grown(cables, meshPercent));
+        }
+    }
+
+    /** Meshed, as far as a solver without a good order gets in a bearable time. */
+    @State(Scope.Benchmark)
+    public static class Meshed {
+        @Param({"1000", "10000"})
+        private int cables;
+
+        @Param("5")
+        private int meshPercent;
+
+        private @Nullable BareFlow bare;
+
+        @Setup
+        public void prepare() {
+            bare = checked(grown(cables, meshPercent));
+        }
+    }
+
+    private static BareFlow checked(Drawing drawing) {
+        Study study = Study.of(drawing);
+        BareFlow bare = new BareFlow(drawing, study.governing());
+        double apart = bare.differenceV(drawing, study.governing());
+        if (!(apart < 1e-6)) { // else two different things would be timed
+            throw new IllegalStateException("the bare flow differs by " + apart + " V");
+        }
+        return bare;
     }
 
     @Benchmark
-    public List<Finding> studyAndFindings() {
-        return Checker.check(Study.of(drawing));
+    public Study study(Grown g) {
+        return Study.of(g.drawing);
     }
 
     @Benchmark
-    public double[] bareFlowByEjml() {
-        return Objects.requireNonNull(bare).solve();
+    public List<Finding> studyAndFindings(Grown g) {
+        return Checker.check(Study.of(g.drawing));
+    }
+
+    @Benchmark
+    public double[] bareFlowByEjml(Radial r) {
+        return Objects.requireNonNull(r.bare).solve();
+    }
+
+    @Benchmark
+    public double[] bareFlowByEjmlMeshed(Meshed m) {
+        return Objects.requireNonNull(m.bare).solve();
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Drawing;
@@ -14,7 +13,7 @@ import orlop.drawing.TerminalRef;
 /** The names of terminals, {@code COMPONENT.n}, pin by pin; of a bar, those under which cables and links use it. */
 final class TerminalNames {
     private final Pins pins;
-    private final List<@Nullable Set<String>> taps;
+    private final List<@Nullable List<String>> taps;
     private final List<List<String>> byPin;
     private final List<List<String>> tapsOf;
 
@@ -35,9 +34,9 @@ final class TerminalNames {
         tapsOf = new ArrayList<>(pins.count());
         for (int pin = 0; pin < pins.count(); pin++) {
             String terminal = pins.terminalOf(pin);
-            Set<String> of = taps.get(pin);
+            List<String> of = taps.get(pin);
             String id = pins.componentOf(pin).id();
-            List<String> names = of == null ? List.of() : List.copyOf(of);
+            List<String> names = of == null ? List.of() : distinct(of);
             tapsOf.add(names);
             byPin.add(
                     terminal != null
@@ -48,13 +47,27 @@ final class TerminalNames {
 
     private void tap(int pin, TerminalRef t) {
         if (pin >= 0 && pins.isBar(pin)) {
-            Set<String> at = taps.get(pin);
+            List<String> at = taps.get(pin);
             if (at == null) {
-                at = new LinkedHashSet<>();
+                at = new ArrayList<>();
                 taps.set(pin, at);
             }
             at.add(t.terminal());
         }
+    }
+
+    /** Each once, in the order in which they come first. */
+    private static List<String> distinct(List<String> names) {
+        if (names.size() > 24) {
+            return List.copyOf(new LinkedHashSet<>(names));
+        }
+        List<String> kept = new ArrayList<>(names.size());
+        for (String name : names) { // of a few that is sooner done than a set is made
+            if (!kept.contains(name)) {
+                kept.add(name);
+            }
+        }
+        return List.copyOf(kept);
     }
 
     /** Of a bar, the same without the component; empty for all else. */
