@@ -15,7 +15,7 @@ final class FaultIsland {
     private final int[] parts;
     private final int[] localA;
     private final int[] localB;
-    private final int[][] partsAt; // by local node: positions of the parts that end there
+    private final PartEnds ends;
     private final FaultNetwork net;
     private final Switchers switchers;
     private final FaultState state;
@@ -47,7 +47,7 @@ final class FaultIsland {
         Arrays.fill(faultA, Double.NaN);
         Arrays.fill(intoA, Double.NaN);
         Arrays.fill(intoB, Double.NaN);
-        partsAt = PartEnds.byNode(localA, localB, nodes.length + 1);
+        ends = new PartEnds(localA, localB, nodes.length + 1);
         net = new FaultNetwork(circuit, parts, localA, localB, nodes.length, withLimited);
         switchers = new Switchers(circuit, parts, localA, localB, withLimited);
         state = new FaultState(net, switchers, faultOhm);
@@ -70,7 +70,8 @@ final class FaultIsland {
             return;
         }
         boolean endless = Double.isInfinite(faultA[k]);
-        for (int i : partsAt[k]) {
+        for (int at = ends.start(k); at < ends.start(k + 1); at++) {
+            int i = ends.part(at);
             boolean atA = localA[i] == k;
             int other = atA ? localB[i] : localA[i];
             int group = switchers.groupOf(i);

@@ -2,23 +2,35 @@ package orlop.study.fault;
 
 /** Which parts end at which node. */
 final class PartEnds {
-    private PartEnds() {}
+    private final int[] start;
+    private final int[] parts;
 
-    /** By node: the positions of the parts of which one end is there. */
-    static int[][] byNode(int[] a, int[] b, int nodes) {
-        int[] degree = new int[nodes];
+    /** @param a by position of the part, one of its ends; {@code b} the other */
+    PartEnds(int[] a, int[] b, int nodes) {
+        start = new int[nodes + 1];
         for (int i = 0; i < a.length; i++) {
-            degree[a[i]]++;
-            degree[b[i]]++;
+            start[a[i]]++;
+            start[b[i]]++;
         }
-        int[][] at = new int[nodes][];
-        for (int v = 0; v < nodes; v++) {
-            at[v] = new int[degree[v]];
+        int sum = 0;
+        for (int v = 0; v <= nodes; v++) {
+            sum += start[v];
+            start[v] = sum;
         }
+        parts = new int[sum];
         for (int i = 0; i < a.length; i++) {
-            at[a[i]][--degree[a[i]]] = i;
-            at[b[i]][--degree[b[i]]] = i;
+            parts[--start[a[i]]] = i;
+            parts[--start[b[i]]] = i;
         }
-        return at;
+    }
+
+    /** Where the parts of a node start; they end where those of the next node start. */
+    int start(int node) {
+        return start[node];
+    }
+
+    /** Position of a part. */
+    int part(int at) {
+        return parts[at];
     }
 }

@@ -25,7 +25,14 @@ final class TieCurrents {
         this.ties = ties;
         this.leaving = leaving;
         this.reference = reference;
-        at = new int[ties.length][];
+        int ends = 0;
+        for (int n : ties) {
+            ends += n;
+        }
+        at = new int[ends == 0 ? 0 : ties.length][];
+        if (ends == 0) {
+            return;
+        }
         int[] filled = new int[ties.length];
         for (int v = 0; v < ties.length; v++) {
             at[v] = ties[v] == 0 ? NONE : new int[ties[v]];
@@ -39,6 +46,9 @@ final class TieCurrents {
     }
 
     void into(double[] current) {
+        if (at.length == 0) {
+            return; // nothing ties
+        }
         boolean[] done = new boolean[current.length];
         Deque<Integer> leaves = new ArrayDeque<>();
         for (int v = 0; v < ties.length; v++) {

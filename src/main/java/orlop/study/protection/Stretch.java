@@ -140,13 +140,15 @@ final class Stretch {
 
     /** Whether a cable only joins blocks to one bank. */
     static boolean isBankJumper(Grid grid, int edge) {
+        if (grid.lengthM(edge) > ONE_BANK_M + 1e-9) {
+            return false; // soonest told
+        }
         Cable w = grid.connection(edge).theCable();
         Component a = grid.network().componentOf(grid.connection(edge).a());
         Component b = grid.network().componentOf(grid.connection(edge).b());
         return a.kind() == Kind.BATTERY
                 && b.kind() == Kind.BATTERY
                 && w.construction().laying() != Laying.BUNCHED
-                && grid.lengthM(edge) <= ONE_BANK_M + 1e-9
                 && w.lengthM() != null;
     }
 }
