@@ -104,6 +104,12 @@ public final class Elimination {
             }
             int low = start[v];
             int high = start[v + 1];
+            if (high == low + 1) { // of a tree, all are such
+                double off = factorOff[low];
+                factorOff[low] = off / pivot;
+                factorDiagonal[row[low]] -= factorOff[low] * off;
+                continue;
+            }
             System.arraycopy(factorOff, low, work, 0, high - low);
             for (int i = low; i < high; i++) {
                 double share = work[i - low] / pivot;

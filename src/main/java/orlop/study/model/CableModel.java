@@ -16,14 +16,15 @@ public final class CableModel {
 
     private static final double REACTANCE_OHM_PER_M = 0.08e-3;
 
-    private static final orlop.standards.Conductors COPPER = orlop.standards.Conductors.published();
-
     private final Cable cable;
     private final ElectricalSystem system;
     private final double lengthM;
     private final double ambientC;
     private final Conductors conductors;
     private final AmpacityTable.Curve ampacity;
+    private final StandardOhms sort;
+    private final @Nullable Double statedOhm;
+    private final double greatestC;
     private double memoArea = -1;
     private double memoOhm;
 
@@ -34,6 +35,12 @@ public final class CableModel {
         this.ambientC = ambientC;
         conductors = conductors(cable, system);
         ampacity = ampacities.curve(cable, ambientC, loaded());
+        Cable.Construction how = cable.construction();
+        sort = StandardOhms.of(
+                how.conductorClass() == 2 ? ConductorClass.CLASS_2 : ConductorClass.CLASS_5,
+                how.finish() == orlop.drawing.Finish.TINNED ? Finish.TINNED : Finish.PLAIN);
+        statedOhm = statedOhm();
+        greatestC = Math.max(ambientC, how.insulationC());
     }
 
     private static Conductors conductors(Cable cable, ElectricalSystem system) {
@@ -79,7 +86,7 @@ public final class CableModel {
 
     /** Whether a measured or stated resistance overrules length and area. */
     public boolean stated() {
-        return statedOhm() != null;
+        return statedOhm != null;
     }
 
     private boolean threePhase() {
@@ -150,7 +157,7 @@ public final class CableModel {
     }
 
     private double lineOhm(double areaMm2, double conductorC) {
-        Double stated = statedOhm();
+        Double stated = statedOhm;
         if (stated == null) {
             return at(ohm20(areaMm2, lengthM), conductorC);
         }
@@ -205,7 +212,7 @@ public final class CableModel {
      * area and conductor temperature.
      */
     public double loopOhm(double areaMm2, double conductorC) {
-        Double stated = statedOhm();
+        Double stated = statedOhm;
         if (stated != null) {
             return stated;
         }
@@ -233,10 +240,7 @@ public final class CableModel {
 
     /** Of one conductor of one run. */
     private double ohm20PerKm(double areaMm2) {
-        ConductorClass strands =
-                cable.construction().conductorClass() == 2 ? ConductorClass.CLASS_2 : ConductorClass.CLASS_5;
-        Finish finish = cable.construction().finish() == orlop.drawing.Finish.TINNED ? Finish.TINNED : Finish.PLAIN;
-        return COPPER.r20OhmPerKm(areaMm2, strands, finish).value();
+        return sort.perKm(areaMm2);
     }
 
     /** What it may carry with this area; empty where the tables have no figure that may govern. */
@@ -258,7 +262,7 @@ public final class CableModel {
         if (stated != null) {
             return stated;
         }
-        double most = Math.max(ambientC, cable.construction().insulationC());
+        double most = greatestC;
         if (rating == null || !(rating.amps() > 0)) {
             return most;
         }
