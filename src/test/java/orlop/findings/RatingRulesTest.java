@@ -216,4 +216,48 @@ class RatingRulesTest {
 
         assertThat(found(s, "supply-above-rating")).hasSize(expected);
     }
+
+    /** 27.6 V over 1.8 Ω would be 15 A; 10 A leave 18 V. */
+    @Test
+    void a_charger_that_gives_all_it_has_and_lets_the_voltage_sink_is_found() {
+        Sketch s = Sketch.dc(24)
+                .change(d -> d.with(ElectricalSystem.of("A", Nature.AC1, 230)))
+                .add("XD1", new Source.ShoreInlet(16.0, 1_500.0, 500.0), "A")
+                .add("TB1", new Conversion.Charger(10.0, 27.6, 0.9, 0, true), "A", "S")
+                .cable("W1", "XD1.1", "TB1.1", 2, 2.5)
+                .resistance("E1", 1.8)
+                .ohm("W2", "TB1.2", "E1.1", 0.04);
+
+        assertThat(found(s, "beyond-rating"))
+                .singleElement()
+                .satisfies(f -> assertThat(text(f)).contains("TB1 gives all of its 10 A", "18.4 V of its 27.6 V"));
+    }
+
+    @Test
+    void a_limited_supply_is_found_likewise_and_not_beside_a_bank() {
+        Sketch s = Sketch.dc(24)
+                .add("G1", new Source.LimitedSupply(27.6, 0, 10.0))
+                .resistance("E1", 1.8)
+                .ohm("W2", "G1.1", "E1.1", 0.04);
+
+        assertThat(found(s, "beyond-rating")).hasSize(1);
+        s.supply("GB1", 24, 0.01).ohm("W3", "GB1.1", "G1.1", 0.001);
+        assertThat(found(s, "beyond-rating")).isEmpty();
+    }
+
+    /** 240 V and 230 V behind 0.1 Ω each and 0.8 Ω between: 10 A flow, 2.3 kW into the lower source. */
+    @ParameterizedTest
+    @CsvSource({"true, 240, 1", "false, 240, 0", "true, 220, 0"})
+    void an_alternating_supply_that_may_take_nothing_back_says_so_where_it_would(
+            boolean oneWay, double otherV, int expected) {
+        Sketch s = ac(Nature.AC1, 230)
+                .add("G1", new Source.Supply(230.0, 0, 0.1, 0, oneWay))
+                .add("G2", new Source.Supply(otherV, 0, 0.1, 0, false))
+                .ohm("W1", "G1.1", "G2.1", 0.8);
+
+        List<Finding> found = found(s, "contradictory-sources");
+
+        assertThat(found).hasSize(expected);
+        assertThat(found).allSatisfy(f -> assertThat(text(f)).contains("G1 may take no power back", "2310 W"));
+    }
 }
