@@ -44,10 +44,7 @@ class OpeningTest {
     /** 25 V over 0.5 Ω are 50 A; 60 A of class T surely open from 81 A on. */
     @Test
     void a_feed_that_is_alone_in_one_condition_is_checked_in_that() {
-        Sketch s = twoBanks(60, 30, 0.49)
-                .condition("one")
-                .condition("both")
-                .source("one", "GB2", "off");
+        Sketch s = twoBanks(60, 30, 0.49).condition("one").condition("both").source("one", "GB2", "off");
 
         late(s).containsExactly("F1");
     }
@@ -70,12 +67,47 @@ class OpeningTest {
     void an_alternating_circuit_is_checked_too(double shoreLeastA, int expected) {
         Sketch s = AcSketch.of(Nature.AC1, 230)
                 .add("XD1", new Source.ShoreInlet(32.0, 1_500.0, shoreLeastA))
-                .add("F1", new Protection.CircuitBreaker(
-                        "mcb-c", 32.0, null, 6.0, null, 0.0, Poles.L_N, Position.CLOSED))
+                .add(
+                        "F1",
+                        new Protection.CircuitBreaker("mcb-c", 32.0, null, 6.0, null, 0.0, Poles.L_N, Position.CLOSED))
                 .link("XD1.1", "F1.1", 0.1)
                 .power("E1", 100)
                 .cable("W1", "F1.2", "E1.1", 1, 10);
 
         late(s).hasSize(expected);
+    }
+
+    /** A cable from the bar to a board, two class T fuses of 100 A before it, each of which alone would guard it. */
+    private static Sketch board(double areaMm2) {
+        Sketch s = twoBanks(100, 100, 0.05).bar("WC2").cable("W2", "WC1.d", "WC2.a", 3, areaMm2);
+        for (int i = 2; i <= 4; i++) {
+            s.fuse("F1" + i, "class-t", 60)
+                    .power("E" + i, 200)
+                    .link("WC2.t" + i, "F1" + i + ".1", 0.05)
+                    .cable("W1" + i, "F1" + i + ".2", "E" + i + ".1", 2, 16);
+        }
+        return s;
+    }
+
+    private static long together(Sketch s) {
+        return s.study().governing().remarks().stream()
+                .filter(m -> m.message().key().equals("study.beyond.together"))
+                .filter(m -> m.item().equals("W2"))
+                .count();
+    }
+
+    /** IEC 60364-5-52: 25 mm² carries less, 95 mm² more than the 180 A that the three devices behind let pass. */
+    @ParameterizedTest
+    @CsvSource({"25, 1", "95, 0"})
+    void two_banks_that_load_a_feeder_together_are_told_where_nothing_limits_them(double areaMm2, int expected) {
+        assertThat(together(board(areaMm2))).isEqualTo(expected);
+    }
+
+    @Test
+    void one_bank_alone_cannot() {
+        Sketch s = board(25);
+        s.change(d -> d.withComponents(d.components().without("GB2")));
+
+        assertThat(together(s)).isZero();
     }
 }
