@@ -8,6 +8,8 @@ import orlop.study.Study;
 /** Goes over a study as an electrician would, with every rule. */
 public final class Checker {
     private static final List<Rule> RULES = List.of(
+            new MeetingRules.TwoSources(),
+            new MeetingRules.OwnInput(),
             GapRule.missingFuse(),
             GapRule.fuseTooLarge(),
             GapRule.cannotBreak(),
