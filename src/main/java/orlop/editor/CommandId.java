@@ -34,6 +34,7 @@ enum CommandId {
     JOIN("menu J"),
     LINK("menu shift J"),
     SWITCH("menu T"),
+    AUTOMATIC(null),
 
     ZOOM_IN("menu PLUS"),
     ZOOM_OUT("menu MINUS"),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import orlop.desk.CableRuns;
 import orlop.desk.Clip;
+import orlop.desk.HandSet;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Component;
@@ -53,6 +54,10 @@ final class EditCommands {
         c.add(CommandId.JOIN, () -> join(false), () -> ends().isPresent());
         c.add(CommandId.LINK, () -> join(true), () -> ends().isPresent());
         c.add(CommandId.SWITCH, this::turnSwitches, this::anySwitch);
+        c.add(
+                CommandId.AUTOMATIC,
+                () -> session.apply(HandSet.automatic(state().selection())),
+                () -> HandSet.any(state().drawing(), state().selection()));
     }
 
     private SessionState state() {

@@ -45,6 +45,7 @@ final class Menus {
             draw.add(groupMenu(g, place));
         }
         m.fill(draw, null, CommandId.JOIN, CommandId.LINK, null, CommandId.TURN, CommandId.MIRROR, CommandId.SWITCH);
+        m.fill(draw, null, CommandId.AUTOMATIC);
         m.menu(
                 "view",
                 CommandId.ZOOM_IN,

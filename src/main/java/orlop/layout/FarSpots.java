@@ -15,6 +15,9 @@ final class FarSpots {
     private static final double CROSSING_MM = 8;
     private static final int ALONG = 4;
 
+    /** A text this near to what it speaks of needs no leader. */
+    private static final double BY_HAND_MM = 4;
+
     private final Ground ground;
     private final Label label;
     private final Seen seen;
@@ -27,6 +30,19 @@ final class FarSpots {
     }
 
     private record Found(Label.Put put, double cost) {}
+
+    /** Where a person put it; if that is apart from what it speaks of, with a leader to the nearest part of that. */
+    static Label.Put byHand(Label label, Spot spot) {
+        Label.Leader best = null;
+        for (Rect target : label.targets()) {
+            Label.Leader m = leader(spot.rect(), target);
+            if (best == null || m.length() < best.length()) {
+                best = m;
+            }
+        }
+        boolean beside = best == null || best.length() <= BY_HAND_MM;
+        return new Label.Put(spot.rect(), spot.side(), beside ? null : best);
+    }
 
     /** The nearest free place, with a leader, with a corner if none runs straight; none if the sheet is full. */
     Optional<Label.Put> find() {

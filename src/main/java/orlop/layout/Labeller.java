@@ -96,7 +96,7 @@ public final class Labeller {
         Spot s = chosen(l.id());
         Label.Put near = new Label.Put(s.rect(), s.side(), null);
         if (l.fixed()) {
-            return near;
+            return FarSpots.byHand(l, s);
         }
         Decisions.Far kept = decisions.keptFar(l.id());
         if (kept == null) {
