@@ -104,7 +104,7 @@ abstract class FieldRow {
 
     /** Gives the drawing the value, and shows why if it is refused. */
     final boolean write(@Nullable Object value) {
-        if (java.util.Objects.equals(value, field.value())) {
+        if (!field.mixed() && java.util.Objects.equals(value, field.value())) {
             error(null);
             return true;
         }
