@@ -124,6 +124,11 @@ final class Case {
         return i == null || i.name().isEmpty() ? item : item + " (" + i.name() + ")";
     }
 
+    /** Ids of all conditions. */
+    List<String> conditions() {
+        return List.copyOf(study.byCondition().keySet());
+    }
+
     /** In which conditions, in words: all of them, or by name. */
     Message when(List<String> conditions) {
         return conditions.size() == study.byCondition().size()

@@ -16,6 +16,8 @@ public final class Checker {
             GapRule.doesNotOpen(),
             new DeviceRules.NegativeOnly(),
             new CableRules.TooThin(),
+            new RatingRules.DeviceBelowLoad(),
+            new SupplyRule(),
             RemarkRule.noOperatingPoint(),
             RemarkRule.contradictorySources(),
             RemarkRule.beyondRating(),

@@ -212,6 +212,7 @@ class SamplesTest {
                         "cannot-break at FC7",
                         "negative-only at FC8",
                         "cable-too-thin at W9",
+                        "load-above-device at FC6", // before W9
                         "device-voltage at FC2",
                         "drop-too-high at MA2",
                         "drop-too-high at EB1",
