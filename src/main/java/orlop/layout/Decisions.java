@@ -52,12 +52,12 @@ final class Decisions {
         d.compare(labelling.fixed(), ground.fixed());
         labels.values().stream()
                 .filter(l -> l.fixed() && !d.same.contains(l.id()))
-                .forEach(l -> d.changes.add(l.spots().get(0).rect()));
+                .forEach(l -> d.changes.add(l.spots().all().get(0).rect()));
         labelling.labels().values().stream()
                 .filter(l -> !d.same.contains(l.id()))
                 .forEach(l -> {
                     if (l.fixed()) {
-                        d.changes.add(l.spots().get(0).rect());
+                        d.changes.add(l.spots().all().get(0).rect());
                     }
                 });
         labelling.decisions().placesOfOthers(d.same, d.changes);
@@ -79,11 +79,30 @@ final class Decisions {
         return common.equals(old);
     }
 
+    /** What differs, apart from what both lists begin and end with. */
     private void compare(List<Ground.Solid.Key> was, List<Ground.Solid.Key> is) {
-        Set<Ground.Solid.Key> old = new HashSet<>(was);
-        Set<Ground.Solid.Key> now = new HashSet<>(is);
-        was.stream().filter(k -> !now.contains(k)).forEach(k -> changes.add(k.rect()));
-        is.stream().filter(k -> !old.contains(k)).forEach(k -> changes.add(k.rect()));
+        int first = 0;
+        int least = Math.min(was.size(), is.size());
+        while (first < least && was.get(first).equals(is.get(first))) {
+            first++;
+        }
+        int last = 0;
+        while (last < least - first
+                && was.get(was.size() - 1 - last).equals(is.get(is.size() - 1 - last))) {
+            last++;
+        }
+        List<Ground.Solid.Key> old = was.subList(first, was.size() - last);
+        List<Ground.Solid.Key> now = is.subList(first, is.size() - last);
+        missing(old, new HashSet<>(now));
+        missing(now, new HashSet<>(old));
+    }
+
+    private void missing(List<Ground.Solid.Key> of, Set<Ground.Solid.Key> in) {
+        for (Ground.Solid.Key k : of) {
+            if (!in.contains(k)) {
+                changes.add(k.rect());
+            }
+        }
     }
 
     /** Everywhere where a label ever stood that is not the same now. */

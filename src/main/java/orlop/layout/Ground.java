@@ -87,6 +87,9 @@ final class Ground {
     /** Puts a label's text there, from where it was before. */
     void put(String id, Rect r) {
         Text old = byId.get(id);
+        if (old != null && old.rect.equals(r)) {
+            return;
+        }
         if (old != null) {
             texts.remove(old);
         }

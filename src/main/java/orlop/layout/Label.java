@@ -11,19 +11,18 @@ import orlop.drawing.Point;
  * @param width mm
  * @param height mm
  * @param targets what it speaks of: a leader may end at any of them, at least one, the best first
- * @param spots where it may stand, at least one
+ * @param spots where it may stand
  * @param fixed whether a person put it there: it has one spot and keeps it
  */
-public record Label(String id, double width, double height, List<Rect> targets, List<Spot> spots, boolean fixed) {
+public record Label(String id, double width, double height, List<Rect> targets, Spots spots, boolean fixed) {
     public Label {
         targets = List.copyOf(targets);
-        spots = List.copyOf(spots);
-        if (spots.isEmpty() || targets.isEmpty()) {
-            throw new IllegalArgumentException("label " + id + " has no spot or no target");
+        if (targets.isEmpty()) {
+            throw new IllegalArgumentException("label " + id + " has no target");
         }
     }
 
-    public Label(String id, double width, double height, Rect target, List<Spot> spots, boolean fixed) {
+    public Label(String id, double width, double height, Rect target, Spots spots, boolean fixed) {
         this(id, width, height, List.of(target), spots, fixed);
     }
 

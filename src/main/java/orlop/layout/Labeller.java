@@ -31,6 +31,7 @@ public final class Labeller {
     private final Ground ground;
     private final Map<String, Label> labels = new LinkedHashMap<>();
     private final Map<String, Spot> chosen = new HashMap<>();
+    private final Map<String, List<Spot>> spots = new HashMap<>();
     private final Map<String, double[]> solidCosts = new HashMap<>();
     private Decisions decisions = Decisions.none();
 
@@ -79,7 +80,7 @@ public final class Labeller {
             labels.put(l.id(), l);
         }
         decisions = Decisions.of(before, ground, labels);
-        wanted.stream().filter(Label::fixed).forEach(l -> choose(l, l.spots().get(0)));
+        wanted.stream().filter(Label::fixed).forEach(l -> choose(l, spots(l).get(0)));
         wanted.stream().filter(l -> !l.fixed()).forEach(l -> decide(0, l, seen -> choose(l, best(l, seen))));
         boolean moved = true;
         for (int stage = 1; stage <= SWEEPS && moved; stage++) {
@@ -168,7 +169,7 @@ public final class Labeller {
             return;
         }
         int tried = 0;
-        for (Spot s : l.spots()) {
+        for (Spot s : spots(l)) {
             Rect room = s.rect().grown(GAP_MM);
             seen.add(room);
             boolean open = ground.area().contains(s.rect()) && !ground.built(room);
@@ -220,11 +221,12 @@ public final class Labeller {
     /** The cheapest spot as things stand; costs of what cannot move are worked out once, and only when they matter. */
     private Spot best(Label l, Seen seen) {
         double[] costs =
-                solidCosts.computeIfAbsent(l.id(), k -> unknown(l.spots().size()));
-        Spot best = l.spots().get(0);
+                solidCosts.computeIfAbsent(l.id(), k -> unknown(spots(l).size()));
+        List<Spot> spots = spots(l);
+        Spot best = spots.get(0);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < costs.length; i++) {
-            Spot s = l.spots().get(i);
+            Spot s = spots.get(i);
             if (s.cost() >= least) {
                 continue;
             }
@@ -239,6 +241,11 @@ public final class Labeller {
             }
         }
         return best;
+    }
+
+    /** Worked out once, and only for those that are decided anew. */
+    private List<Spot> spots(Label l) {
+        return spots.computeIfAbsent(l.id(), k -> l.spots().all());
     }
 
     private static double[] unknown(int n) {
