@@ -14,6 +14,13 @@ final class Changes {
         around = around == null ? r : around.union(r);
     }
 
+    void add(Label.Put put) {
+        add(put.rect());
+        if (put.leader() != null) {
+            add(put.leader().box());
+        }
+    }
+
     void add(Way w) {
         for (int i = 1; i < w.points().size(); i++) {
             add(Rect.around(w.points().get(i - 1), w.points().get(i)));

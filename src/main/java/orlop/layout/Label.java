@@ -64,6 +64,34 @@ public record Label(String id, double width, double height, List<Rect> targets, 
             return corner == null ? r : r.union(Rect.around(corner, corner));
         }
 
+        /** Whether a straight leader runs through a rectangle: Liang and Barsky's clipping (1984). */
+        boolean crosses(Rect r) {
+            double[] p = {x1 - x2, x2 - x1, y1 - y2, y2 - y1};
+            double[] q = {x1 - r.minX(), r.maxX() - x1, y1 - r.minY(), r.maxY() - y1};
+            double from = 0;
+            double to = 1;
+            for (int i = 0; i < 4; i++) {
+                if (p[i] == 0 && q[i] < 0) {
+                    return false;
+                } else if (p[i] < 0) {
+                    from = Math.max(from, q[i] / p[i]);
+                } else if (p[i] > 0) {
+                    to = Math.min(to, q[i] / p[i]);
+                }
+            }
+            return from <= to;
+        }
+
+        /** Whether two straight leaders cross. */
+        boolean meets(Leader o) {
+            return side(o.x1, o.y1) * side(o.x2, o.y2) <= 0 && o.side(x1, y1) * o.side(x2, y2) <= 0;
+        }
+
+        /** Positive on one side of the line, negative on the other. */
+        private double side(double x, double y) {
+            return (x2 - x1) * (y - y1) - (y2 - y1) * (x - x1);
+        }
+
         double length() {
             double sum = 0;
             for (int i = 1; i < points().size(); i++) {

@@ -30,6 +30,7 @@ public final class Labeller {
 
     private final Ground ground;
     private final Map<String, Label> labels = new LinkedHashMap<>();
+    private final Map<String, Label.Put> settled = new HashMap<>();
     private final Map<String, Spot> chosen = new HashMap<>();
     private final Map<String, List<Spot>> spots = new HashMap<>();
     private final Map<String, double[]> solidCosts = new HashMap<>();
@@ -80,8 +81,8 @@ public final class Labeller {
             labels.put(l.id(), l);
         }
         decisions = Decisions.of(before, ground, labels);
-        wanted.stream().filter(Label::fixed).forEach(l -> choose(l, spots(l).get(0)));
-        wanted.stream().filter(l -> !l.fixed()).forEach(l -> decide(0, l, seen -> choose(l, best(l, seen))));
+        wanted.stream().filter(Label::fixed).forEach(this::byHand);
+        wanted.stream().filter(l -> !l.fixed()).forEach(l -> decide(0, l, seen -> first(l, seen)));
         boolean moved = true;
         for (int stage = 1; stage <= SWEEPS && moved; stage++) {
             moved = sweep(stage);
@@ -93,12 +94,43 @@ public final class Labeller {
         return new Labelling(out, ground, labels, decisions);
     }
 
+    private void byHand(Label l) {
+        Spot s = spots(l).get(0);
+        choose(l, s);
+        settle(l.id(), FarSpots.byHand(l, s));
+    }
+
+    private void settle(String id, Label.Put put) {
+        settled.put(id, put);
+        ground.settle(id, put);
+    }
+
+    /** The best place beside what it speaks of; where symbols and lines leave none, one apart, before others take it. */
+    private void first(Label l, Seen seen) {
+        if (spots(l).stream().allMatch(s -> blocked(s, seen))) {
+            Optional<Label.Put> far = new FarSpots(ground, l, seen).find();
+            if (far.isPresent()) {
+                settle(l.id(), far.get());
+                decisions.settled(far.get());
+                return;
+            }
+        }
+        choose(l, best(l, seen));
+    }
+
+    private boolean blocked(Spot s, Seen seen) {
+        Rect room = s.rect().grown(GAP_MM);
+        seen.add(room);
+        return !ground.area().contains(s.rect()) || ground.built(room);
+    }
+
     private Label.Put apart(Label l) {
+        Label.Put stands = settled.get(l.id());
+        if (stands != null) {
+            return stands;
+        }
         Spot s = chosen(l.id());
         Label.Put near = new Label.Put(s.rect(), s.side(), null);
-        if (l.fixed()) {
-            return FarSpots.byHand(l, s);
-        }
         Decisions.Far kept = decisions.keptFar(l.id());
         if (kept == null) {
             Seen seen = new Seen();
@@ -107,7 +139,7 @@ public final class Labeller {
             kept = new Decisions.Far(seen.rect(), put);
             decisions.madeFar(l.id(), kept);
         }
-        ground.put(l.id(), kept.put().rect());
+        ground.settle(l.id(), kept.put());
         return kept.put();
     }
 
@@ -134,6 +166,9 @@ public final class Labeller {
                 chosen.put(id, s);
                 ground.put(id, s.rect());
             });
+            if (kept.settled() != null) {
+                settle(l.id(), kept.settled());
+            }
             return !kept.moves().isEmpty();
         }
         Seen seen = new Seen();
@@ -145,7 +180,7 @@ public final class Labeller {
     private boolean sweep(int stage) {
         boolean moved = false;
         for (Label l : labels.values()) {
-            if (!l.fixed()) {
+            if (!settled.containsKey(l.id())) {
                 moved |= decide(stage, l, seen -> {
                     if (!clear(l, chosen(l.id()), seen)) {
                         improve(l, seen);
@@ -196,7 +231,7 @@ public final class Labeller {
                 others.add(label(t.id));
             }
         }
-        if (others.size() > 2 || others.stream().anyMatch(Label::fixed)) {
+        if (others.size() > 2 || others.stream().anyMatch(o -> settled.containsKey(o.id()))) {
             return false;
         }
         Map<Label, Spot> old = new LinkedHashMap<>();
@@ -264,8 +299,8 @@ public final class Labeller {
     }
 
     private double textCost(Label l, Rect r) {
-        double cost = 0;
         Rect room = r.grown(GAP_MM);
+        double cost = CONFLICT * ground.crossing(l.id(), room);
         for (Ground.Text t : ground.texts(room)) {
             if (!t.id.equals(l.id())) {
                 cost += CONFLICT + CONFLICT_PER_MM2 * room.sharedArea(t.rect);
