@@ -137,13 +137,13 @@ final class FarSpots {
     private boolean overOthers(Label.Leader leader) {
         Rect box = leader.box();
         for (Ground.Text t : ground.texts(box.grown(Labeller.GAP_MM))) {
-            if (!t.id.equals(label.id()) && crosses(leader, t.rect.grown(0.2))) {
+            if (!t.id.equals(label.id()) && leader.crosses(t.rect.grown(0.2))) {
                 return true;
             }
         }
         for (Ground.Solid s : ground.solids(box.grown(0.01))) {
             boolean itsEnd = s.rect.grown(Labeller.GAP_MM).contains(leader.x2(), leader.y2());
-            if (!s.line && !itsEnd && crosses(leader, s.rect)) {
+            if (!s.line && !itsEnd && leader.crosses(s.rect)) {
                 return true;
             }
         }
@@ -154,8 +154,13 @@ final class FarSpots {
         double cost = 0;
         for (Ground.Solid s : ground.solids(leader.box().grown(0.01))) {
             boolean itsEnd = s.rect.grown(Labeller.GAP_MM).contains(leader.x2(), leader.y2());
-            if (s.line && !itsEnd && crosses(leader, s.rect)) {
+            if (s.line && !itsEnd && leader.crosses(s.rect)) {
                 cost += s.owner.isEmpty() ? 3 * CROSSING_MM : CROSSING_MM;
+            }
+        }
+        for (Ground.Lead l : ground.leads(leader.box().grown(0.01))) {
+            if (!l.id.equals(label.id()) && leader.meets(l.piece)) {
+                cost += 2 * CROSSING_MM;
             }
         }
         return cost;
@@ -183,23 +188,5 @@ final class FarSpots {
         double x2 = Math.max(target.minX(), Math.min(target.maxX(), x1));
         double y2 = Math.max(target.minY(), Math.min(target.maxY(), y1));
         return new Label.Leader(x1, y1, x2, y2);
-    }
-
-    /** Whether a leader runs through a rectangle: Liang and Barsky's clipping (1984). */
-    private static boolean crosses(Label.Leader m, Rect r) {
-        double[] p = {m.x1() - m.x2(), m.x2() - m.x1(), m.y1() - m.y2(), m.y2() - m.y1()};
-        double[] q = {m.x1() - r.minX(), r.maxX() - m.x1(), m.y1() - r.minY(), r.maxY() - m.y1()};
-        double from = 0;
-        double to = 1;
-        for (int i = 0; i < 4; i++) {
-            if (p[i] == 0 && q[i] < 0) {
-                return false;
-            } else if (p[i] < 0) {
-                from = Math.max(from, q[i] / p[i]);
-            } else if (p[i] > 0) {
-                to = Math.min(to, q[i] / p[i]);
-            }
-        }
-        return from <= to;
     }
 }

@@ -3,6 +3,7 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
@@ -152,7 +153,7 @@ class HandSetGesturesTest {
             mouse(MouseEvent.MOUSE_RELEASED, was.centreX() + 20, was.centreY() + 15);
             on.session().select(Set.of(CABLE));
 
-            on.bench().commands().get(CommandId.AUTOMATIC).actionPerformed(null);
+            on.bench().commands().get(CommandId.AUTOMATIC).actionPerformed(new ActionEvent(canvas(), 0, ""));
 
             assertThat(cable().labelAt()).isNull();
             assertThat(label(CABLE)).isEqualTo(was);
