@@ -1,10 +1,15 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.KeyboardFocusManager;
+import java.awt.Window;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import javax.swing.event.AncestorEvent;
 import javax.swing.event.AncestorListener;
 import orlop.desk.Measure;
@@ -20,6 +25,8 @@ final class NoteForm {
         text = new JTextArea(words, 7, 30);
         text.setName("form.words");
         text.getAccessibleContext().setAccessibleName(Texts.of("editor.form.words"));
+        text.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null); // Tab goes on
+        text.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         text.addAncestorListener(new Focus());
         JPanel top = Flat.clear(new BorderLayout());
         top.add(new JScrollPane(text));
@@ -41,11 +48,20 @@ final class NoteForm {
         return NumberInput.read(height.getText(), Measure.MILLIMETRE) instanceof NumberInput.Value v ? v.value() : 0;
     }
 
-    /** Puts the cursor into the words as soon as they are on the screen. */
+    /** Puts the cursor into the words when their box first has the keyboard; by itself it goes to the button. */
     private static final class Focus implements AncestorListener {
         @Override
         public void ancestorAdded(AncestorEvent e) {
-            e.getComponent().requestFocusInWindow();
+            Window box = SwingUtilities.getWindowAncestor(e.getComponent());
+            if (box != null) {
+                box.addWindowFocusListener(new WindowAdapter() {
+                    @Override
+                    public void windowGainedFocus(WindowEvent w) {
+                        e.getComponent().requestFocusInWindow();
+                        box.removeWindowFocusListener(this);
+                    }
+                });
+            }
         }
 
         @Override
