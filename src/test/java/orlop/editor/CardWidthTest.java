@@ -22,9 +22,7 @@ class CardWidthTest {
 
             JLabel gauge = (JLabel) on.named("note.areaMm2").orElseThrow();
             assertThat(gauge.getText()).contains("AWG");
-            assertThat(gauge.getWidth())
-                    .as(gauge.getText())
-                    .isGreaterThanOrEqualTo(gauge.getPreferredSize().width);
+            assertThat(gauge.getWidth()).as(gauge.getText()).isGreaterThanOrEqualTo(gauge.getPreferredSize().width);
         });
         on.close();
     }
