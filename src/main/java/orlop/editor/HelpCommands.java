@@ -37,7 +37,7 @@ final class HelpCommands {
                 rows.add(new Object[] {id.text(), spoken(k)});
             }
         }
-        for (String habit : List.of("wheel", "pan", "rubber", "cable", "link", "arrows", "locker", "switch")) {
+        for (String habit : List.of("wheel", "pan", "rubber", "cable", "link", "arrows", "locker", "switch", "menu")) {
             rows.add(new Object[] {Texts.of("editor.habit." + habit), Texts.of("editor.habit." + habit + ".how")});
         }
         DefaultTableModel model =

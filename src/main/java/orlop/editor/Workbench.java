@@ -63,8 +63,12 @@ final class Workbench {
                 onClose);
         files.addTo(commands);
         new ExportCommands(session, shown, prompts).addTo(commands);
-        EditCommands edits = new EditCommands(session, canvas, prompts);
+        NoteCommands notes = new NoteCommands(session, canvas, prompts);
+        notes.addTo(commands);
+        EditCommands edits = new EditCommands(session, canvas, prompts, notes::edit);
         edits.addTo(commands);
+        new ArrangeCommands(session, canvas, prompts).addTo(commands);
+        canvas.onMenu(new ContextMenus(session, canvas, commands, notes)::open);
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), this::turnDark).addTo(commands);
         checks.addTo(commands);
         new VesselCommands(session, prompts).addTo(commands);
@@ -77,6 +81,8 @@ final class Workbench {
         }
         commands.bind(panel);
         arrows(edits);
+        key("shift F10", canvas::menuByKey);
+        key("CONTEXT_MENU", canvas::menuByKey);
         lay();
         pointing.listen(commands::refresh);
         session.listen((before, after) -> commands.refresh());
@@ -117,13 +123,17 @@ final class Workbench {
     }
 
     private void arrow(EditCommands edits, String key, int dx, int dy, boolean far) {
+        key(key, () -> edits.nudge(dx, dy, far));
+    }
+
+    private void key(String key, Runnable body) {
         canvas.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
         canvas.getActionMap().put(key, new AbstractAction() {
             private static final long serialVersionUID = 1L;
 
             @Override
             public void actionPerformed(ActionEvent e) {
-                edits.nudge(dx, dy, far);
+                body.run();
             }
         });
     }
