@@ -118,20 +118,21 @@ public final class ConditionEdits {
                     return c.withSource(id, flag(word, typed));
                 case SWITCH:
                     List<String> all = SwitchPositions.of(row.item().particulars());
-                    if (!all.contains(position(word))) {
+                    String position = position(word, all);
+                    if (!all.contains(position)) {
                         throw new Edit.Refusal(Message.of("desk.condition.position", Message.quote(typed), all));
                     }
-                    return c.withSwitch(id, position(word));
+                    return c.withSwitch(id, position);
                 default:
                     return c.withLoad(id, load(c.load(id), figure, word, typed));
             }
         });
     }
 
-    private static String position(String word) {
+    private static String position(String word, List<String> all) {
         return switch (word) {
             case "on" -> "closed";
-            case "off" -> "open";
+            case "off" -> all.contains("0") ? "0" : "open";
             default -> word.replaceFirst("^way ", "");
         };
     }

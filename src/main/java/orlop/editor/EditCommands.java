@@ -45,7 +45,6 @@ final class EditCommands {
         c.add(CommandId.DUPLICATE, this::duplicate, this::anyComponent);
         c.add(CommandId.DELETE, this::delete, this::any);
         c.add(CommandId.SELECT_ALL, this::selectAll);
-        c.add(CommandId.FIND, this::find);
         c.add(CommandId.RENAME, () -> state().soleSelection().ifPresent(this::rename), this::renamable);
         c.add(CommandId.BACK_OUT, canvas::backOut);
         c.add(CommandId.TURN, this::turn, this::anyComponent);
@@ -137,27 +136,8 @@ final class EditCommands {
         session.select(ids);
     }
 
-    private void find() {
-        prompts.line(Texts.of("editor.find.title"), Texts.of("editor.find"), "").ifPresent(typed -> {
-            Optional<String> found = Finder.find(state(), typed);
-            if (found.isEmpty()) {
-                session.say(Message.of("editor.say.not-found", Message.quote(typed)));
-            } else {
-                show(found.get());
-            }
-        });
-    }
-
-    private void show(String id) {
-        session.showSheet(Finder.sheet(state().drawing(), id));
-        session.select(Set.of(id));
-        canvas.scene()
-                .flatMap(s ->
-                        s.items().stream().filter(i -> i.subject().equals(id)).findFirst())
-                .ifPresent(i -> canvas.reveal(i.bounds()));
-    }
-
-    private void rename(String id) {
+    /** Asks for a new tag of a component or cable. */
+    void rename(String id) {
         Note note = state().drawing().notes().get(id);
         if (note != null || state().drawing().links().contains(id)) {
             return; // their card is open; they have no tag
