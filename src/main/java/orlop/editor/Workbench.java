@@ -21,6 +21,7 @@ final class Workbench {
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final Commands commands;
     private final SheetCanvas canvas;
+    private final ContextMenus menus;
     private final Locker locker;
     private final Margin margin;
     private final FoldOut foldOut;
@@ -68,7 +69,8 @@ final class Workbench {
         EditCommands edits = new EditCommands(session, canvas, prompts, notes::edit);
         edits.addTo(commands);
         new ArrangeCommands(session, canvas, prompts).addTo(commands);
-        canvas.onMenu(new ContextMenus(session, canvas, commands, notes)::open);
+        this.menus = new ContextMenus(session, canvas, commands, notes);
+        canvas.onMenu(menus::open);
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), this::turnDark).addTo(commands);
         checks.addTo(commands);
         new VesselCommands(session, prompts).addTo(commands);
@@ -160,6 +162,10 @@ final class Workbench {
 
     Locker locker() {
         return locker;
+    }
+
+    ContextMenus menus() {
+        return menus;
     }
 
     FileCommands files() {
