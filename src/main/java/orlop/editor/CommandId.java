@@ -36,6 +36,7 @@ enum CommandId {
     JOIN("menu J"),
     LINK("menu shift J"),
     SWITCH("menu T"),
+    AUTOMATIC(null),
 
     NOTE("menu shift T"),
     REPEAT("menu shift R"),

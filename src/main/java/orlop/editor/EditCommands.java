@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import orlop.desk.CableRuns;
 import orlop.desk.Clip;
+import orlop.desk.HandSet;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Component;
@@ -56,6 +57,10 @@ final class EditCommands {
         c.add(CommandId.JOIN, () -> join(false), () -> ends().isPresent());
         c.add(CommandId.LINK, () -> join(true), () -> ends().isPresent());
         c.add(CommandId.SWITCH, this::turnSwitches, this::anySwitch);
+        c.add(
+                CommandId.AUTOMATIC,
+                () -> session.apply(HandSet.automatic(state().selection())),
+                () -> HandSet.any(state().drawing(), state().selection()));
     }
 
     private SessionState state() {

@@ -138,6 +138,10 @@ final class HandTool implements Tool {
             if (!session.state().selection().contains(id.get())) {
                 session.select(Set.of(id.get()));
             }
+            Optional<Gesture> byHand = HandSetGestures.at(canvas, item(from), from);
+            if (byHand.isPresent()) {
+                return byHand.get();
+            }
             return new MoveGesture(canvas, session.state().selection(), from);
         }
         return new RubberGesture(canvas, from);

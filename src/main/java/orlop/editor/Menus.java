@@ -46,6 +46,7 @@ final class Menus {
             draw.add(groupMenu(g, place));
         }
         m.fill(draw, null, CommandId.JOIN, CommandId.LINK, null, CommandId.NOTE, null, CommandId.SWITCH);
+        m.fill(draw, null, CommandId.AUTOMATIC);
         m.arrange();
         m.menu(
                 "view",
