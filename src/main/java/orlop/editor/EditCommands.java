@@ -49,7 +49,6 @@ final class EditCommands {
         c.add(CommandId.DUPLICATE, this::duplicate, () -> !movable().isEmpty());
         c.add(CommandId.DELETE, this::delete, this::any);
         c.add(CommandId.SELECT_ALL, this::selectAll);
-        c.add(CommandId.FIND, this::find);
         c.add(CommandId.RENAME, () -> state().soleSelection().ifPresent(this::rename), this::renamable);
         c.add(CommandId.BACK_OUT, canvas::backOut);
         c.add(CommandId.TURN, this::turn, this::anyComponent);
@@ -153,27 +152,8 @@ final class EditCommands {
         session.select(ids);
     }
 
-    private void find() {
-        prompts.line(Texts.of("editor.find.title"), Texts.of("editor.find"), "").ifPresent(typed -> {
-            Optional<String> found = Finder.find(state(), typed);
-            if (found.isEmpty()) {
-                session.say(Message.of("editor.say.not-found", Message.quote(typed)));
-            } else {
-                show(found.get());
-            }
-        });
-    }
-
-    private void show(String id) {
-        session.showSheet(Finder.sheet(state().drawing(), id));
-        session.select(Set.of(id));
-        canvas.scene()
-                .flatMap(s ->
-                        s.items().stream().filter(i -> i.subject().equals(id)).findFirst())
-                .ifPresent(i -> canvas.reveal(i.bounds()));
-    }
-
-    private void rename(String id) {
+    /** Asks for a new tag of a component or cable, or for the words of a note. */
+    void rename(String id) {
         if (state().drawing().notes().contains(id)) {
             onNote.accept(id);
             return;

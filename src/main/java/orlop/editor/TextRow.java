@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import orlop.desk.CardField;
 import orlop.desk.Measure;
 import orlop.desk.NumberInput;
-import orlop.desk.WireGauge;
 import orlop.drawing.Message;
 
 /**
@@ -152,7 +151,7 @@ final class TextRow extends FieldRow {
             if (typing()) {
                 note("= " + Texts.of(v.understood()));
             } else if (measure() == Measure.SQUARE_MILLIMETRE) {
-                note(WireGauge.around(v.value()));
+                note(Preferences.beside(v.value()));
             }
         }
     }

@@ -19,6 +19,7 @@ final class Answers implements Prompts {
     boolean readAgain;
     boolean openAsCopy;
     boolean agree;
+    int choice = -1;
 
     /** Fills in a form before it is agreed to. */
     Consumer<JComponent> filling = form -> {};
@@ -72,6 +73,12 @@ final class Answers implements Prompts {
     @Override
     public Optional<String> line(String title, String label, String initial) {
         return Optional.ofNullable(line);
+    }
+
+    @Override
+    public int choose(String title, String text, String... answers) {
+        asked.add(text);
+        return choice;
     }
 
     @Override

@@ -135,12 +135,12 @@ class ArrangeBenchTest {
         return Spot.at(p.xMm() + dx, p.yMm() + dy, canvas().viewport());
     }
 
-    /** How many dots a gesture paints on an empty sheet. */
-    private int painted(Gesture gesture) {
+    /** How many dots the lines of a gesture take on an empty sheet. */
+    private int painted(MoveGesture gesture) {
         var image = new java.awt.image.BufferedImage(1366, 740, java.awt.image.BufferedImage.TYPE_INT_ARGB);
         java.awt.Graphics2D g = image.createGraphics();
         g.transform(canvas().viewport().toView());
-        gesture.paint(g);
+        GuideLines.paint(g, gesture.guides(), canvas().viewport().mm(1));
         g.dispose();
         int n = 0;
         for (int i = 0; i < 1366 * 740; i++) {
