@@ -21,7 +21,6 @@ import orlop.findings.Severity;
 
 /** The card of one component, cable, link or note: its particulars to edit, and its results. */
 final class Card {
-    private final Session session;
     private final String item;
     private final int width;
     private final JPanel panel;
@@ -31,7 +30,6 @@ final class Card {
     private final JPanel more;
 
     Card(Session session, String item, int width, Drafts drafts, boolean moreOpen, Runnable onMore) {
-        this.session = session;
         this.item = item;
         this.panel = new Box(new Column(width, Look.px(4)));
         panel.setOpaque(false);

@@ -30,6 +30,7 @@ final class Workbench {
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final Commands commands;
     private final SheetCanvas canvas;
+    private final ContextMenus menus;
     private final Locker locker;
     private final Margin margin;
     private final FoldOut foldOut;
@@ -77,7 +78,8 @@ final class Workbench {
         EditCommands edits = new EditCommands(session, canvas, prompts, notes::edit);
         edits.addTo(commands);
         new ArrangeCommands(session, canvas, prompts).addTo(commands);
-        canvas.onMenu(new ContextMenus(session, canvas, commands, notes)::open);
+        this.menus = new ContextMenus(session, canvas, commands, notes);
+        canvas.onMenu(menus::open);
         this.strip = new ConditionsStrip(session).panel();
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, settings).addTo(commands);
         new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
@@ -181,6 +183,10 @@ final class Workbench {
 
     Locker locker() {
         return locker;
+    }
+
+    ContextMenus menus() {
+        return menus;
     }
 
     FindCommands finds() {
