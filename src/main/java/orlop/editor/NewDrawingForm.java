@@ -24,9 +24,10 @@ final class NewDrawingForm {
     private final JComboBox<String> rules;
     private final Map<JCheckBox, ElectricalSystem> systems = new LinkedHashMap<>();
 
-    NewDrawingForm() {
+    /** @param ruleSet offered at first */
+    NewDrawingForm(String ruleSet) {
         name = Forms.line(page, "editor.form.vessel", new JTextField(Texts.of("editor.new.vessel")));
-        rules = Forms.line(page, "editor.form.rules", ruleBox(""));
+        rules = Forms.line(page, "editor.form.rules", ruleBox(ruleSet));
         page.add(new WrapText(Texts.of("editor.form.rules.why"), Look::quiet, Look::small));
         add(ElectricalSystem.of("12", Nature.DC, 12), true);
         add(ElectricalSystem.of("24", Nature.DC, 24), false);

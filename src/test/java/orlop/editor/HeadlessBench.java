@@ -18,6 +18,7 @@ final class HeadlessBench {
 
     private final Session session;
     private final Workbench bench;
+    private final Answers answers = new Answers();
     private BufferedImage image = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
 
     private HeadlessBench(Drawing start) {
@@ -25,7 +26,7 @@ final class HeadlessBench {
         session = new Session(start, null, Review::of, Runnable::run, new EventThread(), e -> {
             throw new AssertionError(e);
         });
-        bench = new Workbench(session, new Answers(), new Settings(null), new NoDesks(), "ctrl", () -> {}, () -> {});
+        bench = new Workbench(session, answers, new Settings(null), new NoDesks(), "ctrl", () -> {}, () -> {});
         bench.panel().setSize(WIDTH, HEIGHT);
         lay(bench.panel());
     }
@@ -50,6 +51,11 @@ final class HeadlessBench {
 
     Workbench bench() {
         return bench;
+    }
+
+    /** What is answered in a person's place. */
+    Answers answers() {
+        return answers;
     }
 
     BufferedImage image() {

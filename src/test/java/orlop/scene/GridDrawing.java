@@ -151,7 +151,9 @@ public final class GridDrawing {
         void draw(boolean more) {
             double first = grid(room.minX() + 15);
             int columns = (int) ((room.maxX() - first - 27) / pitch) + 1;
-            double length = grid((columns - 1) * pitch + 15);
+            // Now and then a bar is too short for what hangs on it, so that its taps stand close and their lines spread.
+            double share = random.nextInt(6) == 0 ? 0.6 + 0.35 * random.nextDouble() : 1;
+            double length = Math.max(10, grid(share * (columns - 1) * pitch) + 15);
             bar = add(
                     random.nextInt(4) == 0
                             ? new Distribution.DistributionBoard(null, length, false)
@@ -210,7 +212,7 @@ public final class GridDrawing {
                 String s = add(SWITCHES.get(random.nextInt(SWITCHES.size())), x, top + 71, 0, system);
                 join(end, s + ".1");
                 end = s + ".2";
-            } else if (more == 1 && pitch > 42) { // its second feeder wants room beside the first
+            } else if (more == 1) {
                 String s = add(Kind.CHANGEOVER_SWITCH, x, top + 72.5, 0, system);
                 join(end, s + ".1");
                 cable(bar + ".u" + taps++, s + ".2");
