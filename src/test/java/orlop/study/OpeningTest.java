@@ -44,10 +44,7 @@ class OpeningTest {
     /** 25 V over 0.5 Ω are 50 A; 60 A of class T surely open from 81 A on. */
     @Test
     void a_feed_that_is_alone_in_one_condition_is_checked_in_that() {
-        Sketch s = twoBanks(60, 30, 0.49)
-                .condition("one")
-                .condition("both")
-                .source("one", "GB2", "off");
+        Sketch s = twoBanks(60, 30, 0.49).condition("one").condition("both").source("one", "GB2", "off");
 
         late(s).containsExactly("F1");
     }
@@ -70,8 +67,9 @@ class OpeningTest {
     void an_alternating_circuit_is_checked_too(double shoreLeastA, int expected) {
         Sketch s = AcSketch.of(Nature.AC1, 230)
                 .add("XD1", new Source.ShoreInlet(32.0, 1_500.0, shoreLeastA))
-                .add("F1", new Protection.CircuitBreaker(
-                        "mcb-c", 32.0, null, 6.0, null, 0.0, Poles.L_N, Position.CLOSED))
+                .add(
+                        "F1",
+                        new Protection.CircuitBreaker("mcb-c", 32.0, null, 6.0, null, 0.0, Poles.L_N, Position.CLOSED))
                 .link("XD1.1", "F1.1", 0.1)
                 .power("E1", 100)
                 .cable("W1", "F1.2", "E1.1", 1, 10);
