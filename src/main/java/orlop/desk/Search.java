@@ -19,12 +19,14 @@ import orlop.findings.Finding;
 
 /**
  * Finds items of all sheets by what a person types: tag, name, kind, a value with its unit, words of a note or of a
- * finding. The best hit comes first: the very tag, then the beginning of a tag, then words.
+ * finding. The best hit comes first: the very tag, then the beginning of a tag, then words. Used by one thread.
  */
 public final class Search {
     private static final int MOST = 200;
 
     private final Words words;
+    private @Nullable Drawing indexed;
+    private List<Item> index = List.of();
 
     /** @param words the language in which a person types */
     public Search(Words words) {
@@ -49,33 +51,30 @@ public final class Search {
 
     private record Ranked(int rank, Hit hit) {}
 
+    /** A number of a record, with the measure in which it is typed. */
+    private record Number(Measure measure, double value) {}
+
+    /**
+     * What can be found of one item.
+     *
+     * @param tag in small letters
+     * @param text tag and words in small letters
+     * @param particulars the words in its particulars
+     */
+    private record Item(Hit hit, String tag, String text, String particulars, List<Number> numbers) {}
+
     /** The hits, the best first, at most 200; none for blank words. */
     public List<Hit> find(SessionState s, String typed) {
         String text = lower(typed.strip());
         if (text.isEmpty()) {
             return List.of();
         }
-        Drawing d = s.drawing();
+        Map<Measure, Double> values = values(text);
         List<Ranked> all = new ArrayList<>();
-        Typed typedText = new Typed(text);
-        for (Component c : d.components().values()) {
-            String kind = words.text(c.kind().term());
-            String what = c.name().isEmpty() ? kind : c.name() + ", " + kind;
-            rank(
-                    all,
-                    typedText,
-                    new Hit(c.id(), what, c.place().sheet(), number(d, c.place().sheet()), null),
-                    (Record) c.particulars());
-        }
-        for (Cable w : d.cables().values()) {
-            String what = w.from().component() + " – " + w.to().component();
-            what = w.name().isEmpty() ? what : w.name() + ", " + what;
-            String sheet = sheet(d, w.id());
-            rank(all, typedText, new Hit(w.id(), what, sheet, number(d, sheet), null), w);
-        }
-        for (Note n : d.notes().values()) {
-            if (all(lower(n.text()), text)) {
-                all.add(new Ranked(4, new Hit(n.id(), n.text(), n.sheet(), number(d, n.sheet()), null)));
+        for (Item i : index(s.drawing())) {
+            int rank = rank(i, text, values);
+            if (rank >= 0) {
+                all.add(new Ranked(rank, i.hit()));
             }
         }
         findings(all, s, text);
@@ -86,51 +85,79 @@ public final class Search {
                 .toList();
     }
 
-    private static void rank(List<Ranked> all, Typed typed, Hit hit, Record particulars) {
-        String tag = lower(hit.item());
-        String hay = tag + " " + lower(hit.text());
-        int rank;
-        if (tag.equals(typed.text)) {
-            rank = 0;
-        } else if (tag.startsWith(typed.text)) {
-            rank = 1;
-        } else if (all(hay, typed.text)) {
-            rank = 2;
-        } else if (typed.isValueIn(particulars) || all(hay + " " + words(particulars), typed.text)) {
-            rank = 3;
-        } else {
-            return;
+    private static int rank(Item i, String text, Map<Measure, Double> values) {
+        if (i.tag().equals(text)) {
+            return 0;
         }
-        all.add(new Ranked(rank, hit));
+        if (i.tag().startsWith(text)) {
+            return 1;
+        }
+        if (all(i.text(), text)) {
+            return 2;
+        }
+        boolean value =
+                i.numbers().stream().anyMatch(n -> Double.valueOf(n.value()).equals(values.get(n.measure())));
+        return value || all(i.text() + " " + i.particulars(), text) ? 3 : -1;
     }
 
     /** What was typed, as a value of each measure as which it can be read. */
-    private static final class Typed {
-        private final String text;
-        private final Map<Measure, Double> values = new EnumMap<>(Measure.class);
-
-        Typed(String text) {
-            this.text = text;
-            for (Measure m : Measure.values()) {
-                if (NumberInput.read(text, m) instanceof NumberInput.Value v) {
-                    values.put(m, v.value());
-                }
+    private static Map<Measure, Double> values(String text) {
+        Map<Measure, Double> values = new EnumMap<>(Measure.class);
+        for (Measure m : Measure.values()) {
+            if (NumberInput.read(text, m) instanceof NumberInput.Value v) {
+                values.put(m, v.value());
             }
         }
+        return values;
+    }
 
-        boolean isValueIn(Record record) {
-            if (values.isEmpty()) {
-                return false;
+    /** Everything that can be found in a drawing; it is gathered once, not with every letter that is typed. */
+    @SuppressWarnings("ReferenceEquality") // another drawing is another object
+    private List<Item> index(Drawing d) {
+        if (indexed == d) {
+            return index;
+        }
+        List<Item> items = new ArrayList<>();
+        for (Component c : d.components().values()) {
+            String kind = words.text(c.kind().term());
+            String what = c.name().isEmpty() ? kind : c.name() + ", " + kind;
+            items.add(item(d, c.id(), what, c.place().sheet(), (Record) c.particulars()));
+        }
+        for (Cable w : d.cables().values()) {
+            String ends = w.from().component() + " – " + w.to().component();
+            String what = w.name().isEmpty() ? ends : w.name() + ", " + ends;
+            items.add(item(d, w.id(), what, sheet(d, w.id()), w));
+        }
+        for (Note n : d.notes().values()) {
+            Hit hit = new Hit(n.id(), n.text(), n.sheet(), number(d, n.sheet()), null);
+            items.add(new Item(hit, lower(n.id()), lower(n.text()), "", List.of()));
+        }
+        index = items;
+        indexed = d;
+        return items;
+    }
+
+    private static Item item(Drawing d, String id, String what, String sheet, Record particulars) {
+        StringBuilder text = new StringBuilder();
+        List<Number> numbers = new ArrayList<>();
+        gather(particulars, text, numbers);
+        Hit hit = new Hit(id, what, sheet, number(d, sheet), null);
+        return new Item(hit, lower(id), lower(id + " " + what), text.toString(), List.copyOf(numbers));
+    }
+
+    /** The words and numbers in a record and in the records in it: standard types, chemistry, areas. */
+    private static void gather(Record record, StringBuilder text, List<Number> numbers) {
+        for (RecordParts.Part p : RecordParts.of(record.getClass())) {
+            Object v = RecordParts.get(record, p.name());
+            if (v instanceof java.lang.Number n) {
+                numbers.add(new Number(Measure.ofField(p.name()), n.doubleValue()));
+            } else if (v instanceof Named n) {
+                text.append(lower(n.word())).append(' ');
+            } else if (v instanceof String t) {
+                text.append(lower(t)).append(' ');
+            } else if (v instanceof Record r && !(v instanceof TerminalRef)) {
+                gather(r, text, numbers);
             }
-            for (RecordParts.Part p : RecordParts.of(record.getClass())) {
-                Object v = RecordParts.get(record, p.name());
-                boolean it = v instanceof Number n
-                        && Double.valueOf(n.doubleValue()).equals(values.get(Measure.ofField(p.name())));
-                if (it || (v instanceof Record r && isValueIn(r))) {
-                    return true;
-                }
-            }
-            return false;
         }
     }
 
@@ -157,22 +184,6 @@ public final class Search {
             }
         }
         return true;
-    }
-
-    /** The words in a record and in the records in it: standard types, chemistry, conductors. */
-    private static String words(Record record) {
-        StringBuilder words = new StringBuilder();
-        for (RecordParts.Part p : RecordParts.of(record.getClass())) {
-            Object v = RecordParts.get(record, p.name());
-            if (v instanceof Named n) {
-                words.append(lower(n.word())).append(' ');
-            } else if (v instanceof String t) {
-                words.append(lower(t)).append(' ');
-            } else if (v instanceof Record r && !(v instanceof TerminalRef)) {
-                words.append(words(r));
-            }
-        }
-        return words.toString();
     }
 
     private static String lower(String s) {

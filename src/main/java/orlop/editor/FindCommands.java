@@ -10,6 +10,7 @@ import orlop.findings.Finding;
 /** The two cards that find something: a command, or an item of any sheet. */
 final class FindCommands {
     private final Session session;
+    private final Search search = new Search(Texts.words());
     private final SheetCanvas canvas;
     private final Lookup commands;
     private final Lookup items;
@@ -41,8 +42,7 @@ final class FindCommands {
     }
 
     private List<Lookup.Entry> hits(String typed) {
-        return new Search(Texts.words())
-                .find(session.state(), typed).stream().map(this::entry).toList();
+        return search.find(session.state(), typed).stream().map(this::entry).toList();
     }
 
     private Lookup.Entry entry(Search.Hit h) {

@@ -160,10 +160,16 @@ final class Lookup {
 
     /** Opens the card over the upper part of a component. */
     void open(JComponent over) {
+        if (panel.isShowing()) {
+            field.selectAll();
+            field.requestFocusInWindow();
+            return;
+        }
         JRootPane root = over.getRootPane();
         if (root != null) {
             cameFrom = java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager()
                     .getFocusOwner();
+            javax.swing.SwingUtilities.updateComponentTreeUI(panel); // the look may have changed while it was away
             root.getLayeredPane().add(panel, JLayeredPane.POPUP_LAYER);
             java.awt.Point at = javax.swing.SwingUtilities.convertPoint(over, 0, 0, root.getLayeredPane());
             Dimension wanted = panel.getPreferredSize();
@@ -211,17 +217,20 @@ final class Lookup {
 
     void close() {
         Component back = cameFrom;
-        hide();
         if (back != null) {
-            back.requestFocusInWindow();
+            back.requestFocusInWindow(); // before the field goes: what has the focus must not vanish with it
         }
+        hide();
     }
 
     private void hide() {
+        if (!panel.isVisible()) {
+            return;
+        }
         cameFrom = null;
         panel.setVisible(false);
-        if (panel.getParent() != null) {
-            java.awt.Container parent = panel.getParent();
+        java.awt.Container parent = panel.getParent();
+        if (parent != null) {
             parent.remove(panel);
             parent.repaint();
         }

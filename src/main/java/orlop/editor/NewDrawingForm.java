@@ -11,6 +11,7 @@ import orlop.desk.RecordParts;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Nature;
+import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
 import orlop.drawing.Vessel;
 
@@ -60,6 +61,7 @@ final class NewDrawingForm {
         Drawing d = Drawing.empty(typed.isEmpty() ? Texts.of("editor.new.vessel") : typed);
         Vessel v = RecordParts.with(d.vessel(), "ruleSet", RULE_SETS.get(Math.max(0, rules.getSelectedIndex())));
         d = d.withVessel(v).with(Sheet.of("1", Texts.of("editor.new.sheet")));
+        d = d.with(OperatingCondition.asDrawn("c1", Texts.of("editor.new.condition")));
         boolean any = systems.keySet().stream().anyMatch(JCheckBox::isSelected);
         for (Map.Entry<JCheckBox, ElectricalSystem> e : systems.entrySet()) {
             if (e.getKey().isSelected() || (!any && e.getValue().id().equals("12"))) {

@@ -31,6 +31,8 @@ public final class Checker {
             new DeviceRules.NoRating(),
             new CableRules.NoLength(),
             RemarkRule.assumed(),
+            GatheredRule.heatUnknown(),
+            GatheredRule.shortRuns(),
             RemarkRule.notCalculated(),
             new LoadRules.NeverRuns(),
             new StrayRules.OnRemoved());

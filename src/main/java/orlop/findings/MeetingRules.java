@@ -50,7 +50,7 @@ final class MeetingRules {
                 int off = Math.abs(2 * i - way.size() + 1);
                 if (bar && off < least) {
                     least = off;
-                    best = k.id();
+                    best = way.get(i);
                 }
             }
             return c.component(best) == null ? way.get(0) : best;

@@ -34,13 +34,12 @@ final class ShortRuns {
         double longestS = 0;
         for (Component k : machines) {
             ComponentResult result = r.components().get(k.id());
-            boolean behind = result != null
-                    && result.feedingPath().contains(device.component().id());
-            if (behind && k.particulars() instanceof Consumer.ShortTimeMachine m) {
-                double own = current(result);
-                shortA += own;
-                longestS = own > 0 ? Math.max(longestS, 60 * m.runMinutes()) : longestS;
+            if (result == null || !(k.particulars() instanceof Consumer.ShortTimeMachine m)) {
+                continue;
             }
+            double own = result.feedingPath().contains(device.component().id()) ? current(result) : 0;
+            shortA += own;
+            longestS = own > 0 ? Math.max(longestS, 60 * m.runMinutes()) : longestS;
         }
         return ratedA != null && longestS > 0 && amps - shortA <= ratedA && holds(device, ratedA, amps, longestS);
     }
@@ -60,9 +59,11 @@ final class ShortRuns {
         }
         TimeCurrentBand band = new TimeCurrentBand(device.family().get(), ratedA);
         Double operatesA = device.operatesAtA();
-        boolean unlisted = !band.hasLeastTimes() && operatesA != null && amps < operatesA;
-        return band.notBeforeS(amps) >= seconds
-                || (unlisted && band.surelyByS(operatesA) * SHARE_OF_OPENING >= seconds);
+        if (band.notBeforeS(amps) >= seconds || operatesA == null) {
+            return band.notBeforeS(amps) >= seconds;
+        }
+        boolean unlisted = !band.hasLeastTimes() && amps < operatesA;
+        return unlisted && band.surelyByS(operatesA) * SHARE_OF_OPENING >= seconds;
     }
 
     /** Whether nothing but such machines is behind the device, so that a cable's design current is theirs. */

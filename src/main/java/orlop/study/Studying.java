@@ -127,14 +127,22 @@ final class Studying {
     private double faultMinA(int pin) {
         double least = Double.NaN;
         for (int i = 0; i < operations.size(); i++) {
-            Operation o = operations.get(i);
-            int node = o.assembly().node(pin);
-            boolean fed = o.network().feeding().feeds(pin);
-            double here =
-                    o.isAc(pin) ? acFaults.get(i).minA(node) : faults.get(i).minA(node);
-            least = fed && !(least <= here) && !Double.isNaN(here) ? here : least;
+            double here = faultMinA(pin, i);
+            least = !(least <= here) && !Double.isNaN(here) ? here : least;
         }
         return least;
+    }
+
+    /** In one condition; NaN where nothing feeds the pin in it. */
+    private double faultMinA(int pin, int condition) {
+        Operation o = operations.get(condition);
+        int node = o.assembly().node(pin);
+        boolean fed = o.network().feeding().feeds(pin);
+        return !fed
+                ? Double.NaN
+                : o.isAc(pin)
+                        ? acFaults.get(condition).minA(node)
+                        : faults.get(condition).minA(node);
     }
 
     private void giveUpIfStale() {
@@ -264,6 +272,11 @@ final class Studying {
         @Override
         public double faultMinA(int pin) {
             return Studying.this.faultMinA(pin);
+        }
+
+        @Override
+        public double faultMinA(int pin, int condition) {
+            return Studying.this.faultMinA(pin, condition);
         }
 
         @Override

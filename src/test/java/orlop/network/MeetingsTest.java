@@ -23,7 +23,7 @@ class MeetingsTest {
     private static final int SWITCHES = 6;
 
     /** A switch between bars: a changeover's ways and common, a contactor's two ends. */
-    private record Switch(String id, int[] bars, int interlock) {}
+    private record Switch(String id, List<Integer> bars, int interlock) {}
 
     private final List<int[]> joined = new ArrayList<>();
     private final List<Switch> switches = new ArrayList<>();
@@ -62,7 +62,8 @@ class MeetingsTest {
         for (int i = 0; i < SWITCHES; i++) {
             String id = "Q" + i;
             boolean changeover = random.nextBoolean();
-            int[] bars = random.ints(changeover ? 3 : 2, 0, BARS).toArray();
+            List<Integer> bars =
+                    random.ints(changeover ? 3 : 2, 0, BARS).boxed().toList();
             int interlock = changeover ? -1 : random.nextInt(2);
             switches.add(new Switch(id, bars, interlock));
             s.add(
@@ -70,8 +71,8 @@ class MeetingsTest {
                     changeover
                             ? new Switching.Changeover(2, null, Poles.POSITIVE, 0, "")
                             : new Switching.Contactor(null, 0.0, Poles.POSITIVE, Position.OPEN, "K" + interlock));
-            for (int t = 0; t < bars.length; t++) {
-                s.link(id + "." + (t + 1), "WC" + bars[t] + "." + id + t);
+            for (int t = 0; t < bars.size(); t++) {
+                s.link(id + "." + (t + 1), "WC" + bars.get(t) + "." + id + t);
             }
         }
         return s;
@@ -83,7 +84,7 @@ class MeetingsTest {
             return isAllowed(positions) && joins(positions);
         }
         boolean found = false;
-        for (int p = 0; p < switches.get(at).bars().length && !found; p++) {
+        for (int p = 0; p < switches.get(at).bars().size() && !found; p++) {
             positions[at] = p;
             found = anyPosition(at + 1, positions);
         }
@@ -106,11 +107,11 @@ class MeetingsTest {
         Arrays.setAll(group, i -> i);
         joined.forEach(j -> merge(group, j[0], j[1]));
         for (int i = 0; i < SWITCHES; i++) {
-            int[] bars = switches.get(i).bars();
-            if (bars.length == 2 && positions[i] == 1) {
-                merge(group, bars[0], bars[1]);
-            } else if (bars.length == 3 && positions[i] > 0) {
-                merge(group, bars[positions[i] - 1], bars[2]);
+            List<Integer> bars = switches.get(i).bars();
+            if (bars.size() == 2 && positions[i] == 1) {
+                merge(group, bars.get(0), bars.get(1));
+            } else if (bars.size() == 3 && positions[i] > 0) {
+                merge(group, bars.get(positions[i] - 1), bars.get(2));
             }
         }
         return group[0] == group[BARS - 1];

@@ -151,7 +151,10 @@ public final class GridDrawing {
         void draw(boolean more) {
             double first = grid(room.minX() + 15);
             int columns = (int) ((room.maxX() - first - 27) / pitch) + 1;
-            double length = grid((columns - 1) * pitch + 15);
+            // Now and then a bar is too short for what hangs on it, so that its taps stand close and their lines
+            // spread.
+            double share = random.nextInt(6) == 0 ? 0.6 + 0.35 * random.nextDouble() : 1;
+            double length = Math.max(10, grid(share * (columns - 1) * pitch) + 15);
             bar = add(
                     random.nextInt(4) == 0
                             ? new Distribution.DistributionBoard(null, length, false)

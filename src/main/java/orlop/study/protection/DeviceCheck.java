@@ -7,6 +7,7 @@ import orlop.drawing.ElectricalSystem;
 import orlop.network.Connection;
 import orlop.study.Gap;
 import orlop.study.model.DeviceModel;
+import orlop.study.model.Rating;
 
 /** Whether one device can break the highest fault current at its place, and is made for its system's voltage. */
 final class DeviceCheck {
@@ -64,10 +65,22 @@ final class DeviceCheck {
                 false,
                 device.component().id(),
                 conditions,
-                proposer.among(system, rating, rating * 2, faultA),
+                instead(system, edge == null ? -1 : grid.cable(edge), rating, faultA),
                 Double.NaN,
                 Double.NaN,
                 List.of()));
+    }
+
+    /** The device that would do in its place. */
+    private Gap.@Nullable Proposal instead(ElectricalSystem system, int cable, double ratingA, double faultA) {
+        double design = cable < 0 ? 0 : around.designA(cable);
+        double ampacity = cable < 0 ? Double.POSITIVE_INFINITY : ampacityA(cable);
+        return proposer.replacement(system, ratingA, Double.isFinite(design) ? design : 0, ampacity, faultA);
+    }
+
+    private double ampacityA(int cable) {
+        Rating r = around.rating(cable);
+        return r == null ? Double.POSITIVE_INFINITY : r.amps();
     }
 
     private String source() {

@@ -20,6 +20,9 @@ public interface Surroundings {
     /** Lowest fault current of all conditions in which a terminal's point is fed, by pin; NaN if nothing feeds it. */
     double faultMinA(int pin);
 
+    /** As {@link #faultMinA(int)}, in the condition of this place in the list alone. */
+    double faultMinA(int pin, int condition);
+
     /** Highest fault current in any condition through a connection; NaN if it is not determined. */
     double faultThroughA(int connection);
 
