@@ -20,10 +20,7 @@ final class Decisions {
      *
      * @param settled where its own label stands for good; null if that is not decided by it
      */
-    record Decision(
-            Rect seen,
-            Map<String, Spot> moves,
-            Label.@Nullable Put settled) {
+    record Decision(Rect seen, Map<String, Spot> moves, Label.@Nullable Put settled) {
         boolean same(@Nullable Decision o) {
             return o != null && o.moves.equals(moves) && Objects.equals(o.settled, settled);
         }
@@ -112,8 +109,7 @@ final class Decisions {
             first++;
         }
         int last = 0;
-        while (last < least - first
-                && was.get(was.size() - 1 - last).equals(is.get(is.size() - 1 - last))) {
+        while (last < least - first && was.get(was.size() - 1 - last).equals(is.get(is.size() - 1 - last))) {
             last++;
         }
         List<Ground.Solid.Key> old = was.subList(first, was.size() - last);

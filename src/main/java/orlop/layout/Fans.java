@@ -27,7 +27,8 @@ final class Fans {
         boolean lying = !tap.heading().horizontal();
         double room = lying ? Math.abs(far.y() - tap.y()) : Math.abs(far.x() - tap.x());
         for (double d = PITCH; d <= room - LEAST_LEG_MM; d += PITCH) {
-            double at = (lying ? tap.y() : tap.x()) + d * (lying ? tap.heading().dy() : tap.heading().dx());
+            double at = (lying ? tap.y() : tap.x())
+                    + d * (lying ? tap.heading().dy() : tap.heading().dx());
             at = Math.rint(at / PITCH) * PITCH;
             Point p = lying ? new Point(tap.x(), at) : new Point(at, tap.y());
             Point q = lying ? new Point(far.x(), at) : new Point(at, far.y());

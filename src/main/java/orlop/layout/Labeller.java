@@ -255,8 +255,7 @@ public final class Labeller {
 
     /** The cheapest spot as things stand; costs of what cannot move are worked out once, and only when they matter. */
     private Spot best(Label l, Seen seen) {
-        double[] costs =
-                solidCosts.computeIfAbsent(l.id(), k -> unknown(spots(l).size()));
+        double[] costs = solidCosts.computeIfAbsent(l.id(), k -> unknown(spots(l).size()));
         List<Spot> spots = spots(l);
         Spot best = spots.get(0);
         double least = Double.POSITIVE_INFINITY;

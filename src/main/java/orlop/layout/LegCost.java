@@ -40,7 +40,6 @@ final class LegCost {
             this.clearanceMm = clearanceMm;
             this.pitchMm = pitchMm;
         }
-
     }
 
     /**

@@ -92,10 +92,9 @@ public final class ManyEnds {
             double x = -half + i * PITCH_MM;
             lines.add(List.of(new double[] {x, -2.5}, new double[] {x, HALF_MM}));
             lines.add(List.of(
-                    new double[] {x - 1.25, -0.6},
-                    new double[] {x + 1.25, -0.6},
-                    new double[] {x, 1.6},
-                    new double[] {x - 1.25, -0.6}));
+                    new double[] {x - 1.25, -0.6}, new double[] {x + 1.25, -0.6}, new double[] {x, 1.6}, new double[] {
+                        x - 1.25, -0.6
+                    }));
             lines.add(List.of(new double[] {x - 1.25, 1.6}, new double[] {x + 1.25, 1.6}));
         }
     }

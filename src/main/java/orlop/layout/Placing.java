@@ -56,8 +56,7 @@ public final class Placing {
         return BarReach.lengthened(all, lengths);
     }
 
-    private Placed place(
-            Drawing drawing, Component c, @Nullable OperatingCondition condition, BarLengths lengths) {
+    private Placed place(Drawing drawing, Component c, @Nullable OperatingCondition condition, BarLengths lengths) {
         Particulars p = c.particulars();
         if (p instanceof Distribution.Busbar b) {
             Rect bar = bar(c.place(), lengths.of(c, b.drawnLengthMm()));

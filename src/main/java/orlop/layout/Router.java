@@ -97,8 +97,9 @@ public final class Router {
         List<Connection> queue = shortestFirst(rest);
         queue.removeIf(this::straight);
         // What leads from a bar to beyond its end, the farthest first: see Fans.
-        List<Connection> beyond = new ArrayList<>(
-                queue.stream().filter(c -> ends.isKept(c, c.from()) || ends.isKept(c, c.to())).toList());
+        List<Connection> beyond = new ArrayList<>(queue.stream()
+                .filter(c -> ends.isKept(c, c.from()) || ends.isKept(c, c.to()))
+                .toList());
         beyond.sort(Comparator.comparingInt(ends::rank));
         queue.removeAll(beyond);
         beyond.forEach(this::search);
@@ -184,7 +185,8 @@ public final class Router {
     }
 
     private double cost(Connection c, Port a, Port b, Seen seen) {
-        return legs(c, new Ends.Pair(List.of(a), List.of(b)), seen, LegCost.Care.FULL).leg(a.x(), a.y(), b.x(), b.y());
+        return legs(c, new Ends.Pair(List.of(a), List.of(b)), seen, LegCost.Care.FULL)
+                .leg(a.x(), a.y(), b.x(), b.y());
     }
 
     private void search(Connection c) {

@@ -34,8 +34,16 @@ final class WaySearch {
         this.tables = tables;
         List<Port> all = new ArrayList<>(starts);
         all.addAll(goals);
-        xs = lines(legs.pitchMm(), area.minX(), area.maxX(), all.stream().mapToDouble(Port::x).toArray());
-        ys = lines(legs.pitchMm(), area.minY(), area.maxY(), all.stream().mapToDouble(Port::y).toArray());
+        xs = lines(
+                legs.pitchMm(),
+                area.minX(),
+                area.maxX(),
+                all.stream().mapToDouble(Port::x).toArray());
+        ys = lines(
+                legs.pitchMm(),
+                area.minY(),
+                area.maxY(),
+                all.stream().mapToDouble(Port::y).toArray());
         tables.begin(xs.length * ys.length);
         goalOf = new int[goals.size()];
         for (int n = 0; n < goalOf.length; n++) {

@@ -72,7 +72,10 @@ final class FindingSheets {
                 y += row.heightMm();
             }
             String spoken = String.join("; ", rows.stream().map(LegendRow::text).toList());
-            double width = rows.stream().mapToDouble(r -> r.width(LegendRow.SAMPLE_MM)).max().orElse(0);
+            double width = rows.stream()
+                    .mapToDouble(r -> r.width(LegendRow.SAMPLE_MM))
+                    .max()
+                    .orElse(0);
             items.add(Role.LEGEND, "", spoken, Rect.of(x, top, width, y - top), marks, Map.of());
         }
     }

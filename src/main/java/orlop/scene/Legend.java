@@ -109,7 +109,11 @@ final class Legend {
         List<Mark> marks = new ArrayList<>();
         List<String> spoken = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            marks.addAll(rows.get(i).marks(places.get(i).rect().minX(), places.get(i).rect().minY(), places.get(i).sampleMm()));
+            marks.addAll(rows.get(i)
+                    .marks(
+                            places.get(i).rect().minX(),
+                            places.get(i).rect().minY(),
+                            places.get(i).sampleMm()));
             spoken.add(rows.get(i).text());
         }
         marks.addAll(notice);

@@ -160,8 +160,7 @@ final class SheetComposer {
         Rect bar = p.bar();
         double w = block.width();
         double h = block.height();
-        Spots spots =
-                bar != null ? BoxSpots.alongBar(p.ink(), w, h) : BoxSpots.around(p.ink(), placing.sides(p), w, h);
+        Spots spots = bar != null ? BoxSpots.alongBar(p.ink(), w, h) : BoxSpots.around(p.ink(), placing.sides(p), w, h);
         Point dragged = p.component().place().labelAt();
         Point at = p.component().place().at();
         boolean fixed = dragged != null;

@@ -12,8 +12,8 @@ import orlop.drawing.RefitStatus;
 import orlop.layout.Heading;
 import orlop.layout.Junctions;
 import orlop.layout.Label;
-import orlop.layout.ManyEnds;
 import orlop.layout.LineNames;
+import orlop.layout.ManyEnds;
 import orlop.layout.Placed;
 import orlop.layout.Port;
 import orlop.layout.Rect;
@@ -223,8 +223,7 @@ final class SheetItems {
     /** A component with more terminals than any symbol has; one of a kind without strokes is a box. */
     private void manyEnds(List<Mark> marks, Placed p, Ink ink) {
         Component c = p.component();
-        String state =
-                SwitchText.of(c.id(), c.particulars(), view.condition()).actual();
+        String state = SwitchText.of(c.id(), c.particulars(), view.condition()).actual();
         List<List<Point>> strokes = ManyEnds.strokes(c, state);
         if (strokes.isEmpty()) {
             marks.add(new Mark.Box(p.ink(), null, ink, THIN_MM, Mark.Dash.SOLID));

@@ -100,9 +100,10 @@ class SheetInkTest {
                     .toList();
             for (int i = 0; i < taps.size(); i++) {
                 for (int j = 0; j < i; j++) {
-                    if (InkedSheet.line(taps.get(i).points()).crosses(InkedSheet.line(taps.get(j).points()))) {
-                        crossed.add("taps of " + bar.component() + " cross: " + taps.get(j).id() + " and "
-                                + taps.get(i).id());
+                    if (InkedSheet.line(taps.get(i).points())
+                            .crosses(InkedSheet.line(taps.get(j).points()))) {
+                        crossed.add("taps of " + bar.component() + " cross: "
+                                + taps.get(j).id() + " and " + taps.get(i).id());
                     }
                 }
             }
