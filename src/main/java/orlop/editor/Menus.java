@@ -39,14 +39,16 @@ final class Menus {
         m.fill(file, CommandId.PREFERENCES, null, CommandId.CLOSE, CommandId.QUIT);
         m.menu("edit", CommandId.UNDO, CommandId.REDO, null, CommandId.CUT, CommandId.COPY, CommandId.PASTE)
                 .setName("menu.edit");
-        m.fill(m.last(), CommandId.DUPLICATE, CommandId.DELETE, null, CommandId.SELECT_ALL, CommandId.FIND);
-        m.fill(m.last(), CommandId.FIND_COMMAND);
+        m.fill(m.last(), CommandId.DUPLICATE, CommandId.DELETE, null, CommandId.SELECT_ALL, CommandId.SELECT_KIND);
+        m.fill(m.last(), CommandId.SELECT_CONNECTED, null, CommandId.FIND, CommandId.FIND_COMMAND);
         m.fill(m.last(), CommandId.RENAME, null, CommandId.BACK_OUT);
         JMenu draw = m.menu("draw");
         for (Group g : Group.values()) {
             draw.add(groupMenu(g, place));
         }
-        m.fill(draw, null, CommandId.JOIN, CommandId.LINK, null, CommandId.TURN, CommandId.MIRROR, CommandId.SWITCH);
+        m.fill(draw, null, CommandId.JOIN, CommandId.LINK, null, CommandId.NOTE, null, CommandId.SWITCH);
+        m.fill(draw, null, CommandId.AUTOMATIC);
+        m.arrange();
         m.menu(
                 "view",
                 CommandId.ZOOM_IN,
@@ -69,6 +71,13 @@ final class Menus {
         m.fill(m.last(), CommandId.SHEET_EARLIER, CommandId.SHEET_LATER, CommandId.DELETE_SHEET);
         m.menu("help", CommandId.KEYS, CommandId.ABOUT);
         return m.bar;
+    }
+
+    private void arrange() {
+        menu("arrange", CommandId.TURN, CommandId.MIRROR, null, CommandId.ALIGN_LEFT, CommandId.ALIGN_RIGHT);
+        fill(last(), CommandId.ALIGN_TOP, CommandId.ALIGN_BOTTOM, CommandId.ALIGN_COLUMN, CommandId.ALIGN_ROW, null);
+        fill(last(), CommandId.DISTRIBUTE_ACROSS, CommandId.DISTRIBUTE_DOWN, null, CommandId.REPEAT, null);
+        fill(last(), CommandId.RENUMBER, CommandId.RENUMBER_SELECTED, null, CommandId.LOCK, CommandId.UNLOCK);
     }
 
     /** The key with which this system's menus are worked: {@code ctrl}, or {@code meta} on a Mac. */

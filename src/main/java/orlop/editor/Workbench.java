@@ -3,7 +3,6 @@ package orlop.editor;
 import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
@@ -15,8 +14,6 @@ import orlop.desk.SessionState;
 
 /** All that lies within a window, put together. It needs no screen: a test can paint it into an image. */
 final class Workbench {
-    private static final List<String> ARROWS = List.of("LEFT", "RIGHT", "UP", "DOWN");
-
     private static final Map<CommandId, String> FOLDS = new LinkedHashMap<>();
 
     static {
@@ -72,8 +69,12 @@ final class Workbench {
                 onClose);
         files.addTo(commands);
         new ExportCommands(session, shown, prompts).addTo(commands);
-        EditCommands edits = new EditCommands(session, canvas, prompts);
+        NoteCommands notes = new NoteCommands(session, canvas, prompts);
+        notes.addTo(commands);
+        EditCommands edits = new EditCommands(session, canvas, prompts, notes::edit);
         edits.addTo(commands);
+        new ArrangeCommands(session, canvas, prompts).addTo(commands);
+        canvas.onMenu(new ContextMenus(session, canvas, commands, notes)::open);
         this.strip = new ConditionsStrip(session).panel();
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, settings).addTo(commands);
         new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
@@ -98,7 +99,9 @@ final class Workbench {
             throw new IllegalStateException("a command has no body");
         }
         commands.bind(panel);
-        arrows(edits);
+        new CanvasKeys(canvas, edits, margin.panel());
+        key("shift F10", canvas::menuByKey);
+        key("CONTEXT_MENU", canvas::menuByKey);
         lay();
         pointing.listen(commands::refresh);
         session.listen((before, after) -> commands.refresh());
@@ -136,23 +139,14 @@ final class Workbench {
         panel.add(status.panel(), BorderLayout.SOUTH);
     }
 
-    private void arrows(EditCommands edits) {
-        for (String arrow : ARROWS) {
-            int dx = arrow.equals("LEFT") ? -1 : arrow.equals("RIGHT") ? 1 : 0;
-            int dy = arrow.equals("UP") ? -1 : arrow.equals("DOWN") ? 1 : 0;
-            arrow(edits, arrow, dx, dy, false);
-            arrow(edits, "shift " + arrow, dx, dy, true);
-        }
-    }
-
-    private void arrow(EditCommands edits, String key, int dx, int dy, boolean far) {
+    private void key(String key, Runnable body) {
         canvas.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
         canvas.getActionMap().put(key, new AbstractAction() {
             private static final long serialVersionUID = 1L;
 
             @Override
             public void actionPerformed(ActionEvent e) {
-                edits.nudge(dx, dy, far);
+                body.run();
             }
         });
     }

@@ -47,6 +47,24 @@ final class Ends {
         return free.isEmpty() ? p.ports() : free;
     }
 
+    /** The spot of a bar straight across from a corner set by hand, taken or not; none if the corner lies beyond it. */
+    Optional<Port> across(TerminalRef end, Point corner) {
+        Rect bar = component(end).bar();
+        if (bar == null) {
+            return Optional.empty();
+        }
+        double x = corner.xMm();
+        double y = corner.yMm();
+        if (bar.width() >= bar.height()) {
+            Heading h = y < bar.centreY() ? Heading.UP : Heading.DOWN;
+            return x < bar.minX() || x > bar.maxX()
+                    ? Optional.empty()
+                    : Optional.of(new Port(end, x, bar.centreY(), h));
+        }
+        Heading h = x < bar.centreX() ? Heading.LEFT : Heading.RIGHT;
+        return y < bar.minY() || y > bar.maxY() ? Optional.empty() : Optional.of(new Port(end, bar.centreX(), y, h));
+    }
+
     void take(Way w) {
         taps.take(w.connection().from().component(), w.start());
         taps.take(w.connection().to().component(), w.end());

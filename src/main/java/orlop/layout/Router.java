@@ -119,8 +119,10 @@ public final class Router {
         }
         Seen seen = new Seen();
         Ends.Pair pair = ends.of(c, seen);
-        Port start = nearest(pair.starts(), c.bends().get(0));
-        Port end = nearest(pair.goals(), c.bends().get(c.bends().size() - 1));
+        Point first = c.bends().get(0);
+        Point last = c.bends().get(c.bends().size() - 1);
+        Port start = ends.across(c.from(), first).orElseGet(() -> nearest(pair.starts(), first));
+        Port end = ends.across(c.to(), last).orElseGet(() -> nearest(pair.goals(), last));
         accept(c, start, end, Corners.through(start, c.bends(), end), true, seen);
     }
 

@@ -28,6 +28,7 @@ final class CableText {
     private final Cable cable;
     private final String system;
     private final @Nullable CableResult result;
+    private @Nullable TextBlock block;
 
     CableText(SheetView view, Cable cable, String system) {
         this.view = view;
@@ -37,6 +38,15 @@ final class CableText {
     }
 
     TextBlock block() {
+        TextBlock made = block;
+        if (made == null) {
+            made = made();
+            block = made;
+        }
+        return made;
+    }
+
+    private TextBlock made() {
         List<Line> lines = new ArrayList<>();
         List<Run> first = new ArrayList<>();
         first.add(new Run(cable.id(), Weight.BOLD, Ink.INK, cable.refit() == RefitStatus.EXISTING));

@@ -39,7 +39,7 @@ final class SheetItems {
         this.composed = composed;
         this.found = found;
         this.items = items;
-        this.signs = new LineSigns(view, composed);
+        this.signs = new LineSigns(composed);
         List<Way> ordered = new ArrayList<>();
         view.ways().values().stream().filter(this::isCable).forEach(ordered::add);
         view.ways().values().stream().filter(w -> !isCable(w)).forEach(ordered::add);

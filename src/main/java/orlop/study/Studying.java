@@ -286,13 +286,32 @@ final class Studying {
         }
 
         @Override
-        public String conditionOf(String source) {
-            for (OperatingCondition c : conditions) {
-                if (c.sourceOn(source)) {
-                    return c.id();
+        public List<String> conditions() {
+            return conditions.stream().map(OperatingCondition::id).toList();
+        }
+
+        @Override
+        public boolean isOn(int condition, Component source) {
+            OperatingCondition c = conditions.get(condition);
+            return c.sourceOn(source.id()) && c.load(source.id()).running();
+        }
+
+        @Override
+        public List<String> conditionsAbove(int connection, double amps) {
+            if (allClosed != null && allClosedOperation != null) {
+                FaultsOfOne closed = new FaultsOfOne(allClosedOperation, allClosed, null);
+                if (closed.worstA(connection) > amps) {
+                    return conditions();
                 }
             }
-            return conditions.get(0).id();
+            List<String> above = new ArrayList<>();
+            for (int i = 0; i < operations.size(); i++) {
+                FaultsOfOne own = new FaultsOfOne(operations.get(i), faults.get(i), acFaults.get(i));
+                if (own.worstA(connection) > amps) {
+                    above.add(conditions.get(i).id());
+                }
+            }
+            return above.isEmpty() ? conditions() : above;
         }
     }
 }

@@ -204,6 +204,7 @@ class SamplesTest {
                 .filteredOn(f -> !f.rule().equals("assumed"))
                 .extracting(SamplesTest::words)
                 .containsExactlyInAnyOrder(
+                        "sources-can-meet at WC3", // shore and generator, by two breakers
                         "missing-fuse at W1", // none at the house bank
                         "missing-fuse at W2", // too far from the start bank
                         "missing-fuse at W11", // none before the converter
@@ -211,6 +212,7 @@ class SamplesTest {
                         "cannot-break at FC7",
                         "negative-only at FC8",
                         "cable-too-thin at W9",
+                        "load-above-device at FC6", // before W9
                         "device-voltage at FC2",
                         "drop-too-high at MA2",
                         "drop-too-high at EB1",

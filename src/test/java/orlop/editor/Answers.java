@@ -20,7 +20,9 @@ final class Answers implements Prompts {
     boolean openAsCopy;
     boolean agree;
     int choice = -1;
-    Consumer<JComponent> fill = form -> {};
+
+    /** Fills in a form before it is agreed to. */
+    Consumer<JComponent> filling = form -> {};
 
     @Nullable
     String line;
@@ -81,7 +83,8 @@ final class Answers implements Prompts {
 
     @Override
     public boolean form(String title, JComponent form) {
-        fill.accept(form);
+        asked.add("form " + title);
+        filling.accept(form);
         return agree;
     }
 

@@ -41,7 +41,7 @@ class ExportSheetsTest {
 
     private void export(String file, int form, int condition, List<String> left) throws Exception {
         on.answers().file = folder.resolve(file);
-        on.answers().fill = page -> {
+        on.answers().filling = page -> {
             FormParts.named(page, JComboBox.class, "form.form").setSelectedIndex(form);
             FormParts.named(page, JComboBox.class, "form.figures").setSelectedIndex(condition);
             left.forEach(s ->

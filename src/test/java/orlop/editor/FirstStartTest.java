@@ -50,7 +50,7 @@ class FirstStartTest {
     @Test
     void three_answers_make_a_vessel_of_ones_own() throws Exception {
         on.answers().agree = true;
-        on.answers().fill = FirstStartTest::fill;
+        on.answers().filling = FirstStartTest::fill;
 
         offer(1);
 

@@ -42,7 +42,7 @@ class PreferencesTest {
 
     private void choose(int areas, int look, int rules) throws Exception {
         on.answers().agree = true;
-        on.answers().fill = form -> {
+        on.answers().filling = form -> {
             set(form, "areas", areas);
             set(form, "look", look);
             set(form, "rules", rules);

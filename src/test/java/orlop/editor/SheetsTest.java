@@ -114,7 +114,7 @@ class SheetsTest {
     void the_selection_moves_to_the_sheet_that_is_chosen_and_is_shown_there() throws Exception {
         HeadlessBench.onUi(() -> on.session().select(Set.of("MA1")));
         on.answers().agree = true;
-        on.answers().fill = form -> {
+        on.answers().filling = form -> {
             JComboBox<?> box = FormParts.find(form, JComboBox.class);
             box.setSelectedIndex(1);
         };

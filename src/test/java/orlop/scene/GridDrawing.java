@@ -210,7 +210,7 @@ public final class GridDrawing {
                 String s = add(SWITCHES.get(random.nextInt(SWITCHES.size())), x, top + 71, 0, system);
                 join(end, s + ".1");
                 end = s + ".2";
-            } else if (more == 1 && pitch > 42) { // its second feeder wants room beside the first
+            } else if (more == 1) {
                 String s = add(Kind.CHANGEOVER_SWITCH, x, top + 72.5, 0, system);
                 join(end, s + ".1");
                 cable(bar + ".u" + taps++, s + ".2");

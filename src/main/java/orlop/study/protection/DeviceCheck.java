@@ -32,10 +32,10 @@ final class DeviceCheck {
         double fault = Double.isFinite(through) ? through : Math.max(fault(connection.a()), fault(connection.b()));
         ElectricalSystem system = grid.plan().system(grid.network().systemOf(connection.a()));
         if (device.breakingA() != null && fault > device.breakingA()) {
-            add(Gap.Kind.CANNOT_BREAK, system, fault);
+            add(Gap.Kind.CANNOT_BREAK, system, fault, around.conditionsAbove(number, device.breakingA()));
         }
         if (device.maxV() != null && system.deviceVoltageV() > device.maxV() * (1 + 1e-9)) {
-            add(Gap.Kind.VOLTAGE, system, fault);
+            add(Gap.Kind.VOLTAGE, system, fault, around.conditions());
         }
         return found;
     }
@@ -45,7 +45,7 @@ final class DeviceCheck {
         return Double.isFinite(amps) ? amps : 0;
     }
 
-    private void add(Gap.Kind kind, ElectricalSystem system, double faultA) {
+    private void add(Gap.Kind kind, ElectricalSystem system, double faultA, List<String> conditions) {
         Integer edge = cable(connection.b());
         int near = connection.b();
         if (edge == null) {
@@ -63,7 +63,7 @@ final class DeviceCheck {
                 faultA > 0 ? faultA : null,
                 false,
                 device.component().id(),
-                around.conditionOf(source()),
+                conditions,
                 proposer.among(system, rating, rating * 2, faultA),
                 Double.NaN,
                 Double.NaN,

@@ -110,7 +110,7 @@ final class OpeningCheck {
                 least,
                 false,
                 device.component().id(),
-                around.conditionOf(""),
+                around.conditions(),
                 design > most
                         ? null
                         : proposer.among(
