@@ -73,6 +73,8 @@ final class Locker {
         close();
         canvas.use(new PlaceTool(canvas, kind));
         canvas.requestFocusInWindow();
+        // A drawer that closes gives the focus back to whatever had it before, a moment later.
+        javax.swing.SwingUtilities.invokeLater(canvas::requestFocusInWindow);
     }
 
     private void toggle(Group g) {
@@ -131,6 +133,8 @@ final class Locker {
     void close() {
         JPopupMenu menu = drawer;
         if (menu != null) {
+            // Menus take the focus to themselves and give it back when the path to them is cleared.
+            javax.swing.MenuSelectionManager.defaultManager().clearSelectedPath();
             menu.setVisible(false);
             shut(menu);
         }

@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
+import orlop.findings.Finding;
 
 /** All that lies within a window, put together. It needs no screen: a test can paint it into an image. */
 final class Workbench {
@@ -32,6 +33,7 @@ final class Workbench {
     private final FoldOut foldOut;
     private final JPanel strip;
     private final FindCommands finds;
+    private final CheckCommands checks;
     private final FileCommands files;
 
     /**
@@ -53,7 +55,7 @@ final class Workbench {
         ShownScene shown = new ShownScene();
         this.canvas = new SheetCanvas(session, shown, pointing);
         this.locker = new Locker(canvas);
-        CheckCommands checks = new CheckCommands(session, canvas, pointing, prompts);
+        this.checks = new CheckCommands(session, canvas, pointing, prompts);
         this.margin = new Margin(session, canvas, pointing, checks::cure);
         checks.margin(margin);
         this.files = new FileCommands(
@@ -165,6 +167,11 @@ final class Workbench {
 
     Locker locker() {
         return locker;
+    }
+
+    /** Does what a finding would have done, as its button does. */
+    void cure(Finding f) {
+        checks.cure(f);
     }
 
     FindCommands finds() {
