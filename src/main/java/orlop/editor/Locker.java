@@ -181,7 +181,7 @@ final class Locker {
 
         @Override
         public Dimension getMinimumSize() {
-            return getPreferredSize();
+            return new Dimension(getPreferredSize().width, Look.px(26));
         }
 
         @Override
@@ -195,10 +195,13 @@ final class Locker {
             StaticLayer.hints(g);
             g.setColor(Look.text());
             g.setFont(Look.font().deriveFont(isSelected() ? java.awt.Font.BOLD : java.awt.Font.PLAIN, Look.px(16)));
-            centre(g, letters, Look.px(23));
-            g.setColor(Look.quiet());
-            g.setFont(Look.small());
-            centre(g, name, Look.px(41));
+            boolean room = getHeight() >= Look.px(46);
+            centre(g, letters, room ? Look.px(23) : getHeight() / 2 + Look.px(6));
+            if (room) {
+                g.setColor(Look.quiet());
+                g.setFont(Look.small());
+                centre(g, name, Look.px(41));
+            }
             g.dispose();
         }
 

@@ -52,8 +52,8 @@ class KeyboardJobWindowTest {
         place(Kind.BUSBAR);
         place(Kind.LIGHTING);
         run("GB1", "WC1", "1,5");
-        protect("W1");
         run("WC1", "EA1", "8");
+        protect("W1");
         theLampGetsItsPower();
         saved();
         exported();
@@ -64,14 +64,12 @@ class KeyboardJobWindowTest {
         return c != null && name.equals(c.getName());
     }
 
+    /** By the card that finds commands. */
     private void take(Kind kind) {
-        LockerKeys.Row row = LockerKeys.rows(kind.group()).stream()
-                .filter(r -> r.kind() == kind)
-                .findFirst()
-                .orElseThrow();
-        on.press(KeyEvent.getExtendedKeyCodeForChar(
-                Character.toLowerCase(kind.group().letters().charAt(0))));
-        on.press(KeyEvent.getExtendedKeyCodeForChar(row.letter()));
+        on.ctrl(KeyEvent.VK_K);
+        on.until("the card that finds", () -> focusedIn("lookup.command.field"));
+        on.type("locker: " + Texts.of(kind.term()));
+        on.press(KeyEvent.VK_ENTER);
         on.until("it is in the hand", () -> on.canvas().tool() instanceof PlaceTool);
         on.untilFocused(on.canvas());
     }
@@ -87,17 +85,11 @@ class KeyboardJobWindowTest {
     /** Finds one end, adds the other, joins both and types a length. */
     private void run(String from, String to, String length) {
         int before = on.drawing().cables().size();
-        on.ctrl(KeyEvent.VK_F);
-        on.until("the card that finds", () -> focusedIn("lookup.item.field"));
-        on.type(from);
-        on.press(KeyEvent.VK_ENTER);
-        on.untilFocused(on.canvas());
-        on.until("one end", () -> on.state().selection().equals(Set.of(from)));
+        find(from);
         on.press(KeyEvent.VK_PERIOD, KeyEvent.VK_SHIFT);
-        for (int i = 0; i < 9 && !on.state().selection().equals(Set.of(from, to)); i++) {
-            on.press(KeyEvent.VK_ESCAPE);
-            on.press(KeyEvent.VK_PERIOD);
-            on.press(KeyEvent.VK_PERIOD, KeyEvent.VK_SHIFT);
+        if (!on.state().selection().equals(Set.of(from, to))) {
+            find(from);
+            on.press(KeyEvent.VK_COMMA, KeyEvent.VK_SHIFT);
         }
         assertThat(on.state().selection()).containsExactlyInAnyOrder(from, to);
         on.ctrl(KeyEvent.VK_J);
@@ -119,12 +111,17 @@ class KeyboardJobWindowTest {
         on.untilFocused(on.canvas());
     }
 
-    private void protect(String cable) {
+    private void find(String item) {
         on.ctrl(KeyEvent.VK_F);
         on.until("the card that finds", () -> focusedIn("lookup.item.field"));
-        on.type(cable);
+        on.type(item);
         on.press(KeyEvent.VK_ENTER);
         on.untilFocused(on.canvas());
+        on.until("it is selected", () -> on.state().selection().equals(Set.of(item)));
+    }
+
+    private void protect(String cable) {
+        find(cable);
         int before = on.drawing().cables().size();
         take(Kind.FUSE);
         on.press(KeyEvent.VK_ENTER);
