@@ -9,18 +9,20 @@ final class BendEdits {
     private BendEdits() {}
 
     /**
-     * A cable with both ends among the moved components moves with them. Where one end alone moves, its hand-set bends
-     * stay: the layout joins the moved terminal to the nearest of them.
+     * A cable with both ends among the moved components moves with them, and so does its label that was set by hand. Where
+     * one end alone moves, they stay: the layout joins the moved terminal to the nearest bend.
      */
     static Drawing follow(Drawing before, Drawing after, Set<String> moved, double dxMm, double dyMm) {
         Drawing result = after;
         for (Cable w : before.cables().values()) {
-            if (!w.bends().isEmpty() && moved.contains(w.from().component()) && moved.contains(w.to().component())) {
+            boolean byHand = !w.bends().isEmpty() || w.labelAt() != null;
+            if (byHand && moved.contains(w.from().component()) && moved.contains(w.to().component())) {
                 List<Point> bends = new ArrayList<>();
                 for (Point p : w.bends()) {
                     bends.add(p.plus(dxMm, dyMm));
                 }
-                result = result.with(w.withBends(bends));
+                Point label = w.labelAt();
+                result = result.with(w.withBends(bends).withLabelAt(label == null ? null : label.plus(dxMm, dyMm)));
             }
         }
         return result;

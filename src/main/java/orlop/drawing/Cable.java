@@ -292,6 +292,29 @@ public record Cable(
                 extras);
     }
 
+    /** @param v upper left corner of its label on the sheet; null leaves it to the layout */
+    public Cable withLabelAt(@Nullable Point v) {
+        return new Cable(
+                id,
+                from,
+                to,
+                lengthM,
+                areaMm2,
+                parallel,
+                conductors,
+                construction,
+                returns,
+                measured,
+                conductorC,
+                refit,
+                stage,
+                name,
+                cableways,
+                bends,
+                v,
+                extras);
+    }
+
     public Cable withConstruction(Construction v) {
         return new Cable(
                 id,

@@ -43,4 +43,9 @@ public record Place(
     public Place withMirrored(boolean m) {
         return new Place(sheet, at, rotationDegree, m, labelAt);
     }
+
+    /** @param p upper left corner of the label, relative to {@link #at}; null leaves it to the layout */
+    public Place withLabelAt(@Nullable Point p) {
+        return new Place(sheet, at, rotationDegree, mirrored, p);
+    }
 }

@@ -40,23 +40,28 @@ final class Locker {
         rail.setLayout(new BoxLayout(rail, BoxLayout.Y_AXIS));
         rail.setBorder(Flat.lines(0, 0, 0, 1, new Insets(Look.px(8), Look.px(5), Look.px(8), Look.px(5))));
         rail.setName("locker");
+        Letters letters = new Letters();
         for (Group g : Group.values()) {
             GroupButton b = new GroupButton(g);
             b.addActionListener(e -> toggle(g));
+            b.addKeyListener(letters);
             buttons.put(g, b);
             rail.add(b);
             rail.add(Box.createVerticalStrut(Look.px(4)));
         }
         rail.add(Box.createVerticalGlue());
-        canvas.addKeyListener(new KeyAdapter() {
-            @Override
-            public void keyTyped(KeyEvent e) {
-                int other = KeyEvent.CTRL_DOWN_MASK | KeyEvent.META_DOWN_MASK | KeyEvent.ALT_DOWN_MASK;
-                if ((e.getModifiersEx() & other) == 0 && !letter(e.getKeyChar())) {
-                    LockerKeys.group(e.getKeyChar()).ifPresent(g -> open(g));
-                }
+        canvas.addKeyListener(letters);
+    }
+
+    /** A click on a group leaves the keys with its button: the letters must work there as they do on the sheet. */
+    private final class Letters extends KeyAdapter {
+        @Override
+        public void keyTyped(KeyEvent e) {
+            int other = KeyEvent.CTRL_DOWN_MASK | KeyEvent.META_DOWN_MASK | KeyEvent.ALT_DOWN_MASK;
+            if ((e.getModifiersEx() & other) == 0 && !letter(e.getKeyChar())) {
+                LockerKeys.group(e.getKeyChar()).ifPresent(Locker.this::open);
             }
-        });
+        }
     }
 
     JComponent rail() {
@@ -68,6 +73,8 @@ final class Locker {
         close();
         canvas.use(new PlaceTool(canvas, kind));
         canvas.requestFocusInWindow();
+        // A drawer that closes gives the focus back to whatever had it before, a moment later.
+        javax.swing.SwingUtilities.invokeLater(canvas::requestFocusInWindow);
     }
 
     private void toggle(Group g) {
@@ -126,6 +133,8 @@ final class Locker {
     void close() {
         JPopupMenu menu = drawer;
         if (menu != null) {
+            // Menus take the focus to themselves and give it back when the path to them is cleared.
+            javax.swing.MenuSelectionManager.defaultManager().clearSelectedPath();
             menu.setVisible(false);
             shut(menu);
         }
@@ -172,7 +181,7 @@ final class Locker {
 
         @Override
         public Dimension getMinimumSize() {
-            return getPreferredSize();
+            return new Dimension(getPreferredSize().width, Look.px(26));
         }
 
         @Override
@@ -186,10 +195,13 @@ final class Locker {
             StaticLayer.hints(g);
             g.setColor(Look.text());
             g.setFont(Look.font().deriveFont(isSelected() ? java.awt.Font.BOLD : java.awt.Font.PLAIN, Look.px(16)));
-            centre(g, letters, Look.px(23));
-            g.setColor(Look.quiet());
-            g.setFont(Look.small());
-            centre(g, name, Look.px(41));
+            boolean room = getHeight() >= Look.px(46);
+            centre(g, letters, room ? Look.px(23) : getHeight() / 2 + Look.px(6));
+            if (room) {
+                g.setColor(Look.quiet());
+                g.setFont(Look.small());
+                centre(g, name, Look.px(41));
+            }
             g.dispose();
         }
 

@@ -1,12 +1,14 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
-import java.awt.FlowLayout;
+import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.swing.Box;
+import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
@@ -23,18 +25,25 @@ import orlop.drawing.Sheet;
 final class SheetStrip implements SessionListener {
     private final Session session;
     private final SheetCanvas canvas;
+    private final Runnable onRegister;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final JLabel number = Flat.bold("", Look::text);
     private final JLabel title = Flat.label("", Look::text, false);
     private final JButton register = new JButton();
     private final JLabel zoom = Flat.quiet("");
 
-    SheetStrip(Session session, SheetCanvas canvas) {
+    /** @param onRegister opens the register */
+    SheetStrip(Session session, SheetCanvas canvas, Runnable onRegister) {
+        this.onRegister = onRegister;
         this.session = session;
         this.canvas = canvas;
-        JPanel left = Flat.clear(new FlowLayout(FlowLayout.LEFT, Look.px(8), 0));
+        JPanel left = Flat.clear(null);
+        left.setLayout(new BoxLayout(left, BoxLayout.X_AXIS));
         left.add(number);
+        left.add(Box.createHorizontalStrut(Look.px(8)));
         left.add(title);
+        title.setMinimumSize(new Dimension(0, 0)); // in a narrow window it is cut before the rest
+        left.add(Box.createHorizontalStrut(Look.px(4)));
         left.add(register);
         register.setName("register");
         register.putClientProperty("JButton.buttonType", "toolBarButton");
@@ -106,6 +115,11 @@ final class SheetStrip implements SessionListener {
             items.add(item);
         }
         items.forEach(menu::add);
+        menu.addSeparator();
+        JMenuItem all = new JMenuItem(Texts.of("editor.register.open"));
+        all.setName("register.open");
+        all.addActionListener(e -> onRegister.run());
+        menu.add(all);
         menu.show(register, 0, register.getHeight());
     }
 }

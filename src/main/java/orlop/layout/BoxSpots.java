@@ -15,7 +15,18 @@ public final class BoxSpots {
      *
      * @param preferred sides that the symbol prefers, the best first
      */
-    public static List<Spot> around(Rect ink, List<Side> preferred, double width, double height) {
+    public static Spots around(Rect ink, List<Side> preferred, double width, double height) {
+        return new Around(ink, List.copyOf(preferred), width, height);
+    }
+
+    private record Around(Rect ink, List<Side> preferred, double width, double height) implements Spots {
+        @Override
+        public List<Spot> all() {
+            return allAround(ink, preferred, width, height);
+        }
+    }
+
+    private static List<Spot> allAround(Rect ink, List<Side> preferred, double width, double height) {
         List<Spot> spots = new ArrayList<>();
         int rank = 0;
         for (Side s : preferred) {
@@ -56,7 +67,18 @@ public final class BoxSpots {
     }
 
     /** Where the name of a bar may stand: over it from its beginning on, under it, before and behind it. */
-    public static List<Spot> alongBar(Rect bar, double width, double height) {
+    public static Spots alongBar(Rect bar, double width, double height) {
+        return new AlongBar(bar, width, height);
+    }
+
+    private record AlongBar(Rect bar, double width, double height) implements Spots {
+        @Override
+        public List<Spot> all() {
+            return allAlong(bar, width, height);
+        }
+    }
+
+    private static List<Spot> allAlong(Rect bar, double width, double height) {
         List<Spot> spots = new ArrayList<>();
         if (bar.width() >= bar.height()) {
             double room = Math.max(0, bar.width() - width);
@@ -66,7 +88,7 @@ public final class BoxSpots {
                 spots.add(new Spot(Rect.of(x, bar.maxY() + ASIDE_MM, width, height), Side.RIGHT, 3 + 0.05 * off));
             }
         }
-        spots.addAll(around(bar, List.of(Side.RIGHT, Side.LEFT), width, height).stream()
+        spots.addAll(allAround(bar, List.of(Side.RIGHT, Side.LEFT), width, height).stream()
                 .map(s -> new Spot(s.rect(), s.side(), s.cost() + 8))
                 .toList());
         return spots;

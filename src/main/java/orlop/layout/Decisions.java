@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -14,8 +15,24 @@ import org.jspecify.annotations.Nullable;
  * all places are known in which the sheet differs from what it was at that moment the last time.
  */
 final class Decisions {
-    /** Which labels a decision moved where, and where it looked. */
-    record Decision(Rect seen, Map<String, Spot> moves) {}
+    /**
+     * Which labels a decision moved where, and where it looked.
+     *
+     * @param settled where its own label stands for good; null if that is not decided by it
+     */
+    record Decision(Rect seen, Map<String, Spot> moves, Label.@Nullable Put settled) {
+        boolean same(@Nullable Decision o) {
+            return o != null && o.moves.equals(moves) && Objects.equals(o.settled, settled);
+        }
+
+        /** Everything that it covers. */
+        void covers(Changes to) {
+            moves.values().forEach(s -> to.add(s.rect()));
+            if (settled != null) {
+                to.add(settled);
+            }
+        }
+    }
 
     /** Where a label stands in the end, and where was looked for it. */
     record Far(Rect seen, Label.Put put) {}
@@ -26,6 +43,7 @@ final class Decisions {
     private final List<Map<String, Decision>> stages = new ArrayList<>();
     private final Map<String, Far> far = new HashMap<>();
     private Map<String, Spot> moves = new LinkedHashMap<>();
+    private Label.@Nullable Put settled;
 
     private Decisions(@Nullable Decisions before) {
         // The chain ends here: what was before the earlier labelling is not needed.
@@ -52,16 +70,20 @@ final class Decisions {
         d.compare(labelling.fixed(), ground.fixed());
         labels.values().stream()
                 .filter(l -> l.fixed() && !d.same.contains(l.id()))
-                .forEach(l -> d.changes.add(l.spots().get(0).rect()));
+                .forEach(l -> d.changes.add(byHand(l)));
         labelling.labels().values().stream()
                 .filter(l -> !d.same.contains(l.id()))
                 .forEach(l -> {
                     if (l.fixed()) {
-                        d.changes.add(l.spots().get(0).rect());
+                        d.changes.add(byHand(l));
                     }
                 });
         labelling.decisions().placesOfOthers(d.same, d.changes);
         return d;
+    }
+
+    private static Label.Put byHand(Label l) {
+        return FarSpots.byHand(l, l.spots().all().get(0));
     }
 
     private Decisions withoutPast() {
@@ -79,16 +101,39 @@ final class Decisions {
         return common.equals(old);
     }
 
+    /** What differs, apart from what both lists begin and end with. */
     private void compare(List<Ground.Solid.Key> was, List<Ground.Solid.Key> is) {
-        Set<Ground.Solid.Key> old = new HashSet<>(was);
-        Set<Ground.Solid.Key> now = new HashSet<>(is);
-        was.stream().filter(k -> !now.contains(k)).forEach(k -> changes.add(k.rect()));
-        is.stream().filter(k -> !old.contains(k)).forEach(k -> changes.add(k.rect()));
+        int first = 0;
+        int least = Math.min(was.size(), is.size());
+        while (first < least && was.get(first).equals(is.get(first))) {
+            first++;
+        }
+        int last = 0;
+        while (last < least - first && was.get(was.size() - 1 - last).equals(is.get(is.size() - 1 - last))) {
+            last++;
+        }
+        List<Ground.Solid.Key> old = was.subList(first, was.size() - last);
+        List<Ground.Solid.Key> now = is.subList(first, is.size() - last);
+        missing(old, new HashSet<>(now));
+        missing(now, new HashSet<>(old));
+    }
+
+    private void missing(List<Ground.Solid.Key> of, Set<Ground.Solid.Key> in) {
+        for (Ground.Solid.Key k : of) {
+            if (!in.contains(k)) {
+                changes.add(k.rect());
+            }
+        }
     }
 
     /** Everywhere where a label ever stood that is not the same now. */
     private void placesOfOthers(Set<String> same, Changes to) {
         for (Map<String, Decision> stage : stages) {
+            stage.forEach((own, d) -> {
+                if (!same.contains(own) && d.settled != null) {
+                    to.add(d.settled);
+                }
+            });
             stage.values()
                     .forEach(d -> d.moves.forEach((id, s) -> {
                         if (!same.contains(id)) {
@@ -98,7 +143,7 @@ final class Decisions {
         }
         far.forEach((id, f) -> {
             if (!same.contains(id)) {
-                to.add(f.put.rect());
+                to.add(f.put);
             }
         });
     }
@@ -129,6 +174,11 @@ final class Decisions {
 
     void begin() {
         moves = new LinkedHashMap<>();
+        settled = null;
+    }
+
+    void settled(Label.Put put) {
+        settled = put;
     }
 
     void moved(String id, Spot s) {
@@ -137,13 +187,13 @@ final class Decisions {
 
     /** Closes a decision. True if it moved a label. */
     boolean end(int stage, String id, Rect seen) {
-        Decision now = new Decision(seen, moves);
+        Decision now = new Decision(seen, moves, settled);
         stage(stage).put(id, now);
         Decision then = old(stage, id);
-        if (before != null && (then == null || !then.moves.equals(moves))) {
-            moves.values().forEach(s -> changes.add(s.rect()));
+        if (before != null && !now.same(then)) {
+            now.covers(changes);
             if (then != null) {
-                then.moves.values().forEach(s -> changes.add(s.rect()));
+                then.covers(changes);
             }
         }
         return !moves.isEmpty();
@@ -163,10 +213,10 @@ final class Decisions {
         far.put(id, now);
         Far then = before == null ? null : before.far.get(id);
         if (then != null && !then.equals(now)) {
-            changes.add(then.put.rect());
+            changes.add(then.put);
         }
         if (before != null && !now.equals(then)) {
-            changes.add(now.put.rect());
+            changes.add(now.put);
         }
     }
 }

@@ -13,10 +13,12 @@ final class Ends {
     private static final double EPS = 1e-6;
 
     private final Map<String, Placed> placed;
+    private final TapPlan plan;
     private final Taps taps = new Taps();
 
-    Ends(Map<String, Placed> placed) {
+    Ends(Map<String, Placed> placed, TapPlan plan) {
         this.placed = placed;
+        this.plan = plan;
     }
 
     /** The ports at which a connection may start and end, each at least one. */
@@ -24,19 +26,55 @@ final class Ends {
 
     /** @param seen is told what was looked at */
     Pair of(Connection c, Seen seen) {
-        Pair pair = new Pair(ports(c.from(), c.to(), seen), ports(c.to(), c.from(), seen));
+        return told(new Pair(ports(c, c.from(), c.to(), seen), ports(c, c.to(), c.from(), seen)), seen);
+    }
+
+    /** As {@link #of}, with the spots that are kept for this connection and no others; empty if none is. */
+    Optional<Pair> planned(Connection c, Seen seen) {
+        Optional<Port> start = kept(c, c.from(), seen);
+        Optional<Port> goal = kept(c, c.to(), seen);
+        if (start.isEmpty() && goal.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(told(
+                new Pair(
+                        start.map(List::of).orElseGet(() -> ports(c, c.from(), c.to(), seen)),
+                        goal.map(List::of).orElseGet(() -> ports(c, c.to(), c.from(), seen))),
+                seen));
+    }
+
+    /** Whether a spot of a bar is kept for this end. */
+    boolean isKept(Connection c, TerminalRef end) {
+        return plan.spot(c.id(), end) != null;
+    }
+
+    /** How many lines lead farther beyond the end of a bar than this one. */
+    int rank(Connection c) {
+        TapPlan.Kept from = plan.spot(c.id(), c.from());
+        TapPlan.Kept to = plan.spot(c.id(), c.to());
+        return from != null ? from.rank() : to != null ? to.rank() : 0;
+    }
+
+    private Optional<Port> kept(Connection c, TerminalRef end, Seen seen) {
+        Placed p = component(end);
+        Rect bar = p.bar();
+        return bar == null ? Optional.empty() : taps.kept(p, bar, end, plan, c.id(), seen);
+    }
+
+    private static Pair told(Pair pair, Seen seen) {
         seen.add(WaySearch.boxAround(pair.starts));
         seen.add(WaySearch.boxAround(pair.goals));
         return pair;
     }
 
     /** The spots of a bar straight across from the other end's ports included. */
-    private List<Port> ports(TerminalRef end, TerminalRef other, Seen seen) {
+    private List<Port> ports(Connection c, TerminalRef end, TerminalRef other, Seen seen) {
         Placed p = component(end);
         Rect bar = p.bar();
         if (bar != null) {
             Placed q = component(other);
-            return taps.free(p, bar, end, q.bar() == null ? ports(other, end, seen) : List.of(), seen);
+            List<Port> others = q.bar() == null ? ports(c, other, end, seen) : List.of();
+            return taps.free(p, bar, end, others, plan, c.id(), seen);
         }
         Optional<Port> own = p.port(end.terminal());
         if (own.isPresent() && !p.anySpot()) {
@@ -45,6 +83,24 @@ final class Ends {
         p.ports().forEach(q -> seen.add(new Rect(q.x(), q.y(), q.x(), q.y())));
         List<Port> free = p.ports().stream().filter(q -> !taps.taken(p.id(), q)).toList();
         return free.isEmpty() ? p.ports() : free;
+    }
+
+    /** The spot of a bar straight across from a corner set by hand, taken or not; none if the corner lies beyond it. */
+    Optional<Port> across(TerminalRef end, Point corner) {
+        Rect bar = component(end).bar();
+        if (bar == null) {
+            return Optional.empty();
+        }
+        double x = corner.xMm();
+        double y = corner.yMm();
+        if (bar.width() >= bar.height()) {
+            Heading h = y < bar.centreY() ? Heading.UP : Heading.DOWN;
+            return x < bar.minX() || x > bar.maxX()
+                    ? Optional.empty()
+                    : Optional.of(new Port(end, x, bar.centreY(), h));
+        }
+        Heading h = x < bar.centreX() ? Heading.LEFT : Heading.RIGHT;
+        return y < bar.minY() || y > bar.maxY() ? Optional.empty() : Optional.of(new Port(end, bar.centreX(), y, h));
     }
 
     void take(Way w) {

@@ -15,6 +15,9 @@ final class FarSpots {
     private static final double CROSSING_MM = 8;
     private static final int ALONG = 4;
 
+    /** A text this near to what it speaks of needs no leader. */
+    private static final double BY_HAND_MM = 4;
+
     private final Ground ground;
     private final Label label;
     private final Seen seen;
@@ -27,6 +30,19 @@ final class FarSpots {
     }
 
     private record Found(Label.Put put, double cost) {}
+
+    /** Where a person put it; if that is apart from what it speaks of, with a leader to the nearest part of that. */
+    static Label.Put byHand(Label label, Spot spot) {
+        Label.Leader best = null;
+        for (Rect target : label.targets()) {
+            Label.Leader m = leader(spot.rect(), target);
+            if (best == null || m.length() < best.length()) {
+                best = m;
+            }
+        }
+        boolean beside = best == null || best.length() <= BY_HAND_MM;
+        return new Label.Put(spot.rect(), spot.side(), beside ? null : best);
+    }
 
     /** The nearest free place, with a leader, with a corner if none runs straight; none if the sheet is full. */
     Optional<Label.Put> find() {
@@ -121,13 +137,13 @@ final class FarSpots {
     private boolean overOthers(Label.Leader leader) {
         Rect box = leader.box();
         for (Ground.Text t : ground.texts(box.grown(Labeller.GAP_MM))) {
-            if (!t.id.equals(label.id()) && crosses(leader, t.rect.grown(0.2))) {
+            if (!t.id.equals(label.id()) && leader.crosses(t.rect.grown(0.2))) {
                 return true;
             }
         }
         for (Ground.Solid s : ground.solids(box.grown(0.01))) {
             boolean itsEnd = s.rect.grown(Labeller.GAP_MM).contains(leader.x2(), leader.y2());
-            if (!s.line && !itsEnd && crosses(leader, s.rect)) {
+            if (!s.line && !itsEnd && leader.crosses(s.rect)) {
                 return true;
             }
         }
@@ -138,8 +154,13 @@ final class FarSpots {
         double cost = 0;
         for (Ground.Solid s : ground.solids(leader.box().grown(0.01))) {
             boolean itsEnd = s.rect.grown(Labeller.GAP_MM).contains(leader.x2(), leader.y2());
-            if (s.line && !itsEnd && crosses(leader, s.rect)) {
+            if (s.line && !itsEnd && leader.crosses(s.rect)) {
                 cost += s.owner.isEmpty() ? 3 * CROSSING_MM : CROSSING_MM;
+            }
+        }
+        for (Ground.Lead l : ground.leads(leader.box().grown(0.01))) {
+            if (!l.id.equals(label.id()) && leader.meets(l.piece)) {
+                cost += 2 * CROSSING_MM;
             }
         }
         return cost;
@@ -167,23 +188,5 @@ final class FarSpots {
         double x2 = Math.max(target.minX(), Math.min(target.maxX(), x1));
         double y2 = Math.max(target.minY(), Math.min(target.maxY(), y1));
         return new Label.Leader(x1, y1, x2, y2);
-    }
-
-    /** Whether a leader runs through a rectangle: Liang and Barsky's clipping (1984). */
-    private static boolean crosses(Label.Leader m, Rect r) {
-        double[] p = {m.x1() - m.x2(), m.x2() - m.x1(), m.y1() - m.y2(), m.y2() - m.y1()};
-        double[] q = {m.x1() - r.minX(), r.maxX() - m.x1(), m.y1() - r.minY(), r.maxY() - m.y1()};
-        double from = 0;
-        double to = 1;
-        for (int i = 0; i < 4; i++) {
-            if (p[i] == 0 && q[i] < 0) {
-                return false;
-            } else if (p[i] < 0) {
-                from = Math.max(from, q[i] / p[i]);
-            } else if (p[i] > 0) {
-                to = Math.min(to, q[i] / p[i]);
-            }
-        }
-        return from <= to;
     }
 }

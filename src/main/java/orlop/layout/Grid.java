@@ -89,6 +89,13 @@ final class Grid<T extends Grid.Item> {
         }
     }
 
+    /** All that touch the rectangle, as a list. */
+    List<T> touching(Rect r) {
+        List<T> found = new ArrayList<>(0);
+        near(r, found::add);
+        return found;
+    }
+
     /** All that share more than an edge with the rectangle. */
     List<T> overlapping(Rect r) {
         List<T> found = new ArrayList<>(2);

@@ -37,9 +37,22 @@ final class Ground {
         }
     }
 
+    /** A straight piece of the leader of a label. */
+    static final class Lead extends Grid.Item {
+        final String id;
+        final Label.Leader piece;
+
+        Lead(String id, Label.Leader piece) {
+            super(piece.box());
+            this.id = id;
+            this.piece = piece;
+        }
+    }
+
     private final Rect area;
     private final Grid<Solid> solids;
     private final Grid<Text> texts;
+    private final Grid<Lead> leads;
     private final List<Solid.Key> fixed = new ArrayList<>();
     private final Map<String, Text> byId = new HashMap<>();
 
@@ -47,6 +60,7 @@ final class Ground {
         this.area = area;
         solids = new Grid<>(area);
         texts = new Grid<>(area);
+        leads = new Grid<>(area);
     }
 
     Rect area() {
@@ -87,12 +101,23 @@ final class Ground {
     /** Puts a label's text there, from where it was before. */
     void put(String id, Rect r) {
         Text old = byId.get(id);
+        if (old != null && old.rect.equals(r)) {
+            return;
+        }
         if (old != null) {
             texts.remove(old);
         }
         Text t = new Text(id, r);
         byId.put(id, t);
         texts.add(t);
+    }
+
+    /** Where a label stands for good, with its leader. */
+    void settle(String id, Label.Put put) {
+        put(id, put.rect());
+        if (put.leader() != null) {
+            put.leader().pieces().forEach(p -> leads.add(new Lead(id, p)));
+        }
     }
 
     Rect where(String id) {
@@ -120,9 +145,27 @@ final class Ground {
         return texts.overlapping(r);
     }
 
+    List<Lead> leads(Rect r) {
+        return leads.touching(r);
+    }
+
     /** Whether a text here would touch no other thing. */
     boolean clear(String id, Rect r) {
         Rect room = r.grown(Labeller.GAP_MM);
-        return area.contains(r) && !solids.any(room, s -> true) && !texts.any(room, t -> !t.id.equals(id));
+        return area.contains(r)
+                && !solids.any(room, s -> true)
+                && !texts.any(room, t -> !t.id.equals(id))
+                && crossing(id, room) == 0;
+    }
+
+    /** How many leaders of other labels run through a rectangle. */
+    int crossing(String id, Rect room) {
+        int n = 0;
+        for (Lead l : leads.touching(room)) {
+            if (!l.id.equals(id) && l.piece.crosses(room)) {
+                n++;
+            }
+        }
+        return n;
     }
 }

@@ -11,19 +11,18 @@ import orlop.drawing.Point;
  * @param width mm
  * @param height mm
  * @param targets what it speaks of: a leader may end at any of them, at least one, the best first
- * @param spots where it may stand, at least one
+ * @param spots where it may stand
  * @param fixed whether a person put it there: it has one spot and keeps it
  */
-public record Label(String id, double width, double height, List<Rect> targets, List<Spot> spots, boolean fixed) {
+public record Label(String id, double width, double height, List<Rect> targets, Spots spots, boolean fixed) {
     public Label {
         targets = List.copyOf(targets);
-        spots = List.copyOf(spots);
-        if (spots.isEmpty() || targets.isEmpty()) {
-            throw new IllegalArgumentException("label " + id + " has no spot or no target");
+        if (targets.isEmpty()) {
+            throw new IllegalArgumentException("label " + id + " has no target");
         }
     }
 
-    public Label(String id, double width, double height, Rect target, List<Spot> spots, boolean fixed) {
+    public Label(String id, double width, double height, Rect target, Spots spots, boolean fixed) {
         this(id, width, height, List.of(target), spots, fixed);
     }
 
@@ -63,6 +62,34 @@ public record Label(String id, double width, double height, List<Rect> targets, 
         Rect box() {
             Rect r = new Rect(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
             return corner == null ? r : r.union(Rect.around(corner, corner));
+        }
+
+        /** Whether a straight leader runs through a rectangle: Liang and Barsky's clipping (1984). */
+        boolean crosses(Rect r) {
+            double[] p = {x1 - x2, x2 - x1, y1 - y2, y2 - y1};
+            double[] q = {x1 - r.minX(), r.maxX() - x1, y1 - r.minY(), r.maxY() - y1};
+            double from = 0;
+            double to = 1;
+            for (int i = 0; i < 4; i++) {
+                if (p[i] == 0 && q[i] < 0) {
+                    return false;
+                } else if (p[i] < 0) {
+                    from = Math.max(from, q[i] / p[i]);
+                } else if (p[i] > 0) {
+                    to = Math.min(to, q[i] / p[i]);
+                }
+            }
+            return from <= to;
+        }
+
+        /** Whether two straight leaders cross. */
+        boolean meets(Leader o) {
+            return side(o.x1, o.y1) * side(o.x2, o.y2) <= 0 && o.side(x1, y1) * o.side(x2, y2) <= 0;
+        }
+
+        /** Positive on one side of the line, negative on the other. */
+        private double side(double x, double y) {
+            return (x2 - x1) * (y - y1) - (y2 - y1) * (x - x1);
         }
 
         double length() {

@@ -30,7 +30,9 @@ public final class Labeller {
 
     private final Ground ground;
     private final Map<String, Label> labels = new LinkedHashMap<>();
+    private final Map<String, Label.Put> settled = new HashMap<>();
     private final Map<String, Spot> chosen = new HashMap<>();
+    private final Map<String, List<Spot>> spots = new HashMap<>();
     private final Map<String, double[]> solidCosts = new HashMap<>();
     private Decisions decisions = Decisions.none();
 
@@ -79,8 +81,8 @@ public final class Labeller {
             labels.put(l.id(), l);
         }
         decisions = Decisions.of(before, ground, labels);
-        wanted.stream().filter(Label::fixed).forEach(l -> choose(l, l.spots().get(0)));
-        wanted.stream().filter(l -> !l.fixed()).forEach(l -> decide(0, l, seen -> choose(l, best(l, seen))));
+        wanted.stream().filter(Label::fixed).forEach(this::byHand);
+        wanted.stream().filter(l -> !l.fixed()).forEach(l -> decide(0, l, seen -> first(l, seen)));
         boolean moved = true;
         for (int stage = 1; stage <= SWEEPS && moved; stage++) {
             moved = sweep(stage);
@@ -92,12 +94,43 @@ public final class Labeller {
         return new Labelling(out, ground, labels, decisions);
     }
 
+    private void byHand(Label l) {
+        Spot s = spots(l).get(0);
+        choose(l, s);
+        settle(l.id(), FarSpots.byHand(l, s));
+    }
+
+    private void settle(String id, Label.Put put) {
+        settled.put(id, put);
+        ground.settle(id, put);
+    }
+
+    /** The best place beside what it speaks of; where symbols and lines leave none, one apart, before others take it. */
+    private void first(Label l, Seen seen) {
+        if (spots(l).stream().allMatch(s -> blocked(s, seen))) {
+            Optional<Label.Put> far = new FarSpots(ground, l, seen).find();
+            if (far.isPresent()) {
+                settle(l.id(), far.get());
+                decisions.settled(far.get());
+                return;
+            }
+        }
+        choose(l, best(l, seen));
+    }
+
+    private boolean blocked(Spot s, Seen seen) {
+        Rect room = s.rect().grown(GAP_MM);
+        seen.add(room);
+        return !ground.area().contains(s.rect()) || ground.built(room);
+    }
+
     private Label.Put apart(Label l) {
+        Label.Put stands = settled.get(l.id());
+        if (stands != null) {
+            return stands;
+        }
         Spot s = chosen(l.id());
         Label.Put near = new Label.Put(s.rect(), s.side(), null);
-        if (l.fixed()) {
-            return near;
-        }
         Decisions.Far kept = decisions.keptFar(l.id());
         if (kept == null) {
             Seen seen = new Seen();
@@ -106,7 +139,7 @@ public final class Labeller {
             kept = new Decisions.Far(seen.rect(), put);
             decisions.madeFar(l.id(), kept);
         }
-        ground.put(l.id(), kept.put().rect());
+        ground.settle(l.id(), kept.put());
         return kept.put();
     }
 
@@ -133,6 +166,9 @@ public final class Labeller {
                 chosen.put(id, s);
                 ground.put(id, s.rect());
             });
+            if (kept.settled() != null) {
+                settle(l.id(), kept.settled());
+            }
             return !kept.moves().isEmpty();
         }
         Seen seen = new Seen();
@@ -144,7 +180,7 @@ public final class Labeller {
     private boolean sweep(int stage) {
         boolean moved = false;
         for (Label l : labels.values()) {
-            if (!l.fixed()) {
+            if (!settled.containsKey(l.id())) {
                 moved |= decide(stage, l, seen -> {
                     if (!clear(l, chosen(l.id()), seen)) {
                         improve(l, seen);
@@ -168,7 +204,7 @@ public final class Labeller {
             return;
         }
         int tried = 0;
-        for (Spot s : l.spots()) {
+        for (Spot s : spots(l)) {
             Rect room = s.rect().grown(GAP_MM);
             seen.add(room);
             boolean open = ground.area().contains(s.rect()) && !ground.built(room);
@@ -195,7 +231,7 @@ public final class Labeller {
                 others.add(label(t.id));
             }
         }
-        if (others.size() > 2 || others.stream().anyMatch(Label::fixed)) {
+        if (others.size() > 2 || others.stream().anyMatch(o -> settled.containsKey(o.id()))) {
             return false;
         }
         Map<Label, Spot> old = new LinkedHashMap<>();
@@ -219,12 +255,12 @@ public final class Labeller {
 
     /** The cheapest spot as things stand; costs of what cannot move are worked out once, and only when they matter. */
     private Spot best(Label l, Seen seen) {
-        double[] costs =
-                solidCosts.computeIfAbsent(l.id(), k -> unknown(l.spots().size()));
-        Spot best = l.spots().get(0);
+        double[] costs = solidCosts.computeIfAbsent(l.id(), k -> unknown(spots(l).size()));
+        List<Spot> spots = spots(l);
+        Spot best = spots.get(0);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < costs.length; i++) {
-            Spot s = l.spots().get(i);
+            Spot s = spots.get(i);
             if (s.cost() >= least) {
                 continue;
             }
@@ -239,6 +275,11 @@ public final class Labeller {
             }
         }
         return best;
+    }
+
+    /** Worked out once, and only for those that are decided anew. */
+    private List<Spot> spots(Label l) {
+        return spots.computeIfAbsent(l.id(), k -> l.spots().all());
     }
 
     private static double[] unknown(int n) {
@@ -257,8 +298,8 @@ public final class Labeller {
     }
 
     private double textCost(Label l, Rect r) {
-        double cost = 0;
         Rect room = r.grown(GAP_MM);
+        double cost = CONFLICT * ground.crossing(l.id(), room);
         for (Ground.Text t : ground.texts(room)) {
             if (!t.id.equals(l.id())) {
                 cost += CONFLICT + CONFLICT_PER_MM2 * room.sharedArea(t.rect);

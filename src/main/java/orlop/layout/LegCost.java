@@ -21,21 +21,44 @@ final class LegCost {
     private final List<String> nets;
     private final Map<String, List<Rect>> exits;
     private final Seen seen;
-    private final boolean tolerant;
+    private final Care care;
     private double cost;
+
+    /** How near a line may come to what it does not belong to. */
+    enum Care {
+        /** As a draughtsman would draw it. */
+        FULL(Obstacles.CLEARANCE_MM, PITCH),
+        /** Nearer to components, on half the grid: where there is no other way round. */
+        HALF(0.6, PITCH / 2),
+        /** Through what blocks, dearly: where there is none at all. */
+        NONE(Obstacles.CLEARANCE_MM, PITCH);
+
+        private final double clearanceMm;
+        private final double pitchMm;
+
+        Care(double clearanceMm, double pitchMm) {
+            this.clearanceMm = clearanceMm;
+            this.pitchMm = pitchMm;
+        }
+    }
 
     /**
      * @param nets what the line belongs to: lines that share a net may meet
      * @param exits by component, the corridors in which the line may be near it
      * @param seen is told where it was looked
-     * @param tolerant whether to go through what blocks, dearly, because there is no other way
+     * @param care how near the line may come to things
      */
-    LegCost(Obstacles obstacles, List<String> nets, Map<String, List<Rect>> exits, Seen seen, boolean tolerant) {
+    LegCost(Obstacles obstacles, List<String> nets, Map<String, List<Rect>> exits, Seen seen, Care care) {
         this.obstacles = obstacles;
         this.nets = nets;
         this.exits = exits;
         this.seen = seen;
-        this.tolerant = tolerant;
+        this.care = care;
+    }
+
+    /** Distance of the lines on which a way may run. */
+    double pitchMm() {
+        return care.pitchMm;
     }
 
     /** Cost of the piece from (x1, y1) exclusive to (x2, y2) inclusive, its length included. */
@@ -63,11 +86,11 @@ final class LegCost {
     }
 
     private void block(double length) {
-        cost += tolerant ? THROUGH_PER_MM * Math.max(length, 0.1) : BLOCKED;
+        cost += care == Care.NONE ? THROUGH_PER_MM * Math.max(length, 0.1) : BLOCKED;
     }
 
     private void body(Thing t, Rect piece, double length) {
-        Rect near = t.rect.grown(Obstacles.CLEARANCE_MM - EPS);
+        Rect near = t.rect.grown(care.clearanceMm - EPS);
         boolean touches = piece.minX() < near.maxX()
                 && piece.maxX() > near.minX()
                 && piece.minY() < near.maxY()
@@ -174,7 +197,7 @@ final class LegCost {
 
     /** Whether a corner here would look joined to a foreign line. */
     boolean cornerBlocked(double x, double y) {
-        if (tolerant) {
+        if (care == Care.NONE) {
             return false;
         }
         boolean[] found = {false};

@@ -49,7 +49,22 @@ public final class LineSpots {
      * @param name what the name that is set in the line covers: the block stands clear of it, above or below if it can;
      *     null without a name
      */
-    public static List<Spot> of(List<Point> points, double width, double height, @Nullable Rect name) {
+    public static Spots of(List<Point> points, double width, double height, @Nullable Rect name) {
+        return new Beside(List.copyOf(points), width, height, name);
+    }
+
+    private record Beside(
+            List<Point> points,
+            double width,
+            double height,
+            @Nullable Rect name) implements Spots {
+        @Override
+        public List<Spot> all() {
+            return beside(points, width, height, name);
+        }
+    }
+
+    private static List<Spot> beside(List<Point> points, double width, double height, @Nullable Rect name) {
         List<Spot> spots = all(points, width, height, name == null ? 0 : name.width());
         if (name == null) {
             return spots;

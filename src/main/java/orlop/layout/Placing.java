@@ -22,7 +22,8 @@ import orlop.symbols.TextPlace;
 /**
  * Puts the components of a sheet in their places: symbol, extent and terminals in millimetres on the sheet.
  *
- * <p>A component's {@code at} is the origin of its symbol; of a bar, the middle.
+ * <p>A component's {@code at} is the origin of its symbol; of a bar, the middle. A bar on which more hangs than has room
+ * is drawn longer than it is said to be.
  */
 public final class Placing {
     /** How thick a bar is drawn. */
@@ -45,23 +46,24 @@ public final class Placing {
      * @param condition says how switches stand; null leaves them as drawn
      */
     public List<Placed> place(Drawing drawing, String sheet, @Nullable OperatingCondition condition) {
+        BarLengths lengths = new BarLengths(drawing, sheet);
         List<Placed> all = new ArrayList<>();
         for (Component c : drawing.components().values()) {
             if (c.place().sheet().equals(sheet)) {
-                all.add(place(drawing, c, condition));
+                all.add(place(drawing, c, condition, lengths));
             }
         }
-        return all;
+        return BarReach.lengthened(all, lengths);
     }
 
-    private Placed place(Drawing drawing, Component c, @Nullable OperatingCondition condition) {
+    private Placed place(Drawing drawing, Component c, @Nullable OperatingCondition condition, BarLengths lengths) {
         Particulars p = c.particulars();
         if (p instanceof Distribution.Busbar b) {
-            Rect bar = bar(c.place(), b.drawnLengthMm());
+            Rect bar = bar(c.place(), lengths.of(c, b.drawnLengthMm()));
             return new Placed(c, "", bar, List.of(), true, bar);
         }
         if (p instanceof Distribution.DistributionBoard b) {
-            Rect bar = bar(c.place(), b.drawnLengthMm());
+            Rect bar = bar(c.place(), lengths.of(c, b.drawnLengthMm()));
             double out = BOARD_HALF_MM - BAR_MM / 2;
             return new Placed(c, "", bar.grown(out), List.of(), true, bar);
         }

@@ -29,6 +29,7 @@ final class Replay {
         }
         Replay r = new Replay(routing.steps());
         r.compareComponents(routing.question().placed(), now.placed());
+        r.comparePlans(routing.question(), now);
         return r.compareConnections(routing.question(), now) ? r : new Replay(Map.of());
     }
 
@@ -43,6 +44,16 @@ final class Replay {
             Placed p = was.get(id);
             if (p == null || !samePlace(p, q)) {
                 covers(q);
+            }
+        });
+    }
+
+    /** Where a bar keeps other spots than before, all that looked at it is decided anew. */
+    private void comparePlans(Routing.Question was, Routing.Question is) {
+        is.placed().forEach((id, p) -> {
+            Rect bar = p.bar();
+            if (bar != null && !was.plan().of(id).equals(is.plan().of(id))) {
+                changes.add(bar);
             }
         });
     }

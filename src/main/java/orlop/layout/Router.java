@@ -31,11 +31,11 @@ public final class Router {
     private final SearchTables tables = new SearchTables();
     private final Map<String, Routing.Step> steps = new HashMap<>();
 
-    private Router(Map<String, Placed> placed, Rect area, List<Rect> blocked, Replay replay) {
+    private Router(Map<String, Placed> placed, TapPlan plan, Rect area, List<Rect> blocked, Replay replay) {
         this.area = area;
         this.replay = replay;
         obstacles = new Obstacles(area);
-        ends = new Ends(placed);
+        ends = new Ends(placed, plan);
         for (Placed p : placed.values()) {
             obstacles.body(p.id(), p.ink());
             if (p.bar() == null) {
@@ -78,8 +78,9 @@ public final class Router {
                 here.add(c);
             }
         }
-        Routing.Question question = new Routing.Question(placed, here, area, List.copyOf(blocked));
-        Router r = new Router(placed, area, blocked, Replay.of(before, question));
+        TapPlan plan = TapPlan.of(placed, here);
+        Routing.Question question = new Routing.Question(placed, here, plan, area, List.copyOf(blocked));
+        Router r = new Router(placed, plan, area, blocked, Replay.of(before, question));
         return new Routing(question, r.all(here));
     }
 
@@ -95,6 +96,13 @@ public final class Router {
         }
         List<Connection> queue = shortestFirst(rest);
         queue.removeIf(this::straight);
+        // What leads from a bar to beyond its end, the farthest first: see Fans.
+        List<Connection> beyond = new ArrayList<>(queue.stream()
+                .filter(c -> ends.isKept(c, c.from()) || ends.isKept(c, c.to()))
+                .toList());
+        beyond.sort(Comparator.comparingInt(ends::rank));
+        queue.removeAll(beyond);
+        beyond.forEach(this::search);
         queue.forEach(this::search);
         Map<String, Routing.Step> ordered = new LinkedHashMap<>();
         for (Connection c : connections) {
@@ -119,8 +127,10 @@ public final class Router {
         }
         Seen seen = new Seen();
         Ends.Pair pair = ends.of(c, seen);
-        Port start = nearest(pair.starts(), c.bends().get(0));
-        Port end = nearest(pair.goals(), c.bends().get(c.bends().size() - 1));
+        Point first = c.bends().get(0);
+        Point last = c.bends().get(c.bends().size() - 1);
+        Port start = ends.across(c.from(), first).orElseGet(() -> nearest(pair.starts(), first));
+        Port end = ends.across(c.to(), last).orElseGet(() -> nearest(pair.goals(), last));
         accept(c, start, end, Corners.through(start, c.bends(), end), true, seen);
     }
 
@@ -175,7 +185,8 @@ public final class Router {
     }
 
     private double cost(Connection c, Port a, Port b, Seen seen) {
-        return legs(c, new Ends.Pair(List.of(a), List.of(b)), seen, false).leg(a.x(), a.y(), b.x(), b.y());
+        return legs(c, new Ends.Pair(List.of(a), List.of(b)), seen, LegCost.Care.FULL)
+                .leg(a.x(), a.y(), b.x(), b.y());
     }
 
     private void search(Connection c) {
@@ -190,22 +201,54 @@ public final class Router {
         for (Port a : pair.starts()) {
             pair.goals().stream().filter(b -> faceEachOther(a, b)).forEach(b -> cost(c, a, b, seen));
         }
-        WaySearch.Found f = Shapes.simple(legs(c, pair, seen, false), pair.starts(), pair.goals())
+        WaySearch.Found f = ends.planned(c, seen)
+                .flatMap(p -> fan(c, p, seen).or(() -> open(c, p, seen)))
+                .or(() -> open(c, pair, seen))
                 .or(() -> within(c, pair, seen))
                 .orElseGet(() -> direct(pair.starts().get(0), pair.goals().get(0)));
         accept(c, f.start(), f.end(), f.points(), false, seen);
     }
 
+    private Optional<WaySearch.Found> fan(Connection c, Ends.Pair pair, Seen seen) {
+        if (pair.starts().size() != 1 || pair.goals().size() != 1) {
+            return Optional.empty();
+        }
+        boolean fromBar = ends.isKept(c, c.from());
+        // Half as clear of the bar's own box, so that there is room for some of them between it and what hangs below.
+        LegCost legs = legs(c, pair, seen, LegCost.Care.HALF);
+        return Fans.find(legs, pair.starts().get(0), pair.goals().get(0), fromBar);
+    }
+
+    /** A way that keeps clear of everything. */
+    private Optional<WaySearch.Found> open(Connection c, Ends.Pair pair, Seen seen) {
+        List<Port> starts = pair.starts();
+        List<Port> goals = pair.goals();
+        LegCost legs = legs(c, pair, seen, LegCost.Care.FULL);
+        return Shapes.simple(legs, starts, goals)
+                .or(() -> WaySearch.find(legs, starts, goals, window(pair), tables))
+                .or(() -> WaySearch.find(legs, starts, goals, everywhere(pair), tables));
+    }
+
+    /** Where there is none: one that keeps less clear, or goes through what blocks. */
     private Optional<WaySearch.Found> within(Connection c, Ends.Pair pair, Seen seen) {
         List<Port> starts = pair.starts();
         List<Port> goals = pair.goals();
-        Rect box = WaySearch.boxAround(starts).union(WaySearch.boxAround(goals));
-        Rect window = clipped(box.grown(REACH_MM), box);
-        Rect all = area.union(box.grown(10));
-        LegCost legs = legs(c, pair, seen, false);
-        return WaySearch.find(legs, starts, goals, window, tables)
-                .or(() -> WaySearch.find(legs, starts, goals, all, tables))
-                .or(() -> WaySearch.find(legs(c, pair, seen, true), starts, goals, all, tables));
+        LegCost half = legs(c, pair, seen, LegCost.Care.HALF);
+        LegCost none = legs(c, pair, seen, LegCost.Care.NONE);
+        return WaySearch.find(half, starts, goals, window(pair), tables)
+                .or(() -> WaySearch.find(none, starts, goals, everywhere(pair), tables));
+    }
+
+    private static Rect box(Ends.Pair pair) {
+        return WaySearch.boxAround(pair.starts()).union(WaySearch.boxAround(pair.goals()));
+    }
+
+    private Rect window(Ends.Pair pair) {
+        return clipped(box(pair).grown(REACH_MM), box(pair));
+    }
+
+    private Rect everywhere(Ends.Pair pair) {
+        return area.union(box(pair).grown(10));
     }
 
     private Rect clipped(Rect window, Rect least) {
@@ -235,7 +278,7 @@ public final class Router {
         ends.take(w);
     }
 
-    private LegCost legs(Connection c, Ends.Pair pair, Seen seen, boolean tolerant) {
-        return new LegCost(obstacles, ends.nets(c), ends.exits(c, pair), seen, tolerant);
+    private LegCost legs(Connection c, Ends.Pair pair, Seen seen, LegCost.Care care) {
+        return new LegCost(obstacles, ends.nets(c), ends.exits(c, pair), seen, care);
     }
 }

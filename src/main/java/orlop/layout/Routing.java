@@ -20,7 +20,8 @@ public final class Routing {
     }
 
     /** What was to be routed: the components by id, the connections that have both ends among them, the sheet. */
-    record Question(Map<String, Placed> placed, List<Connection> connections, Rect area, List<Rect> blocked) {}
+    record Question(
+            Map<String, Placed> placed, List<Connection> connections, TapPlan plan, Rect area, List<Rect> blocked) {}
 
     /**
      * One decision.

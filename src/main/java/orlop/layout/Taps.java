@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import orlop.drawing.TerminalRef;
 
 /** Which spots of bars and of many-ended components are taken. */
@@ -32,14 +33,19 @@ final class Taps {
      *
      * @param others ports of the other end: the spots near those straight across from them are offered, on the grid and,
      *     where one is off the grid, straight across from it; all spots of the bar if there are none
+     * @param plan keeps spots for others
      * @param seen is told which part of the bar was looked at
      */
-    List<Port> free(Placed p, Rect bar, TerminalRef end, List<Port> others, Seen seen) {
+    List<Port> free(
+            Placed p, Rect bar, TerminalRef end, List<Port> others, TapPlan plan, String connection, Seen seen) {
         List<Port> here = spots(bar, end, others, REACH_MM);
         for (double reach : new double[] {REACH_MM, Double.POSITIVE_INFINITY}) {
             List<Port> all = reach == REACH_MM ? here : spots(bar, end, others, reach);
             seen.add(WaySearch.boxAround(all).grown(WIDE_MM));
-            List<Port> ports = apart(p, all, WIDE_MM);
+            List<Port> ports = unkept(apart(p, all, WIDE_MM), p, plan, connection, WIDE_MM);
+            if (ports.isEmpty()) {
+                ports = unkept(apart(p, all, PITCH_MM), p, plan, connection, PITCH_MM);
+            }
             if (ports.isEmpty()) {
                 ports = apart(p, all, PITCH_MM);
             }
@@ -48,6 +54,25 @@ final class Taps {
             }
         }
         return here;
+    }
+
+    /** The spot that is kept for this end, if nothing has taken it. */
+    Optional<Port> kept(Placed p, Rect bar, TerminalRef end, TapPlan plan, String connection, Seen seen) {
+        TapPlan.Kept k = plan.spot(connection, end);
+        if (k == null) {
+            return Optional.empty();
+        }
+        Port q = k.side().horizontal()
+                ? new Port(end, bar.centreX(), k.atMm(), k.side())
+                : new Port(end, k.atMm(), bar.centreY(), k.side());
+        seen.add(WaySearch.boxAround(List.of(q)).grown(WIDE_MM));
+        return clear(taken.getOrDefault(p.id(), List.of()), q, PITCH_MM) ? Optional.of(q) : Optional.empty();
+    }
+
+    private static List<Port> unkept(List<Port> ports, Placed p, TapPlan plan, String connection, double leastMm) {
+        return ports.stream()
+                .filter(q -> !plan.keptForOthers(p.id(), connection, q, leastMm))
+                .toList();
     }
 
     private List<Port> apart(Placed p, List<Port> all, double leastMm) {
@@ -70,13 +95,26 @@ final class Taps {
         return true;
     }
 
+    private static double inset(double from, double to) {
+        return to - from > 2 * PITCH_MM ? PITCH_MM / 2 : 0;
+    }
+
+    /** The first spot on the grid of a bar that reaches from here to there. */
+    static double first(double from, double to) {
+        return Math.ceil((from + inset(from, to)) / PITCH_MM) * PITCH_MM;
+    }
+
+    /** The last one. */
+    static double last(double from, double to) {
+        return Math.floor((to - inset(from, to)) / PITCH_MM) * PITCH_MM;
+    }
+
     private static List<Port> spots(Rect bar, TerminalRef end, List<Port> others, double reach) {
         boolean lying = bar.width() >= bar.height();
         double from = lying ? bar.minX() : bar.minY();
         double to = lying ? bar.maxX() : bar.maxY();
-        double inset = to - from > 2 * PITCH_MM ? PITCH_MM / 2 : 0;
-        double min = from + inset;
-        double max = to - inset;
+        double min = from + inset(from, to);
+        double max = to - inset(from, to);
         if (!others.isEmpty()) {
             double first = others.stream()
                     .mapToDouble(o -> lying ? o.x() : o.y())

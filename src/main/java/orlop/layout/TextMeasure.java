@@ -72,7 +72,12 @@ public final class TextMeasure {
         }
         Face face = face(weight);
         // Summed in whole font units, so that the order of the characters cannot change the last bit.
-        long units = text.codePoints().mapToLong(face::advance).sum();
+        long units = 0;
+        for (int i = 0; i < text.length(); ) {
+            int c = text.codePointAt(i);
+            units += face.advance(c);
+            i += Character.charCount(c);
+        }
         return units * sizeMm / face.unitsPerEm;
     }
 

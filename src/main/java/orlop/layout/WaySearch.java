@@ -14,7 +14,6 @@ import orlop.drawing.Point;
  * reached, so that bends can be counted.
  */
 final class WaySearch {
-    private static final double PITCH = 2.5;
     private static final Heading[] HEADINGS = Heading.values();
 
     /** A way that was found, and its two ports. */
@@ -35,8 +34,16 @@ final class WaySearch {
         this.tables = tables;
         List<Port> all = new ArrayList<>(starts);
         all.addAll(goals);
-        xs = lines(area.minX(), area.maxX(), all.stream().mapToDouble(Port::x).toArray());
-        ys = lines(area.minY(), area.maxY(), all.stream().mapToDouble(Port::y).toArray());
+        xs = lines(
+                legs.pitchMm(),
+                area.minX(),
+                area.maxX(),
+                all.stream().mapToDouble(Port::x).toArray());
+        ys = lines(
+                legs.pitchMm(),
+                area.minY(),
+                area.maxY(),
+                all.stream().mapToDouble(Port::y).toArray());
         tables.begin(xs.length * ys.length);
         goalOf = new int[goals.size()];
         for (int n = 0; n < goalOf.length; n++) {
@@ -203,12 +210,12 @@ final class WaySearch {
         return Arrays.binarySearch(lines, value);
     }
 
-    private static double[] lines(double min, double max, double[] more) {
-        long first = (long) Math.ceil(min / PITCH);
-        int n = (int) Math.max(0, (long) Math.floor(max / PITCH) - first + 1);
+    private static double[] lines(double pitch, double min, double max, double[] more) {
+        long first = (long) Math.ceil(min / pitch);
+        int n = (int) Math.max(0, (long) Math.floor(max / pitch) - first + 1);
         double[] all = Arrays.copyOf(more, more.length + n);
         for (int k = 0; k < n; k++) {
-            all[more.length + k] = (first + k) * PITCH;
+            all[more.length + k] = (first + k) * pitch;
         }
         return Arrays.stream(all).sorted().distinct().toArray();
     }

@@ -28,6 +28,7 @@ final class CableText {
     private final Cable cable;
     private final String system;
     private final @Nullable CableResult result;
+    private @Nullable TextBlock block;
 
     CableText(SheetView view, Cable cable, String system) {
         this.view = view;
@@ -37,6 +38,15 @@ final class CableText {
     }
 
     TextBlock block() {
+        TextBlock made = block;
+        if (made == null) {
+            made = made();
+            block = made;
+        }
+        return made;
+    }
+
+    private TextBlock made() {
         List<Line> lines = new ArrayList<>();
         List<Run> first = new ArrayList<>();
         first.add(new Run(cable.id(), Weight.BOLD, Ink.INK, cable.refit() == RefitStatus.EXISTING));
@@ -76,13 +86,13 @@ final class CableText {
         return result == null || result.live();
     }
 
-    /** {@code 2×6 mm²}, {@code 3G2.5 mm²} with a protective conductor, {@code 2 × (2×70 mm²)} for two runs. */
+    /** {@code 2×6 mm²}, {@code 3G2.5 mm²} with a protective conductor, {@code 2 runs of 2×70 mm²} for two runs. */
     String size() {
         Double area = cable.areaMm2() != null ? cable.areaMm2() : result == null ? null : result.areaMm2();
         String mm2 = area == null ? "? " + Unit.SQUARE_MILLIMETRE.sign() : Format.q(area, Unit.SQUARE_MILLIMETRE);
         Conductors c = conductors();
         String one = c == null ? mm2 : c.count() + (c.hasPe() && c != Conductors.PE ? "G" : "×") + mm2;
-        String all = cable.parallel() > 1 ? cable.parallel() + " × (" + one + ")" : one;
+        String all = cable.parallel() > 1 ? view.words().text(Message.of("scene.runs", cable.parallel(), one)) : one;
         return memory() ? all + MEMORY : all;
     }
 
@@ -121,6 +131,9 @@ final class CableText {
     private String figures() {
         if (result == null) {
             return "";
+        }
+        if (result.conductors() == Conductors.PE) {
+            return ""; // it is there for faults and carries nothing in service
         }
         if (!result.live()) {
             boolean governing = view.request().results().condition().equals(Results.GOVERNING);

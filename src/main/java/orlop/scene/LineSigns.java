@@ -3,10 +3,8 @@ package orlop.scene;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import orlop.drawing.Note;
 import orlop.drawing.Point;
-import orlop.layout.Label;
-import orlop.layout.Placed;
+import orlop.layout.Labeller;
 import orlop.layout.Rect;
 import orlop.layout.Way;
 
@@ -17,18 +15,10 @@ final class LineSigns {
     private static final double CROSS_EVERY_MM = 10;
     private static final double CROSS_LONG_MM = 2;
 
-    private final SheetView view;
-    private final List<Rect> taken = new ArrayList<>();
+    private final Labeller sheet;
 
-    LineSigns(SheetView view, SheetComposer.Composed composed) {
-        this.view = view;
-        composed.places().values().stream().map(Label.Put::rect).forEach(taken::add);
-        view.placed().values().stream().map(Placed::ink).forEach(taken::add);
-        for (Note n : view.drawing().notes().values()) {
-            if (n.sheet().equals(view.request().sheet())) {
-                taken.add(NoteItems.rect(n));
-            }
-        }
+    LineSigns(SheetComposer.Composed composed) {
+        this.sheet = composed.labeller();
     }
 
     /** The strokes of a cable's conductors, and crosses where it is to be removed. */
@@ -121,19 +111,11 @@ final class LineSigns {
 
     private boolean free(Rect r, Way way, List<Rect> own) {
         Rect room = r.grown(0.3);
-        if (taken.stream().anyMatch(room::overlaps) || own.stream().anyMatch(room::overlaps)) {
-            return false;
-        }
-        for (Way other : view.ways().values()) {
-            if (!other.equals(way)) {
-                List<Point> p = other.points();
-                for (int i = 0; i + 1 < p.size(); i++) {
-                    if (Rect.around(p.get(i), p.get(i + 1)).grown(0.4).overlaps(room)) {
-                        return false;
-                    }
-                }
+        for (Rect o : own) {
+            if (room.overlaps(o)) {
+                return false;
             }
         }
-        return true;
+        return sheet.free(room, way.connection().id());
     }
 }

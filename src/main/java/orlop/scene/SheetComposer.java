@@ -24,6 +24,7 @@ import orlop.layout.Placing;
 import orlop.layout.Rect;
 import orlop.layout.Side;
 import orlop.layout.Spot;
+import orlop.layout.Spots;
 import orlop.layout.Way;
 
 /** Finds the places of all texts of one sheet: names in lines, labels, markers. */
@@ -54,8 +55,13 @@ final class SheetComposer {
      * @param blocks by label's id, the same words set in ever shorter lines: which was taken shows in the height of the place
      * @param labelling the places, and how they were found
      * @param names by cable, the gap for its system's name
+     * @param labeller knows what lies where
      */
-    record Composed(Map<String, List<TextBlock>> blocks, Labelling labelling, Map<String, LineNames.Gap> names) {
+    record Composed(
+            Map<String, List<TextBlock>> blocks,
+            Labelling labelling,
+            Map<String, LineNames.Gap> names,
+            Labeller labeller) {
         Map<String, Label.Put> places() {
             return labelling.places();
         }
@@ -101,7 +107,7 @@ final class SheetComposer {
         view.ways().values().stream()
                 .sorted(Comparator.comparingDouble(SheetComposer::length))
                 .forEach(w -> cable(labels, w));
-        return new Composed(blocks, labeller.place(labels, before), names);
+        return new Composed(blocks, labeller.place(labels, before), names, labeller);
     }
 
     private static double length(Way w) {
@@ -154,15 +160,14 @@ final class SheetComposer {
         Rect bar = p.bar();
         double w = block.width();
         double h = block.height();
-        List<Spot> spots =
-                bar != null ? BoxSpots.alongBar(p.ink(), w, h) : BoxSpots.around(p.ink(), placing.sides(p), w, h);
+        Spots spots = bar != null ? BoxSpots.alongBar(p.ink(), w, h) : BoxSpots.around(p.ink(), placing.sides(p), w, h);
         Point dragged = p.component().place().labelAt();
         Point at = p.component().place().at();
         boolean fixed = dragged != null;
         if (dragged != null) {
             double x = at.xMm() + dragged.xMm();
             double y = at.yMm() + dragged.yMm();
-            spots = List.of(new Spot(Rect.of(x, y, w, h), dragged.xMm() < 0 ? Side.LEFT : Side.RIGHT, 0));
+            spots = one(new Spot(Rect.of(x, y, w, h), dragged.xMm() < 0 ? Side.LEFT : Side.RIGHT, 0));
         }
         String id = componentLabel(p.id());
         blocks.put(id, List.of(block));
@@ -180,27 +185,30 @@ final class SheetComposer {
         double h = block.height();
         LineNames.Gap gap = names.get(way.connection().id());
         Point dragged = cable.get().labelAt();
-        List<Spot> spots = dragged == null
+        Spots spots = dragged == null
                 ? spots(way, block, List.of(text.narrow(2), text.narrow(1)), gap == null ? null : gap.rect())
-                : List.of(new Spot(Rect.of(dragged.xMm(), dragged.yMm(), w, h), Side.RIGHT, 0));
+                : one(new Spot(Rect.of(dragged.xMm(), dragged.yMm(), w, h), Side.RIGHT, 0));
         String id = cableLabel(way.connection().id());
         blocks.put(id, List.of(block, text.narrow(2), text.narrow(1)));
         labels.add(new Label(id, w, h, legs(way.points()), spots, dragged != null));
     }
 
-    private static List<Spot> spots(Way way, TextBlock wide, List<TextBlock> narrow, @Nullable Rect name) {
-        List<Spot> spots = new ArrayList<>(LineSpots.of(way.points(), wide.width(), wide.height(), name));
+    private static Spots one(Spot spot) {
+        return new Spots.Given(List.of(spot));
+    }
+
+    private static Spots spots(Way way, TextBlock wide, List<TextBlock> narrow, @Nullable Rect name) {
+        List<Spots> parts = new ArrayList<>();
+        parts.add(LineSpots.of(way.points(), wide.width(), wide.height(), name));
         Set<Double> heights = new HashSet<>(Set.of(wide.height()));
         double worse = NARROW;
         for (TextBlock block : narrow) {
             if (heights.add(block.height())) {
-                for (Spot s : LineSpots.of(way.points(), block.width(), block.height(), name)) {
-                    spots.add(new Spot(s.rect(), s.side(), s.cost() + worse));
-                }
+                parts.add(new Spots.Worse(LineSpots.of(way.points(), block.width(), block.height(), name), worse));
             }
             worse += NARROW;
         }
-        return spots;
+        return new Spots.Joined(parts);
     }
 
     /** The legs without their ends, the longest first, as rectangles without width or height. */
@@ -220,15 +228,13 @@ final class SheetComposer {
             String id = proposalLabel(f.number());
             blocks.put(id, List.of(block));
             List<Side> sides = proposal.standing() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.ABOVE, Side.BELOW);
-            List<Spot> spots = BoxSpots.around(f.target(), sides, block.width(), block.height());
+            Spots spots = BoxSpots.around(f.target(), sides, block.width(), block.height());
             labels.add(new Label(id, block.width(), block.height(), f.target(), spots, false));
         }
         List<Side> sides = List.of(Side.LEFT, Side.RIGHT, Side.ABOVE, Side.BELOW);
-        List<Spot> spots =
-                new ArrayList<>(BoxSpots.around(f.target().grown(0.3), sides, Marker.WIDTH_MM, Marker.HEIGHT_MM));
-        spots.addAll(BoxSpots.around(f.target().grown(5), sides, Marker.WIDTH_MM, Marker.HEIGHT_MM).stream()
-                .map(s -> new Spot(s.rect(), s.side(), s.cost() + 10))
-                .toList());
+        Spots near = BoxSpots.around(f.target().grown(0.3), sides, Marker.WIDTH_MM, Marker.HEIGHT_MM);
+        Spots far = BoxSpots.around(f.target().grown(5), sides, Marker.WIDTH_MM, Marker.HEIGHT_MM);
+        Spots spots = new Spots.Joined(List.of(near, new Spots.Worse(far, 10)));
         labels.add(new Label(marker(f.number()), Marker.WIDTH_MM, Marker.HEIGHT_MM, f.target(), spots, false));
     }
 }

@@ -69,9 +69,7 @@ final class Proposer {
         if (voltage && breaking) {
             return Set.of(Proposal.Mark.VOLTAGE, Proposal.Mark.BREAKING_CAPACITY);
         }
-        return voltage
-                ? Set.of(Proposal.Mark.VOLTAGE)
-                : breaking ? Set.of(Proposal.Mark.BREAKING_CAPACITY) : Set.of();
+        return voltage ? Set.of(Proposal.Mark.VOLTAGE) : breaking ? Set.of(Proposal.Mark.BREAKING_CAPACITY) : Set.of();
     }
 
     private static boolean enough(Optional<Sourced> limit, double wanted) {

@@ -14,7 +14,7 @@ class LabellerTest {
 
     private static Label label(String id, Rect target, Spot... spots) {
         Rect r = spots[0].rect();
-        return new Label(id, r.width(), r.height(), target, List.of(spots), false);
+        return new Label(id, r.width(), r.height(), target, new Spots.Given(List.of(spots)), false);
     }
 
     private static Spot spot(double x, double y, double cost) {
@@ -65,7 +65,7 @@ class LabellerTest {
         Labeller l = new Labeller(AREA);
         Rect at = Rect.of(50, 50, 20, 6);
         Label b = label("b", Rect.of(40, 40, 1, 1), spot(52, 52, 0), spot(90, 90, 9));
-        Label a = new Label("a", 20, 6, at, List.of(new Spot(at, Side.RIGHT, 0)), true);
+        Label a = new Label("a", 20, 6, at, new Spots.Given(List.of(new Spot(at, Side.RIGHT, 0))), true);
 
         Map<String, Label.Put> places = l.place(List.of(b, a));
 

@@ -253,4 +253,24 @@ class RouterTest {
         }
         return least;
     }
+
+    @Test
+    void a_line_led_by_hand_taps_a_bar_straight_across_from_its_corner_even_off_the_grid() {
+        put("B", new Distribution.Busbar(null, 100), 100, 50, 0);
+        put("F1", Kind.FUSE, 80, 90);
+
+        Way w = way(route(join("W1", "B.a", "F1.1", p(111.3, 70), p(80, 70))), "W1");
+
+        assertThat(w.points()).containsExactly(p(111.3, 50), p(111.3, 70), p(80, 70), p(80, 85));
+    }
+
+    @Test
+    void a_line_led_by_hand_goes_round_and_never_back_over_itself() {
+        put("F1", Kind.FUSE, 50, 50);
+        put("M1", Kind.MOTOR, 50, 90);
+
+        Way w = way(route(join("W1", "F1.2", "M1.1", p(75, 70))), "W1");
+
+        assertThat(w.points()).containsExactly(p(50, 55), p(50, 70), p(75, 70), p(75, 80), p(50, 80), p(50, 85));
+    }
 }

@@ -26,6 +26,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import orlop.desk.Same;
+import orlop.drawing.Point;
 import orlop.layout.TextMeasure;
 import orlop.layout.TextMeasure.Weight;
 
@@ -85,6 +86,12 @@ final class InkedSheet {
 
     static InkedSheet read(byte[] svg) throws Exception {
         return new InkedSheet(DrawnSheet.parse(svg));
+    }
+
+    /** A line without width. */
+    static LineString line(List<Point> points) {
+        return JTS.createLineString(
+                points.stream().map(p -> new Coordinate(p.xMm(), p.yMm())).toArray(Coordinate[]::new));
     }
 
     List<Ink> inks(Predicate<Ink> wanted) {

@@ -25,6 +25,7 @@ import orlop.drawing.Sheet;
 import orlop.findings.Checker;
 import orlop.findings.Finding;
 import orlop.layout.Rect;
+import orlop.scene.BarSpan;
 import orlop.scene.GridDrawing;
 import orlop.scene.Palette;
 import orlop.scene.Role;
@@ -80,11 +81,34 @@ class SheetInkTest {
         Set<String> faults = new TreeSet<>();
         for (Sheet s : d.drawing().sheets().values()) {
             SceneRequest request = d.request(s.id());
-            InkedSheet ink = ink(SceneBuilder.bundled().build(request));
+            Scene scene = SceneBuilder.bundled().build(request);
+            InkedSheet ink = ink(scene);
             ink.faults().forEach(f -> faults.add("sheet " + s.id() + ": " + f));
             missing(request, ink).forEach(f -> faults.add("sheet " + s.id() + ": " + f));
+            crossed(scene).forEach(f -> faults.add("sheet " + s.id() + ": " + f));
         }
         assertThat(faults).isEmpty();
+    }
+
+    /** Lines that leave one bar leave it in such an order that they don't cross one another. */
+    private static List<String> crossed(Scene scene) {
+        List<String> crossed = new ArrayList<>();
+        for (BarSpan bar : scene.bars()) {
+            List<Route> taps = scene.routes().values().stream()
+                    .filter(r -> r.from().component().equals(bar.component())
+                            || r.to().component().equals(bar.component()))
+                    .toList();
+            for (int i = 0; i < taps.size(); i++) {
+                for (int j = 0; j < i; j++) {
+                    if (InkedSheet.line(taps.get(i).points())
+                            .crosses(InkedSheet.line(taps.get(j).points()))) {
+                        crossed.add("taps of " + bar.component() + " cross: "
+                                + taps.get(j).id() + " and " + taps.get(i).id());
+                    }
+                }
+            }
+        }
+        return crossed;
     }
 
     @ParameterizedTest
@@ -99,8 +123,10 @@ class SheetInkTest {
         for (Sheet s : d.sheets().values()) {
             for (Results r : all) {
                 SceneRequest request = SceneRequest.paper(d, r, findings, s.id());
-                InkedSheet ink = ink(SceneBuilder.bundled().build(request));
+                Scene scene = SceneBuilder.bundled().build(request);
+                InkedSheet ink = ink(scene);
                 ink.faults().forEach(f -> faults.add("sheet " + s.id() + ", " + r.condition() + ": " + f));
+                crossed(scene).forEach(f -> faults.add("sheet " + s.id() + ": " + f));
                 missing(request, ink).forEach(f -> faults.add("sheet " + s.id() + ": " + f));
             }
         }

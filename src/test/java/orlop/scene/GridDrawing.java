@@ -152,10 +152,16 @@ public final class GridDrawing {
             double first = grid(room.minX() + 15);
             int columns = (int) ((room.maxX() - first - 27) / pitch) + 1;
             double length = grid((columns - 1) * pitch + 15);
+            boolean board = random.nextInt(4) == 0;
+            // Now and then a bar is too short for what hangs on it: it grows, and what is farther off is led to. A
+            // board's
+            // box leaves no lanes for that between it and the devices below, so it is as long as it has to be.
+            boolean tooShort = random.nextInt(6) == 0 && !board;
+            double share = tooShort ? 0.6 + 0.35 * random.nextDouble() : 1;
             bar = add(
-                    random.nextInt(4) == 0
+                    board
                             ? new Distribution.DistributionBoard(null, length, false)
-                            : new Distribution.Busbar(400.0, length),
+                            : new Distribution.Busbar(400.0, Math.max(10, grid(share * (length - 15)) + 15)),
                     "WC",
                     first + (columns - 1) * pitch / 2,
                     top + 40,
@@ -210,7 +216,7 @@ public final class GridDrawing {
                 String s = add(SWITCHES.get(random.nextInt(SWITCHES.size())), x, top + 71, 0, system);
                 join(end, s + ".1");
                 end = s + ".2";
-            } else if (more == 1 && pitch > 42) { // its second feeder wants room beside the first
+            } else if (more == 1) {
                 String s = add(Kind.CHANGEOVER_SWITCH, x, top + 72.5, 0, system);
                 join(end, s + ".1");
                 cable(bar + ".u" + taps++, s + ".2");

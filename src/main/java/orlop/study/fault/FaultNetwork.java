@@ -52,7 +52,8 @@ final class FaultNetwork {
         if (sound) {
             equations.solve(open);
         }
-        inverse = sound ? equations.inverse() : new Elimination(circuit.patterns(), 0, new int[0], new int[0]).inverse();
+        inverse =
+                sound ? equations.inverse() : new Elimination(circuit.patterns(), 0, new int[0], new int[0]).inverse();
         columns = new double[unknowns][];
     }
 

@@ -139,7 +139,8 @@ final class Island {
                 b[pairs++] = variable[localB[i]];
             }
         }
-        Elimination made = new Elimination(circuit.patterns(), unknowns, Arrays.copyOf(a, pairs), Arrays.copyOf(b, pairs));
+        Elimination made =
+                new Elimination(circuit.patterns(), unknowns, Arrays.copyOf(a, pairs), Arrays.copyOf(b, pairs));
         slots = new int[parts.length];
         for (int i = 0; i < parts.length; i++) {
             slots[i] = isPair(i) ? made.slot(variable[localA[i]], variable[localB[i]]) : -1;

@@ -53,8 +53,7 @@ final class AmpacityTable {
                 f.rating = f.result
                         .carries()
                         .filter(AmpacityResult.Carries::mayGovern)
-                        .map(c -> new Rating(
-                                c.amps() * parallel, c.provenance().compareTo(Provenance.MEMORY) >= 0));
+                        .map(c -> new Rating(c.amps() * parallel, c.provenance().compareTo(Provenance.MEMORY) >= 0));
                 f.parallel = parallel;
             }
             return f.rating;

@@ -17,7 +17,6 @@ import orlop.drawing.Nature;
 import orlop.drawing.Quantity;
 import orlop.drawing.Switching;
 import orlop.drawing.Unit;
-
 import orlop.network.Numbering;
 import orlop.network.Resistances;
 import orlop.standards.RuleSet;
@@ -270,7 +269,8 @@ public final class Plan {
 
     /** The same cable with so many runs side by side, 1 to 20. */
     public CableModel withRuns(int cable, int runs) {
-        return cable(cables.get(cable).cable().withParallel(runs), cables.get(cable).system());
+        return cable(
+                cables.get(cable).cable().withParallel(runs), cables.get(cable).system());
     }
 
     /** Null where the component is no load that is calculated. */

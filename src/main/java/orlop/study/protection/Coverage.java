@@ -29,13 +29,29 @@ import orlop.study.model.Rating;
 public final class Coverage {
     private static final int ROUNDS = 60;
 
+<<<<<<< HEAD
+=======
+    /** Of more bare ends than this it is not asked in which conditions they are: in all of them, to be safe. */
+    private static final int MOST_DATED = 300;
+
+    /** One end of one cable. */
+    private record End(int edge, int pin) {}
+
+>>>>>>> main
     private final Plan plan;
     private final Grid grid;
     private final Surroundings around;
     private final Proposer proposer;
     private final Ends ends;
+<<<<<<< HEAD
     private final List<Gap> gaps = new ArrayList<>();
     private final int[] gapAt; // by end: number of its gap; −1 where there is none
+=======
+    private final List<Integer> cableEdges = new ArrayList<>();
+    private final Map<End, Gap> gaps = new LinkedHashMap<>();
+    private final Map<End, Set<String>> also = new HashMap<>();
+    private final Map<End, boolean[]> when = new HashMap<>(); // by condition
+>>>>>>> main
     private final List<Gap> deviceGaps = new ArrayList<>();
     private final Guards guards;
     private final GapMaker maker;
@@ -52,9 +68,10 @@ public final class Coverage {
         gapAt = new int[2 * grid.count()];
         Arrays.fill(gapAt, -1);
         guards = new Guards(grid, around, entrances);
-        look();
+        look(new Occasions(grid, around, entrances));
         noteShortRuns();
         devices(entrances);
+        new SharedFeeds(grid, around, guards.zones()).note();
     }
 
     private void devices(List<Entrance> entrances) {
@@ -73,10 +90,42 @@ public final class Coverage {
 
     // ---- cables without device ---------------------------------------------------------------------------------
 
+<<<<<<< HEAD
     private void look() {
         List<Ends.Bare> bare = bare();
+=======
+    private void look(Occasions occasions) {
+        Map<End, Ends.Bare> bare = bare();
+>>>>>>> main
         place(bare);
         attribute(bare);
+        if (bare.size() <= MOST_DATED && occasions.conditions().size() > 1) {
+            bare.forEach((end, b) -> date(end, b, occasions));
+        }
+        gaps.replaceAll((end, gap) ->
+                gap.withAlso(List.copyOf(also.getOrDefault(end, Set.of())), conditions(end, occasions.conditions())));
+    }
+
+    /** Notes in which conditions it is bare, at the gap that it belongs to. */
+    private void date(End end, Ends.Bare b, Occasions occasions) {
+        End gap = gaps.containsKey(end) ? end : gapBefore(b.arrival());
+        boolean[] is = when.computeIfAbsent(
+                gap, k -> new boolean[occasions.conditions().size()]);
+        for (int i = 0; i < is.length; i++) {
+            is[i] |= occasions.is(i, end.edge(), end.pin(), ends.ampacityA(end.edge()));
+        }
+    }
+
+    /** All of them where that is not known, or where its sources are never on. */
+    private List<String> conditions(End gap, List<String> all) {
+        boolean[] is = when.getOrDefault(gap, new boolean[all.size()]);
+        List<String> some = new ArrayList<>();
+        for (int i = 0; i < is.length; i++) {
+            if (is[i]) {
+                some.add(all.get(i));
+            }
+        }
+        return some.isEmpty() ? all : some;
     }
 
     /** Gaps until, with all proposed devices in place, nothing is bare any more. */
@@ -164,7 +213,10 @@ public final class Coverage {
                         .add(cable);
             }
         }
+<<<<<<< HEAD
         also.forEach((n, cables) -> gaps.set(n, gaps.get(n).withAlso(List.copyOf(cables))));
+=======
+>>>>>>> main
     }
 
     private String tag(int edge) {

@@ -5,7 +5,6 @@ import java.util.List;
 import orlop.network.Network;
 import orlop.study.model.CableModel;
 import orlop.study.model.Delivery;
-
 import orlop.study.model.Operation;
 
 /**
