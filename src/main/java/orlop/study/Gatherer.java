@@ -147,17 +147,10 @@ final class Gatherer {
     private CableResult cable(int i, CableModel w) {
         int edge = operation.connectionOfCable(i);
         Cable cable = w.cable();
-<<<<<<< HEAD
         int a = numbering.fromPin(i);
         int b = numbering.toPin(i);
-        Double va = edge < 0 ? null : voltage(a);
-        Double vb = edge < 0 ? null : voltage(b);
-=======
-        int a = network.pin(cable.from());
-        int b = network.pin(cable.to());
         Double va = edge < 0 ? null : figures.voltage(a);
         Double vb = edge < 0 ? null : figures.voltage(b);
->>>>>>> main
         boolean fed =
                 edge >= 0 && network.feeding().feeds(a) && network.feeding().feeds(b);
         boolean live = va != null && vb != null;

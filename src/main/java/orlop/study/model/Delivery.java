@@ -3,6 +3,7 @@ package orlop.study.model;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.IntConsumer;
 import orlop.network.Network;
 
 /**
@@ -102,11 +103,16 @@ public final class Delivery {
     /** Connections from {@link #topPin} to the pin, in that order. */
     public List<Integer> fallTo(int pin) {
         List<Integer> path = new ArrayList<>();
-        for (int at = pin; at >= 0 && via[at] >= 0 && at != top[pin]; at = before(at)) {
-            path.add(via[at]);
-        }
+        fallTo(pin, path::add);
         Collections.reverse(path);
         return path;
+    }
+
+    /** The same, given one by one from the pin upwards, without a list. */
+    public void fallTo(int pin, IntConsumer each) {
+        for (int at = pin; at >= 0 && via[at] >= 0 && at != top[pin]; at = before(at)) {
+            each.accept(via[at]);
+        }
     }
 
     /** Tags of the components and cables from that source to the pin; empty where nothing feeds it. */

@@ -89,6 +89,7 @@ final class Arrivals {
     private final TreeMap<Double, Deque<Arrival>> open = new TreeMap<>(Collections.reverseOrder());
     private Deque<Arrival> pushed = new ArrayDeque<>(); // where the last one went
     private double pushedA = Double.NaN;
+    private boolean simplified;
 
     /**
      * @param passesA by connection: least ampacity guarded by what stands there, a proposed device at a cable's end
@@ -162,6 +163,7 @@ final class Arrivals {
             int needs = grid.pass(a.needs, e);
             if (needs >= 0 && size[a.pin()] > MOST) {
                 needs = 0;
+                simplified = true;
             }
             int to = grid.other(e, a.pin());
             if (needs >= 0 && isNew(to, needs)) {
@@ -174,6 +176,11 @@ final class Arrivals {
     @Nullable
     Arrival first(int pin) {
         return first[pin];
+    }
+
+    /** Whether positions were not told apart somewhere. */
+    boolean simplified() {
+        return simplified;
     }
 
     /** All arrivals, each after the one before it. */

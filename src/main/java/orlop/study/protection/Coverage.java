@@ -29,29 +29,18 @@ import orlop.study.model.Rating;
 public final class Coverage {
     private static final int ROUNDS = 60;
 
-<<<<<<< HEAD
-=======
     /** Of more bare ends than this it is not asked in which conditions they are: in all of them, to be safe. */
     private static final int MOST_DATED = 300;
 
-    /** One end of one cable. */
-    private record End(int edge, int pin) {}
-
->>>>>>> main
     private final Plan plan;
     private final Grid grid;
     private final Surroundings around;
     private final Proposer proposer;
     private final Ends ends;
-<<<<<<< HEAD
     private final List<Gap> gaps = new ArrayList<>();
     private final int[] gapAt; // by end: number of its gap; −1 where there is none
-=======
-    private final List<Integer> cableEdges = new ArrayList<>();
-    private final Map<End, Gap> gaps = new LinkedHashMap<>();
-    private final Map<End, Set<String>> also = new HashMap<>();
-    private final Map<End, boolean[]> when = new HashMap<>(); // by condition
->>>>>>> main
+    private final Map<Integer, Set<String>> also = new HashMap<>(); // by number of the gap, as the next
+    private final Map<Integer, boolean[]> when = new HashMap<>(); // by condition
     private final List<Gap> deviceGaps = new ArrayList<>();
     private final Guards guards;
     private final GapMaker maker;
@@ -68,7 +57,7 @@ public final class Coverage {
         gapAt = new int[2 * grid.count()];
         Arrays.fill(gapAt, -1);
         guards = new Guards(grid, around, entrances);
-        look(new Occasions(grid, around, entrances));
+        look(new Occasions(grid, around, entrances, ends.bridges()));
         noteShortRuns();
         devices(entrances);
         new SharedFeeds(grid, around, guards.zones()).note();
@@ -90,34 +79,33 @@ public final class Coverage {
 
     // ---- cables without device ---------------------------------------------------------------------------------
 
-<<<<<<< HEAD
-    private void look() {
-        List<Ends.Bare> bare = bare();
-=======
     private void look(Occasions occasions) {
-        Map<End, Ends.Bare> bare = bare();
->>>>>>> main
+        List<Ends.Bare> bare = bare();
         place(bare);
         attribute(bare);
         if (bare.size() <= MOST_DATED && occasions.conditions().size() > 1) {
-            bare.forEach((end, b) -> date(end, b, occasions));
+            bare.forEach(b -> date(b, occasions));
         }
-        gaps.replaceAll((end, gap) ->
-                gap.withAlso(List.copyOf(also.getOrDefault(end, Set.of())), conditions(end, occasions.conditions())));
+        for (int n = 0; n < gaps.size(); n++) {
+            List<String> cables = List.copyOf(also.getOrDefault(n, Set.of()));
+            gaps.set(n, gaps.get(n).withAlso(cables, conditions(n, occasions.conditions())));
+        }
     }
 
     /** Notes in which conditions it is bare, at the gap that it belongs to. */
-    private void date(End end, Ends.Bare b, Occasions occasions) {
-        End gap = gaps.containsKey(end) ? end : gapBefore(b.arrival());
+    private void date(Ends.Bare b, Occasions occasions) {
+        int own = gapAt[grid.end(b.edge(), b.pin())];
         boolean[] is = when.computeIfAbsent(
-                gap, k -> new boolean[occasions.conditions().size()]);
+                own >= 0 ? own : gapBefore(b.arrival()),
+                k -> new boolean[occasions.conditions().size()]);
+        boolean[] here = occasions.of(b.edge(), b.pin(), ends.ampacityA(b.edge()));
         for (int i = 0; i < is.length; i++) {
-            is[i] |= occasions.is(i, end.edge(), end.pin(), ends.ampacityA(end.edge()));
+            is[i] |= here[i];
         }
     }
 
     /** All of them where that is not known, or where its sources are never on. */
-    private List<String> conditions(End gap, List<String> all) {
+    private List<String> conditions(int gap, List<String> all) {
         boolean[] is = when.getOrDefault(gap, new boolean[all.size()]);
         List<String> some = new ArrayList<>();
         for (int i = 0; i < is.length; i++) {
@@ -177,8 +165,7 @@ public final class Coverage {
         Gap gap = maker.of(b, weakest, ends.pointKind(b.pin()));
         gapAt[grid.end(b.edge(), b.pin())] = gaps.size();
         gaps.add(gap);
-        ends.propose(
-                b.edge(), proposer.guardsFromA(gap.proposed(), cable, weakest));
+        ends.propose(b.edge(), proposer.guardsFromA(gap.proposed(), cable, weakest));
     }
 
     /** Rating of the thinnest cable of a row without branch and device: what one device has to guard. */
@@ -205,7 +192,6 @@ public final class Coverage {
     private void attribute(List<Ends.Bare> bare) {
         Set<String> own = new HashSet<>();
         gaps.forEach(g -> own.add(g.cable()));
-        Map<Integer, Set<String>> also = new HashMap<>(); // by number of the gap
         for (Ends.Bare b : bare) {
             String cable = tag(b.edge());
             if (!own.contains(cable)) {
@@ -213,10 +199,6 @@ public final class Coverage {
                         .add(cable);
             }
         }
-<<<<<<< HEAD
-        also.forEach((n, cables) -> gaps.set(n, gaps.get(n).withAlso(List.copyOf(cables))));
-=======
->>>>>>> main
     }
 
     private String tag(int edge) {

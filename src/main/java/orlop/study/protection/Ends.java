@@ -112,6 +112,11 @@ final class Ends {
         limitedArrivals = new Arrivals(grid, passesA, limited);
     }
 
+    /** By connection: whether the network falls apart without it. */
+    boolean[] bridges() {
+        return bridge;
+    }
+
     Arrivals arrivals() {
         return arrivals;
     }

@@ -7,13 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Component;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Nature;
-<<<<<<< HEAD
-=======
-import orlop.drawing.Place;
 import orlop.drawing.Source;
->>>>>>> main
 import orlop.standards.Proposal;
 import orlop.standards.Proposals;
 import orlop.standards.ProtectiveFamilies;
@@ -182,12 +179,6 @@ final class Proposer {
         if (p == null) {
             return Math.min(most, Math.max(around.designA(cable), 0.1));
         }
-<<<<<<< HEAD
         return Math.min(most, levels.leastAmpacityA(FAMILIES.find(p.family()), p.ratingA()));
-=======
-        Component nobody = Component.of("proposed-" + w.cable().id(), Kind.FUSE, Place.at("1", 0, 0), List.of("none"));
-        DeviceModel device = new DeviceModel(nobody, p.ratingA(), FAMILIES.find(p.family()), null, null);
-        return Math.min(most, levels.leastAmpacityA(device));
->>>>>>> main
     }
 }

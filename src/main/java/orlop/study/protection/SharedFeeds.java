@@ -29,6 +29,7 @@ final class SharedFeeds {
     private final Grid grid;
     private final Surroundings around;
     private final Zones zones;
+    private final Stretch.Search search;
     private final double[] feedsA; // by zone: ratings of all devices that feed it
     private final int[] feeds; // by zone: how many they are
 
@@ -36,6 +37,7 @@ final class SharedFeeds {
         this.grid = grid;
         this.around = around;
         this.zones = zones;
+        search = new Stretch.Search(grid);
         feedsA = new double[zones.count()];
         feeds = new int[zones.count()];
         for (int e = 0; e < grid.count(); e++) {
@@ -95,7 +97,7 @@ final class SharedFeeds {
             most = Math.max(most, d.getValue());
             tags.add(grid.connection(d.getKey()).item());
         }
-        Stretch behind = new Stretch(grid, grid.other(edge, towards), edge);
+        Stretch behind = new Stretch(grid, search, grid.other(edge, towards), edge);
         boolean limited = behind.endsAtDevices() && behind.neededA() <= ampacityA * (1 + 1e-9);
         limited |= isSingleLoad(edge, towards);
         if (devices.size() > 1 && sum > ampacityA * (1 + 1e-9) && most <= ampacityA && !limited) {

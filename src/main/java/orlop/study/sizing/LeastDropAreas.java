@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import orlop.network.Network;
 import orlop.study.model.CableModel;
-import orlop.study.model.Delivery;
 import orlop.study.model.Operation;
 
 /**
@@ -43,18 +42,20 @@ final class LeastDropAreas {
         double[] missing = new double[slack.length];
         Arrays.fill(slack, Double.POSITIVE_INFINITY);
         Network network = operation.network();
-        Delivery delivery = operation.delivery();
         for (LoadDrop d : drops) {
             double left = slackV(d);
-            int at = network.attachments().get(d.attachment()).pin();
-            while (at >= 0 && delivery.via(at) >= 0) { // the cables of the drop, without a list of them
-                int cable = network.cableOf(delivery.via(at));
-                if (cable >= 0) {
-                    slack[cable] = Math.min(slack[cable], left);
-                    missing[cable] = sizing.behind().soleA(cable) > 0 ? d.missingA() : 0;
-                }
-                at = delivery.before(at);
-            }
+            int pin = network.attachments().get(d.attachment()).pin();
+            operation
+                    .delivery()
+                    .fallTo(
+                            pin,
+                            via -> { // the cables of the drop, without a list of them
+                                int cable = network.cableOf(via);
+                                if (cable >= 0) {
+                                    slack[cable] = Math.min(slack[cable], left);
+                                    missing[cable] = sizing.behind().soleA(cable) > 0 ? d.missingA() : 0;
+                                }
+                            });
         }
         for (int i = 0; i < slack.length; i++) {
             if (slack[i] < Double.POSITIVE_INFINITY) {
