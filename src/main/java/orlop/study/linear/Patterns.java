@@ -11,7 +11,17 @@ import java.util.List;
 public final class Patterns {
     private static final int MOST = 16;
 
-    private record Known(int[] a, int[] b, Pattern pattern) {}
+    private static final class Known {
+        private final int[] a;
+        private final int[] b;
+        private final Pattern pattern;
+
+        Known(int[] a, int[] b, Pattern pattern) {
+            this.a = a;
+            this.b = b;
+            this.pattern = pattern;
+        }
+    }
 
     private final List<Known> known = new ArrayList<>();
 

@@ -35,8 +35,8 @@ public final class Plan {
     private final Map<String, Integer> cableIndex = new HashMap<>();
     private final Map<String, ElectricalSystem> systems = new HashMap<>();
     private final Patterns patterns = new Patterns();
-    private final Map<ElectricalSystem, Double> vitalDropPercent = new IdentityHashMap<>();
-    private final Map<ElectricalSystem, Double> otherDropPercent = new IdentityHashMap<>();
+    private final IdentityHashMap<ElectricalSystem, Double> vitalDropPercent = new IdentityHashMap<>();
+    private final IdentityHashMap<ElectricalSystem, Double> otherDropPercent = new IdentityHashMap<>();
     private final Map<String, LoadModel> loads = new HashMap<>();
     private final Map<String, SourceModel> sources = new HashMap<>();
     private final Map<String, SourceModel> outputs = new HashMap<>();
@@ -374,7 +374,7 @@ public final class Plan {
         if (!(system.nominalV() > 0)) {
             return null;
         }
-        Map<ElectricalSystem, Double> known = vital ? vitalDropPercent : otherDropPercent;
+        IdentityHashMap<ElectricalSystem, Double> known = vital ? vitalDropPercent : otherDropPercent;
         Double limit = known.get(system);
         if (limit == null) {
             limit = rules.dropPercent(system.nature().isDc(), system.nominalV(), vital)

@@ -1,6 +1,9 @@
 package orlop.study.model;
 
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 import orlop.standards.ConductorClass;
 import orlop.standards.Conductors;
 import orlop.standards.Finish;
@@ -8,16 +11,7 @@ import orlop.standards.Finish;
 /** Resistances at 20 °C of one sort of conductor, those of the standard areas at hand: they are asked for all the time. */
 final class StandardOhms {
     private static final Conductors COPPER = Conductors.published();
-    private static final StandardOhms[] SORTS =
-            new StandardOhms[ConductorClass.values().length * Finish.values().length];
-
-    static {
-        for (ConductorClass strands : ConductorClass.values()) {
-            for (Finish finish : Finish.values()) {
-                SORTS[index(strands, finish)] = new StandardOhms(strands, finish);
-            }
-        }
-    }
+    private static final Map<ConductorClass, Map<Finish, StandardOhms>> SORTS = sorts();
 
     private final ConductorClass strands;
     private final Finish finish;
@@ -31,12 +25,20 @@ final class StandardOhms {
         ohmPerKm = Arrays.stream(areasMm2).map(this::published).toArray();
     }
 
-    private static int index(ConductorClass strands, Finish finish) {
-        return strands.ordinal() * Finish.values().length + finish.ordinal();
+    private static Map<ConductorClass, Map<Finish, StandardOhms>> sorts() {
+        Map<ConductorClass, Map<Finish, StandardOhms>> all = new EnumMap<>(ConductorClass.class);
+        for (ConductorClass strands : ConductorClass.values()) {
+            Map<Finish, StandardOhms> finishes = new EnumMap<>(Finish.class);
+            for (Finish finish : Finish.values()) {
+                finishes.put(finish, new StandardOhms(strands, finish));
+            }
+            all.put(strands, finishes);
+        }
+        return all;
     }
 
     static StandardOhms of(ConductorClass strands, Finish finish) {
-        return SORTS[index(strands, finish)];
+        return Objects.requireNonNull(Objects.requireNonNull(SORTS.get(strands)).get(finish));
     }
 
     private double published(double areaMm2) {
