@@ -27,7 +27,7 @@ import orlop.study.Study;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 4, time = 1)
+@Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 1)
 public class StudyBenchmark {
     private static final int SHIP = 200;
