@@ -48,6 +48,13 @@ final class Ends {
         return plan.spot(c.id(), end) != null;
     }
 
+    /** How many lines lead farther beyond the end of a bar than this one. */
+    int rank(Connection c) {
+        TapPlan.Kept from = plan.spot(c.id(), c.from());
+        TapPlan.Kept to = plan.spot(c.id(), c.to());
+        return from != null ? from.rank() : to != null ? to.rank() : 0;
+    }
+
     private Optional<Port> kept(Connection c, TerminalRef end, Seen seen) {
         Placed p = component(end);
         Rect bar = p.bar();

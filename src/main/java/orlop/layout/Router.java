@@ -1,7 +1,6 @@
 package orlop.layout;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -101,7 +100,7 @@ public final class Router {
         List<Connection> beyond = new ArrayList<>(queue.stream()
                 .filter(c -> ends.isKept(c, c.from()) || ends.isKept(c, c.to()))
                 .toList());
-        Collections.reverse(beyond);
+        beyond.sort(Comparator.comparingInt(ends::rank));
         queue.removeAll(beyond);
         beyond.forEach(this::search);
         queue.forEach(this::search);
@@ -215,7 +214,8 @@ public final class Router {
             return Optional.empty();
         }
         boolean fromBar = ends.isKept(c, c.from());
-        LegCost legs = legs(c, pair, seen, LegCost.Care.FULL);
+        // Half as clear of the bar's own box, so that there is room for some of them between it and what hangs below.
+        LegCost legs = legs(c, pair, seen, LegCost.Care.HALF);
         return Fans.find(legs, pair.starts().get(0), pair.goals().get(0), fromBar);
     }
 

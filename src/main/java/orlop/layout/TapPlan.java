@@ -19,8 +19,8 @@ final class TapPlan {
     /** One end of a connection. */
     record End(String connection, TerminalRef at) {}
 
-    /** A spot that is kept: its place along the bar, and on which side of it. */
-    record Kept(End whose, double atMm, Heading side) {}
+    /** A spot that is kept: its place along the bar, on which side of it, and how many spots lie farther out. */
+    record Kept(End whose, double atMm, Heading side, int rank) {}
 
     private final Map<End, Kept> byEnd = new HashMap<>();
     private final Map<String, List<Kept>> byBar = new HashMap<>();
@@ -94,6 +94,7 @@ final class TapPlan {
 
     private void keep(String id, List<Tap> outermostFirst, List<Double> straight, double from, double step) {
         double at = from;
+        int rank = 0;
         for (Tap t : outermostFirst) {
             while (!clear(at, straight) && Math.abs(at - from) < REACH_MM) {
                 at += step;
@@ -101,7 +102,7 @@ final class TapPlan {
             if (Math.abs(at - from) >= REACH_MM) {
                 return;
             }
-            Kept kept = new Kept(t.end, at, t.side);
+            Kept kept = new Kept(t.end, at, t.side, rank++);
             byEnd.put(t.end, kept);
             byBar.computeIfAbsent(id, k -> new ArrayList<>()).add(kept);
             at += 2 * step;

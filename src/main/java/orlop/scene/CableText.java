@@ -86,13 +86,13 @@ final class CableText {
         return result == null || result.live();
     }
 
-    /** {@code 2×6 mm²}, {@code 3G2.5 mm²} with a protective conductor, {@code 2 × (2×70 mm²)} for two runs. */
+    /** {@code 2×6 mm²}, {@code 3G2.5 mm²} with a protective conductor, {@code 2 runs of 2×70 mm²} for two runs. */
     String size() {
         Double area = cable.areaMm2() != null ? cable.areaMm2() : result == null ? null : result.areaMm2();
         String mm2 = area == null ? "? " + Unit.SQUARE_MILLIMETRE.sign() : Format.q(area, Unit.SQUARE_MILLIMETRE);
         Conductors c = conductors();
         String one = c == null ? mm2 : c.count() + (c.hasPe() && c != Conductors.PE ? "G" : "×") + mm2;
-        String all = cable.parallel() > 1 ? cable.parallel() + " × (" + one + ")" : one;
+        String all = cable.parallel() > 1 ? view.words().text(Message.of("scene.runs", cable.parallel(), one)) : one;
         return memory() ? all + MEMORY : all;
     }
 

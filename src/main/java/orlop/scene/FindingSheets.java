@@ -68,11 +68,14 @@ final class FindingSheets {
             List<Mark> marks = new ArrayList<>();
             double y = top;
             for (LegendRow row : rows) {
-                marks.addAll(row.marks(x, y));
+                marks.addAll(row.marks(x, y, LegendRow.SAMPLE_MM));
                 y += row.heightMm();
             }
             String spoken = String.join("; ", rows.stream().map(LegendRow::text).toList());
-            double width = rows.stream().mapToDouble(LegendRow::width).max().orElse(0);
+            double width = rows.stream()
+                    .mapToDouble(r -> r.width(LegendRow.SAMPLE_MM))
+                    .max()
+                    .orElse(0);
             items.add(Role.LEGEND, "", spoken, Rect.of(x, top, width, y - top), marks, Map.of());
         }
     }
@@ -118,7 +121,7 @@ final class FindingSheets {
     private void paper(ItemMaker items, SheetNumber number) {
         frame.draw(items, words);
         new TitleBlock(request, number).draw(items, frame.titleBlock());
-        new Legend(words, frame.foot()).draw(items, List.of(), "");
+        new Legend(words, frame.foot()).draw(items, List.of(), "", body);
         String head = words.text(Message.of("scene.findings.head", String.valueOf(number.position()), sheet.title()));
         TextBlock block = new TextBlock(List.of(Line.of(head, Weight.BOLD, Ink.INK)), 3.5);
         Rect at = Rect.of(body.minX(), frame.body().minY() + 5, block.width(), block.height());

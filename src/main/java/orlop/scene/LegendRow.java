@@ -12,8 +12,9 @@ import orlop.scene.TextBlock.Line;
  *
  * @param sample draws the sample with its middle at a point
  * @param heightMm of the row
+ * @param sampleMm width of the sample
  */
-record LegendRow(String text, double heightMm, Sample sample) {
+record LegendRow(String text, double heightMm, double sampleMm, Sample sample) {
     /** Width of the samples. */
     static final double SAMPLE_MM = 11;
 
@@ -24,20 +25,25 @@ record LegendRow(String text, double heightMm, Sample sample) {
         List<Mark> at(double x, double y);
     }
 
-    double width() {
-        return SAMPLE_MM + GAP_MM + block().width();
+    LegendRow(String text, double heightMm, Sample sample) {
+        this(text, heightMm, SAMPLE_MM, sample);
+    }
+
+    /** Its width in a column whose samples are so wide. */
+    double width(double columnSampleMm) {
+        return columnSampleMm + GAP_MM + block().width();
     }
 
     private TextBlock block() {
         return TextBlock.of(List.of(Line.of(text, Weight.REGULAR, Ink.INK)));
     }
 
-    /** The marks of the row with its upper left corner at a point. */
-    List<Mark> marks(double x, double top) {
+    /** The marks of the row with its upper left corner at a point, in a column whose samples are so wide. */
+    List<Mark> marks(double x, double top, double columnSampleMm) {
         double y = top + heightMm / 2;
-        List<Mark> marks = new ArrayList<>(sample.at(x + SAMPLE_MM / 2, y));
+        List<Mark> marks = new ArrayList<>(sample.at(x + columnSampleMm / 2, y));
         TextBlock b = block();
-        Rect at = Rect.of(x + SAMPLE_MM + GAP_MM, y - b.height() / 2 + 0.2, b.width(), b.height());
+        Rect at = Rect.of(x + columnSampleMm + GAP_MM, y - b.height() / 2 + 0.2, b.width(), b.height());
         marks.addAll(b.marks(at, Side.RIGHT));
         return marks;
     }

@@ -1,10 +1,12 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -24,6 +26,8 @@ import orlop.layout.TextMeasure.Weight;
 import orlop.layout.Way;
 import orlop.scene.TextBlock.Line;
 import orlop.scene.TextBlock.Run;
+import orlop.symbols.Bounds;
+import orlop.symbols.Symbol;
 import orlop.symbols.SymbolLibrary;
 
 /** What is explained on a sheet: only the marks, systems, lines and symbols that stand on it. */
@@ -32,6 +36,8 @@ final class LegendRows {
     private static final double MARKER_MM = 5.1;
     private static final double SYMBOL_MM = 4.4;
     private static final double SYMBOL_SCALE = 0.5;
+    private static final double WIDE_MM = 8;
+    private static final double LEAST_MM = 4.5;
     private static final double HALF_MM = LegendRow.SAMPLE_MM / 2;
 
     private final SheetView view;
@@ -173,7 +179,37 @@ final class LegendRows {
     private void symbols() {
         Map<Kind, Placed> used = new LinkedHashMap<>();
         view.placed().values().forEach(p -> used.putIfAbsent(p.component().kind(), p));
-        used.forEach((kind, p) -> row(kind.term().key(), p.bar() == null ? SYMBOL_MM : LINE_MM, symbol(p)));
+        List<LegendRow> all = new ArrayList<>();
+        used.forEach((kind, p) -> all.add(new LegendRow(
+                words.text(kind.term().key()), p.bar() == null ? SYMBOL_MM : LINE_MM, sampleMm(p), symbol(p))));
+        // The wide ones stand together, so that the columns of the others are narrow.
+        all.sort(Comparator.comparing(r -> r.sampleMm() < WIDE_MM));
+        rows.addAll(all);
+    }
+
+    private double sampleMm(Placed p) {
+        Optional<Symbol> s = base(p);
+        if (s.isEmpty()) {
+            return LegendRow.SAMPLE_MM;
+        }
+        Bounds b = s.get().bounds();
+        return Math.max(LEAST_MM, scale(b) * (b.maxXMm() - b.minXMm()));
+    }
+
+    /** The symbol of a component; of one with more terminals than any symbol has, that of its kind. */
+    private Optional<Symbol> base(Placed p) {
+        if (p.bar() != null) {
+            return Optional.empty();
+        }
+        Optional<Symbol> own = library.named(p.symbol());
+        String kind = p.component().kind().word();
+        return own.or(() -> library.find(kind, "", "1")).or(() -> library.find(kind, "", ""));
+    }
+
+    private static double scale(Bounds b) {
+        double wide = b.maxXMm() - b.minXMm();
+        double high = b.maxYMm() - b.minYMm();
+        return Math.min(SYMBOL_SCALE, Math.min(2 * HALF_MM / wide, (SYMBOL_MM - 0.2) / high));
     }
 
     private LegendRow.Sample symbol(Placed p) {
@@ -183,17 +219,12 @@ final class LegendRows {
             return (x, y) -> bar(x, y, boxed);
         }
         return (x, y) -> {
-            if (p.symbol().isEmpty()) {
-                return List.of(new Mark.Box(
-                        Rect.of(x - HALF_MM, y - 1.8, 2 * HALF_MM, 3.6), null, Ink.INK, 0.25, Mark.Dash.SOLID));
-            }
-            var b = library.named(p.symbol()).orElseThrow().bounds();
-            double wide = b.maxXMm() - b.minXMm();
-            double high = b.maxYMm() - b.minYMm();
-            double scale = Math.min(SYMBOL_SCALE, Math.min(2 * HALF_MM / wide, (SYMBOL_MM - 0.2) / high));
+            Symbol base = base(p).orElseThrow();
+            Bounds b = base.bounds();
+            double scale = scale(b);
             double cx = scale * (b.minXMm() + b.maxXMm()) / 2;
             double cy = scale * (b.minYMm() + b.maxYMm()) / 2;
-            return List.of(new Mark.SymbolAt(p.symbol(), x - cx, y - cy, 0, false, Ink.INK, scale));
+            return List.of(new Mark.SymbolAt(base.name(), x - cx, y - cy, 0, false, Ink.INK, scale));
         };
     }
 

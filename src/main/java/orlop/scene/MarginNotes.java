@@ -28,6 +28,8 @@ final class MarginNotes {
     private final SceneRequest request;
     private final Words words;
     private final Rect rect;
+    private double used;
+    private boolean full;
 
     MarginNotes(SceneRequest request, Rect rect) {
         this.request = request;
@@ -38,6 +40,7 @@ final class MarginNotes {
     /** Draws what fits, and gives back what does not, in the order of the numbers. */
     List<FoundPlace> draw(ItemMaker items, List<FoundPlace> places, String next) {
         double top = head(items, places.isEmpty());
+        used = top;
         double width = rect.width() - INSET_MM - RIGHT_MM;
         List<NoteBlock> notes =
                 places.stream().map(p -> NoteBlock.of(p, words, width)).toList();
@@ -45,16 +48,25 @@ final class MarginNotes {
         List<NoteBlock> fitting = fitting(notes, bottom - top);
         if (fitting.size() < notes.size()) {
             fitting = fitting(notes, bottom - MORE_MM - top);
+            full = true;
             more(items, notes.size() - fitting.size(), next);
             bottom -= MORE_MM;
         }
         List<Double> tops = tops(fitting, top, bottom);
         for (int i = 0; i < fitting.size(); i++) {
             fitting.get(i).draw(items, words, rect.minX() + INSET_MM, tops.get(i));
+            used = tops.get(i) + fitting.get(i).height();
         }
         List<FoundPlace> rest = new ArrayList<>(places);
         rest.removeAll(fitting.stream().map(NoteBlock::place).toList());
         return rest;
+    }
+
+    /** What is left of the margin below the notes that were drawn; none of a full one. */
+    Rect rest() {
+        double bottom = rect.maxY() - INSET_MM;
+        double top = full ? bottom : Math.min(bottom, used + 2 * GAP_MM);
+        return new Rect(rect.minX() + INSET_MM, top, rect.maxX() - RIGHT_MM, bottom);
     }
 
     /** The gravest first, of equals the upper ones first; in the order of the numbers. */

@@ -107,11 +107,14 @@ public final class SceneBuilder {
         frame.draw(items, view.words());
         new TitleBlock(request, number).draw(items, frame.titleBlock());
         List<LegendRow> rows = LegendRows.of(view, found, library);
-        List<LegendRow> legend = new Legend(view.words(), frame.foot()).draw(items, rows, next);
         List<FoundPlace> notes = List.of();
+        Rect spare = new Rect(0, 0, 0, 0);
         if (request.margin()) {
-            notes = new MarginNotes(request, frame.margin()).draw(items, found, next);
+            MarginNotes margin = new MarginNotes(request, frame.margin());
+            notes = margin.draw(items, found, next);
+            spare = margin.rest();
         }
+        List<LegendRow> legend = new Legend(view.words(), frame.foot()).draw(items, rows, next, spare);
         NoteItems.draw(items, view);
         return request.margin() ? new FindingSheets(request).scenes(notes, legend) : List.of();
     }

@@ -13,6 +13,7 @@ import orlop.layout.Heading;
 import orlop.layout.Junctions;
 import orlop.layout.Label;
 import orlop.layout.LineNames;
+import orlop.layout.ManyEnds;
 import orlop.layout.Placed;
 import orlop.layout.Port;
 import orlop.layout.Rect;
@@ -24,6 +25,7 @@ final class SheetItems {
     private static final double TAP_MM = 1.1;
     private static final double LEADER_DOT_MM = 0.5;
     private static final double THIN_MM = 0.25;
+    private static final double NUMBER_MM = 1.5;
 
     private final SheetView view;
     private final SheetComposer.Composed composed;
@@ -188,7 +190,7 @@ final class SheetItems {
         List<Mark> marks = new ArrayList<>();
         Ink pen = view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK;
         if (p.symbol().isEmpty()) {
-            box(marks, p, pen);
+            manyEnds(marks, p, pen);
         } else {
             marks.add(new Mark.SymbolAt(
                     p.symbol(),
@@ -218,12 +220,19 @@ final class SheetItems {
         }
     }
 
-    /** A component that no symbol fits: a box with its terminals numbered. */
-    private static void box(List<Mark> marks, Placed p, Ink ink) {
-        marks.add(new Mark.Box(p.ink(), null, ink, THIN_MM, Mark.Dash.SOLID));
+    /** A component with more terminals than any symbol has; one of a kind without strokes is a box. */
+    private void manyEnds(List<Mark> marks, Placed p, Ink ink) {
+        Component c = p.component();
+        String state = SwitchText.of(c.id(), c.particulars(), view.condition()).actual();
+        List<List<Point>> strokes = ManyEnds.strokes(c, state);
+        if (strokes.isEmpty()) {
+            marks.add(new Mark.Box(p.ink(), null, ink, THIN_MM, Mark.Dash.SOLID));
+        }
+        strokes.forEach(s -> marks.add(new Mark.Line(s, THIN_MM, Mark.Dash.SOLID, false, ink)));
         for (Port q : p.ports()) {
-            double x = q.x() - 2.2 * q.heading().dx();
-            double y = q.y() - 2.2 * q.heading().dy();
+            boolean lying = q.heading().horizontal();
+            double x = q.x() - NUMBER_MM * (lying ? q.heading().dx() : -1);
+            double y = q.y() - NUMBER_MM * (lying ? 1 : q.heading().dy());
             marks.add(SystemName.text(q.terminal().terminal(), x, y, ink));
         }
     }

@@ -13,9 +13,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -27,8 +29,10 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
-/** Every figure of a cable on an exported sheet is that of the study's JSON; the SVG is read with nothing known of scenes. */
+/** Every figure of a cable, source, load or bar on an exported sheet is that of the study's JSON; the SVG is read with nothing known of scenes. */
 class NumbersOnSheetTest {
+    private static final Pattern SOURCE = Pattern.compile("([0-9.]+) V · ([^0-9]?[0-9.]+) A");
+    private static final Pattern BAR = Pattern.compile("(?:.* · )?([0-9.]+) V");
     private static final Pattern FIGURE = Pattern.compile("(Ik )?([0-9.]+) (A|kA|%)");
 
     @TempDir
@@ -47,13 +51,116 @@ class NumbersOnSheetTest {
         List<String> conditions = new ArrayList<>(List.of("governing"));
         drawing.path("conditions").forEach(c -> conditions.add(c.path("id").asText()));
         int compared = 0;
-        for (String condition : conditions.subList(0, Math.min(2, conditions.size()))) {
-            Map<String, JsonNode> cables = study(file, condition);
+        int components = 0;
+        int bars = 0;
+        for (String condition : conditions) {
+            JsonNode study = study(file, condition);
+            Map<String, JsonNode> cables = byId(study.path("cables"));
             for (JsonNode sheet : drawing.path("sheets")) {
-                compared += compare(svg(file, condition, sheet.path("id").asText()), cables);
+                Document svg = svg(file, condition, sheet.path("id").asText());
+                compared += compare(svg, cables);
+                components += components(svg, byId(study.path("components")));
+                bars += bars(svg, byId(study.path("points")));
             }
         }
         assertThat(compared).isGreaterThan(20);
+        assertThat(components).isGreaterThan(10);
+        assertThat(bars).isPositive();
+    }
+
+    /** Sources and loads: the figures for machines of both, and those in the labels of sources. */
+    private static int components(Document svg, Map<String, JsonNode> components) {
+        int compared = 0;
+        for (Element g : groups(svg, "component")) {
+            JsonNode first = first(components, g);
+            data(g, "data-voltage-v", first.path("voltageV"));
+            data(g, "data-current-a", first.path("currentA"));
+            compared += g.hasAttribute("data-current-a") ? 1 : 0;
+        }
+        for (Element g : groups(svg, "label")) {
+            JsonNode c = components.get(g.getAttribute("data-subject"));
+            boolean bar = c != null
+                    && List.of("busbar", "distribution-board")
+                            .contains(c.path("kind").asText());
+            if (c != null && !bar) {
+                compared += source(g, first(components, g));
+            }
+        }
+        return compared;
+    }
+
+    private static JsonNode first(Map<String, JsonNode> components, Element g) {
+        JsonNode c = components.get(g.getAttribute("data-subject"));
+        assertThat(c).as(g.getAttribute("id")).isNotNull();
+        return c.path("terminals").path(0);
+    }
+
+    /** The voltage at a bar; its rating stands beside it. */
+    private static int bars(Document svg, Map<String, JsonNode> points) {
+        int compared = 0;
+        Set<String> bars = new HashSet<>();
+        groups(svg, "bar").forEach(g -> bars.add(g.getAttribute("data-subject")));
+        for (Element g : groups(svg, "label")) {
+            JsonNode point = points.get(g.getAttribute("data-subject"));
+            if (point != null && bars.contains(g.getAttribute("data-subject"))) {
+                compared += bar(g, point);
+            }
+        }
+        return compared;
+    }
+
+    /** Voltage and current of a source, which stand in a line of their own: {@code 26 V · −123 A}. */
+    private static int source(Element label, JsonNode terminal) {
+        int compared = 0;
+        for (String text : texts(label)) {
+            Matcher m = SOURCE.matcher(text);
+            if (m.matches()) {
+                close(label, m.group(1), terminal.path("voltageV"));
+                close(label, m.group(2), terminal.path("currentA"));
+                compared += 2;
+            }
+        }
+        return compared;
+    }
+
+    /** The voltage of a bar ends the last line of its label. */
+    private static int bar(Element label, JsonNode point) {
+        List<String> texts = texts(label);
+        Matcher m = BAR.matcher(texts.get(texts.size() - 1));
+        if (!m.matches() || !point.path("voltageV").isNumber()) {
+            return 0;
+        }
+        close(label, m.group(1), point.path("voltageV"));
+        return 1;
+    }
+
+    private static void close(Element label, String shown, JsonNode exact) {
+        String digits = shown.replaceAll("[^0-9.]", "");
+        double value = Double.parseDouble(digits) * (shown.contains("\u2212") ? -1 : 1);
+        assertThat(value)
+                .as(label.getAttribute("id") + ": " + shown)
+                .isCloseTo(exact.asDouble(Double.NaN), within(halfAStep(digits, exact.asDouble())));
+    }
+
+    private static List<String> texts(Element label) {
+        List<String> all = new ArrayList<>();
+        NodeList texts = label.getElementsByTagName("text");
+        for (int i = 0; i < texts.getLength(); i++) {
+            all.add(texts.item(i).getTextContent().replace('\u00a0', ' ').replace('\u202f', ' '));
+        }
+        return all;
+    }
+
+    private static List<Element> groups(Document svg, String role) {
+        List<Element> all = new ArrayList<>();
+        NodeList groups = svg.getElementsByTagName("g");
+        for (int i = 0; i < groups.getLength(); i++) {
+            Element g = (Element) groups.item(i);
+            if (g.getAttribute("class").equals(role)) {
+                all.add(g);
+            }
+        }
+        return all;
     }
 
     /** It is there for faults and carries nothing in service: common practice, no source. */
@@ -157,14 +264,16 @@ class NumbersOnSheetTest {
         return 0.5 * Math.max(Math.min(last, Math.max(second, 0.1)), 1e-9) * (1 + 1e-6);
     }
 
-    private Map<String, JsonNode> study(Path file, String condition) throws IOException {
+    private JsonNode study(Path file, String condition) throws IOException {
         Path out = folder.resolve("study.json");
         run("study", file.toString(), "--format", "json", "--condition", condition, "-o", out.toString());
-        Map<String, JsonNode> cables = new LinkedHashMap<>();
-        for (JsonNode c : new ObjectMapper().readTree(Files.readString(out)).path("cables")) {
-            cables.put(c.path("id").asText(), c);
-        }
-        return cables;
+        return new ObjectMapper().readTree(Files.readString(out));
+    }
+
+    private static Map<String, JsonNode> byId(JsonNode list) {
+        Map<String, JsonNode> all = new LinkedHashMap<>();
+        list.forEach(n -> all.put(n.path("id").asText(), n));
+        return all;
     }
 
     private Document svg(Path file, String condition, String sheet) throws Exception {

@@ -151,14 +151,17 @@ public final class GridDrawing {
         void draw(boolean more) {
             double first = grid(room.minX() + 15);
             int columns = (int) ((room.maxX() - first - 27) / pitch) + 1;
-            // Now and then a bar is too short for what hangs on it, so that its taps stand close and their lines
-            // spread.
-            double share = random.nextInt(6) == 0 ? 0.6 + 0.35 * random.nextDouble() : 1;
-            double length = Math.max(10, grid(share * (columns - 1) * pitch) + 15);
+            double length = grid((columns - 1) * pitch + 15);
+            boolean board = random.nextInt(4) == 0;
+            // Now and then a bar is too short for what hangs on it: it grows, and what is farther off is led to. A
+            // board's
+            // box leaves no lanes for that between it and the devices below, so it is as long as it has to be.
+            boolean tooShort = random.nextInt(6) == 0 && !board;
+            double share = tooShort ? 0.6 + 0.35 * random.nextDouble() : 1;
             bar = add(
-                    random.nextInt(4) == 0
+                    board
                             ? new Distribution.DistributionBoard(null, length, false)
-                            : new Distribution.Busbar(400.0, length),
+                            : new Distribution.Busbar(400.0, Math.max(10, grid(share * (length - 15)) + 15)),
                     "WC",
                     first + (columns - 1) * pitch / 2,
                     top + 40,

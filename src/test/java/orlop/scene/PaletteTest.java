@@ -23,6 +23,17 @@ class PaletteTest {
         }
     }
 
+    /** WCAG 2.1, success criterion 1.4.11: 3 : 1 for lines and symbols that must be made out. */
+    @ParameterizedTest
+    @MethodSource("palettes")
+    void every_system_and_every_severity_stands_out_from_the_paper_as_a_line(Palette palette) {
+        List<Ink> lines = new ArrayList<>(systems());
+        lines.addAll(List.of(Ink.INK, Ink.DEAD, Ink.QUIET, Ink.DANGER, Ink.DEFECT, Ink.ADVICE));
+        for (Ink ink : lines) {
+            assertThat(palette.contrastOnPaper(ink)).as(ink.name()).isGreaterThanOrEqualTo(3);
+        }
+    }
+
     /** IEC 60446 / 60445 keep light blue, green and green-yellow for neutral and protective conductors. */
     @ParameterizedTest
     @MethodSource("palettes")
@@ -41,7 +52,7 @@ class PaletteTest {
 
     /**
      * Distance in CIE L*a*b* after the simulation of Viénot, Brettel and Mollon (1999) for protanopia and deuteranopia;
-     * matrices from memory. 7 is well above what is just told apart (about 2.3); the names in the lines are the second sign.
+     * for tritanopia, of Machado, Oliveira and Fernandes (2009), severity 1.0; matrices from memory. 7 is well above what is just told apart (about 2.3); the names in the lines are the second sign.
      */
     @ParameterizedTest
     @MethodSource("palettes")
@@ -49,7 +60,10 @@ class PaletteTest {
         List<Ink> systems = systems();
         double[][] protan = {{0.11238, 0.88762, 0}, {0.11238, 0.88762, 0}, {0.00401, -0.00401, 1}};
         double[][] deutan = {{0.29275, 0.70725, 0}, {0.29275, 0.70725, 0}, {-0.02234, 0.02234, 1}};
-        for (double[][] m : List.of(protan, deutan)) {
+        double[][] tritan = {
+            {1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}
+        };
+        for (double[][] m : List.of(protan, deutan, tritan)) {
             for (int i = 0; i < systems.size(); i++) {
                 for (int j = i + 1; j < systems.size(); j++) {
                     double d = distance(seen(palette.rgb(systems.get(i)), m), seen(palette.rgb(systems.get(j)), m));
