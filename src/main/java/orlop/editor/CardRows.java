@@ -33,6 +33,10 @@ final class CardRows {
         this.writer = writer;
     }
 
+    boolean isEmpty() {
+        return fields.isEmpty();
+    }
+
     boolean has(CardField.Section section) {
         return fields.stream().anyMatch(f -> f.section() == section);
     }

@@ -70,6 +70,9 @@ final class GroupCard {
         panel.add(head);
         panel.add(new WrapText(what(session.state().drawing()), Look::quiet, Look::small));
         panel.add(Card.rule());
+        if (rows.isEmpty()) {
+            panel.add(new WrapText(Texts.of("editor.card.several.nothing"), Look::quiet, Look::small));
+        }
         rows.fill(CardField.Section.MAIN, panel);
         rows.fill(CardField.Section.PARTICULARS, panel);
         if (rows.has(CardField.Section.CONDITION)) {
