@@ -90,17 +90,18 @@ public final class ConditionEdits {
     public static Edit turn(ConditionTable.Row row, String condition) {
         return change(row, condition, c -> {
             String id = row.item().id();
-            switch (row.sort()) {
-                case SOURCE:
-                    return c.withSource(id, !c.sourceOn(id));
-                case SWITCH:
+            return switch (row.sort()) {
+                case SOURCE -> c.withSource(id, !c.sourceOn(id));
+                case SWITCH -> {
                     List<String> all = SwitchPositions.of(row.item().particulars());
                     int now = all.indexOf(SwitchPositions.in(c, row.item()));
-                    return c.withSwitch(id, all.get((now + 1) % all.size()));
-                default:
+                    yield c.withSwitch(id, all.get((now + 1) % all.size()));
+                }
+                case LOAD -> {
                     LoadState s = c.load(id);
-                    return c.withLoad(id, RecordParts.with(s, "running", !s.running()));
-            }
+                    yield c.withLoad(id, RecordParts.with(s, "running", !s.running()));
+                }
+            };
         });
     }
 
@@ -113,20 +114,21 @@ public final class ConditionEdits {
         String word = typed.strip().toLowerCase(Locale.ROOT);
         return change(row, condition, c -> {
             String id = row.item().id();
-            switch (row.sort()) {
-                case SOURCE:
-                    return c.withSource(id, flag(word, typed));
-                case SWITCH:
-                    List<String> all = SwitchPositions.of(row.item().particulars());
-                    String position = position(word, all);
-                    if (!all.contains(position)) {
-                        throw new Edit.Refusal(Message.of("desk.condition.position", Message.quote(typed), all));
-                    }
-                    return c.withSwitch(id, position);
-                default:
-                    return c.withLoad(id, load(c.load(id), figure, word, typed));
-            }
+            return switch (row.sort()) {
+                case SOURCE -> c.withSource(id, flag(word, typed));
+                case SWITCH -> c.withSwitch(id, known(row, word, typed));
+                case LOAD -> c.withLoad(id, load(c.load(id), figure, word, typed));
+            };
         });
+    }
+
+    private static String known(ConditionTable.Row row, String word, String typed) {
+        List<String> all = SwitchPositions.of(row.item().particulars());
+        String position = position(word, all);
+        if (!all.contains(position)) {
+            throw new Edit.Refusal(Message.of("desk.condition.position", Message.quote(typed), all));
+        }
+        return position;
     }
 
     private static String position(String word, List<String> all) {

@@ -77,15 +77,16 @@ public record ConditionTable(List<Row> rows, List<OperatingCondition> conditions
     /** What a condition says of a row. */
     public static Cell cell(Row row, OperatingCondition c, Figure figure) {
         Component item = row.item();
-        switch (row.sort()) {
-            case SOURCE:
-                return new Cell(c.sourceOn(item.id()), "", 1);
-            case SWITCH:
+        return switch (row.sort()) {
+            case SOURCE -> new Cell(c.sourceOn(item.id()), "", 1);
+            case SWITCH -> {
                 String position = SwitchPositions.in(c, item);
-                return new Cell(!position.equals("open") && !position.equals("0"), position, 1);
-            default:
+                yield new Cell(!position.equals("open") && !position.equals("0"), position, 1);
+            }
+            case LOAD -> {
                 LoadState s = c.load(item.id());
-                return new Cell(s.running(), "", figure == Figure.AVERAGE ? s.average() : s.simultaneity());
-        }
+                yield new Cell(s.running(), "", figure == Figure.AVERAGE ? s.average() : s.simultaneity());
+            }
+        };
     }
 }

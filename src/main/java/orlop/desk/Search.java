@@ -52,7 +52,7 @@ public final class Search {
     private record Ranked(int rank, Hit hit) {}
 
     /** A number of a record, with the measure in which it is typed. */
-    private record Number(Measure measure, double value) {}
+    private record Figure(Measure measure, double value) {}
 
     /**
      * What can be found of one item.
@@ -61,7 +61,7 @@ public final class Search {
      * @param text tag and words in small letters
      * @param particulars the words in its particulars
      */
-    private record Item(Hit hit, String tag, String text, String particulars, List<Number> numbers) {}
+    private record Item(Hit hit, String tag, String text, String particulars, List<Figure> numbers) {}
 
     /** The hits, the best first, at most 200; none for blank words. */
     public List<Hit> find(SessionState s, String typed) {
@@ -139,18 +139,18 @@ public final class Search {
 
     private static Item item(Drawing d, String id, String what, String sheet, Record particulars) {
         StringBuilder text = new StringBuilder();
-        List<Number> numbers = new ArrayList<>();
+        List<Figure> numbers = new ArrayList<>();
         gather(particulars, text, numbers);
         Hit hit = new Hit(id, what, sheet, number(d, sheet), null);
         return new Item(hit, lower(id), lower(id + " " + what), text.toString(), List.copyOf(numbers));
     }
 
     /** The words and numbers in a record and in the records in it: standard types, chemistry, areas. */
-    private static void gather(Record record, StringBuilder text, List<Number> numbers) {
+    private static void gather(Record record, StringBuilder text, List<Figure> numbers) {
         for (RecordParts.Part p : RecordParts.of(record.getClass())) {
             Object v = RecordParts.get(record, p.name());
-            if (v instanceof java.lang.Number n) {
-                numbers.add(new Number(Measure.ofField(p.name()), n.doubleValue()));
+            if (v instanceof Number n) {
+                numbers.add(new Figure(Measure.ofField(p.name()), n.doubleValue()));
             } else if (v instanceof Named n) {
                 text.append(lower(n.word())).append(' ');
             } else if (v instanceof String t) {
@@ -178,7 +178,7 @@ public final class Search {
 
     /** Whether each word that was typed occurs. */
     private static boolean all(String hay, String text) {
-        for (String word : text.split("\\s+")) {
+        for (String word : text.split("\\s+", -1)) {
             if (!hay.contains(word)) {
                 return false;
             }

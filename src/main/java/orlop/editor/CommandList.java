@@ -57,7 +57,7 @@ final class CommandList {
         for (Line l : lines()) {
             String hay = l.text().toLowerCase(Locale.ROOT);
             boolean all = true;
-            for (String word : text.split("\\s+")) {
+            for (String word : text.split("\\s+", -1)) {
                 all &= hay.contains(word);
             }
             if (all) {

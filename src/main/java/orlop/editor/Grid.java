@@ -76,7 +76,7 @@ final class Grid {
         table.setFillsViewportHeight(true);
         table.setRowHeight(Look.px(24));
         table.setShowVerticalLines(false);
-        table.putClientProperty("terminateEditOnFocusLost", Boolean.TRUE);
+        table.putClientProperty("terminateEditOnFocusLost", true);
         table.getTableHeader().setReorderingAllowed(false);
     }
 

@@ -37,7 +37,7 @@ final class SheetStrip implements SessionListener {
         this.onRegister = onRegister;
         this.session = session;
         this.canvas = canvas;
-        JPanel left = Flat.clear(null);
+        JPanel left = Flat.clear(new BorderLayout());
         left.setLayout(new BoxLayout(left, BoxLayout.X_AXIS));
         left.add(number);
         left.add(Box.createHorizontalStrut(Look.px(8)));

@@ -70,7 +70,7 @@ class ExportSheetsTest {
         assertThat(folder.resolve("cutter-001.svg")).exists();
         assertThat(folder.resolve("cutter-003.svg")).exists();
         assertThat(folder.resolve("cutter-002.svg")).doesNotExist();
-        assertThat(Files.readString(folder.resolve("cutter-001.svg"))).contains("Governing".toLowerCase());
+        assertThat(Files.readString(folder.resolve("cutter-001.svg"))).contains("governing");
     }
 
     @Test
