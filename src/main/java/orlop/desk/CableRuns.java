@@ -3,6 +3,7 @@ package orlop.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
@@ -37,21 +38,22 @@ public final class CableRuns {
 
     /** A new cable between the two, its length to be entered, its area left to Orlop. */
     public static Edit cable(Drawing d, TerminalRef from, TerminalRef to) {
-        return joined(d, from, to, Edits.runCable(Cable.of(Tags.nextCable(d), from, to)));
+        return joined(d, from, to, () -> Edits.runCable(Cable.of(Tags.nextCable(d), from, to)));
     }
 
     /** A direct connection of the two. */
     public static Edit link(Drawing d, TerminalRef from, TerminalRef to) {
-        return joined(d, from, to, Edits.joinDirectly(Link.of(from, to)));
+        return joined(d, from, to, () -> Edits.joinDirectly(Link.of(from, to)));
     }
 
-    private static Edit joined(Drawing d, TerminalRef from, TerminalRef to, Edit run) {
+    private static Edit joined(Drawing d, TerminalRef from, TerminalRef to, Supplier<Edit> made) {
         Optional<Message> refusal = refusal(d, from, to);
         if (refusal.isPresent()) {
-            return Edit.of(run.label(), before -> {
+            return Edit.of(refusal.get(), before -> {
                 throw new Edit.Refusal(refusal.get());
             });
         }
+        Edit run = made.get();
         if (system(d, from).equals(system(d, to))) {
             return run;
         }

@@ -1,7 +1,9 @@
 package orlop.desk;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
@@ -29,6 +31,34 @@ public final class CardEdits {
         return Edit.of(
                 Message.of("drawing.edit.change", item),
                 d -> changed(d, item, path, value, condition).applyTo(d));
+    }
+
+    /**
+     * Gives a particular of several items the same value, as one step. Whether the drawing holds together is asked at the
+     * end only, so that two components that are joined can change their system together. One refusal refuses all.
+     *
+     * @param value null for not known
+     */
+    public static Edit setAll(Set<String> items, String path, @Nullable Object value, String condition) {
+        Set<String> all = new LinkedHashSet<>(items);
+        return Edit.of(Message.of("desk.change-several", all.size()), d -> {
+            Drawing after = d;
+            for (String item : all) {
+                after = raw(after, item, path, value, condition);
+            }
+            return Edits.sound(d, after);
+        });
+    }
+
+    private static Drawing raw(Drawing d, String item, String path, @Nullable Object value, String condition) {
+        Component c = d.components().get(item);
+        Cable w = d.cables().get(item);
+        if (c != null && !path.startsWith("condition.")) {
+            return d.with(component(c, path, value));
+        }
+        return w != null
+                ? d.with(deep(w, path, value))
+                : changed(d, item, path, value, condition).applyTo(d);
     }
 
     private static Edit changed(Drawing d, String item, String path, @Nullable Object value, String condition) {

@@ -1,6 +1,7 @@
 package orlop.desk;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 
@@ -14,6 +15,7 @@ import orlop.drawing.Message;
  * @param optional whether it may be left empty: not known
  * @param value what it is now; null for not known
  * @param choices what can be chosen, for {@link Type#CHOICE}
+ * @param mixed whether the line stands for several items with different values; {@code value} is null then
  */
 public record CardField(
         Section section,
@@ -22,9 +24,28 @@ public record CardField(
         Type type,
         boolean optional,
         @Nullable Object value,
-        List<Choice> choices) {
+        List<Choice> choices,
+        boolean mixed) {
     public CardField {
         choices = List.copyOf(choices);
+    }
+
+    /** A line of one item. */
+    public CardField(
+            Section section,
+            String path,
+            String name,
+            Type type,
+            boolean optional,
+            @Nullable Object value,
+            List<Choice> choices) {
+        this(section, path, name, type, optional, value, choices, false);
+    }
+
+    /** This line for one more item: mixed if that one has another value. */
+    CardField with(CardField other) {
+        boolean differs = mixed || !Objects.equals(value, other.value);
+        return new CardField(section, path, name, type, optional, differs ? null : value, choices, differs);
     }
 
     /** The parts of a card, from top to foot. */
@@ -40,6 +61,8 @@ public record CardField(
         NUMBER,
         WHOLE,
         TEXT,
+        /** Text of several lines. */
+        LINES,
         FLAG,
         CHOICE
     }
@@ -54,6 +77,10 @@ public record CardField(
 
     /** The same line with another value. */
     public boolean sameLine(CardField other) {
-        return path.equals(other.path) && type == other.type && choices.equals(other.choices);
+        return path.equals(other.path)
+                && name.equals(other.name)
+                && type == other.type
+                && optional == other.optional
+                && choices.equals(other.choices);
     }
 }

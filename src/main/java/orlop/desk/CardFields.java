@@ -54,10 +54,32 @@ public final class CardFields {
             f.part(CardField.Section.MAIN, "", l, "lengthM");
             f.part(CardField.Section.MAIN, "", l, "ratingA");
         } else if (n != null) {
-            f.part(CardField.Section.MAIN, "", n, "text");
+            f.add(new CardField(
+                    CardField.Section.MAIN, "text", "text", CardField.Type.LINES, false, n.text(), List.of()));
             f.part(CardField.Section.MAIN, "", n, "heightMm");
         }
         return f.fields;
+    }
+
+    /**
+     * The lines that all these items have, in the order of the first one's card. Where values differ the line is mixed.
+     * The other end of a sheet link is left out: two can't have the same.
+     *
+     * @param items ids; those that are not there are passed over
+     */
+    public static List<CardField> common(Drawing d, Set<String> items, String condition) {
+        List<CardField> common = null;
+        for (String item : items) {
+            List<CardField> own = of(d, item, condition);
+            if (common == null) {
+                common = own.stream().filter(f -> !f.name().equals("mate")).toList();
+            } else if (!own.isEmpty()) {
+                common = common.stream()
+                        .flatMap(f -> own.stream().filter(f::sameLine).map(f::with))
+                        .toList();
+            }
+        }
+        return common == null ? List.of() : common;
     }
 
     private void component(Component c, @Nullable OperatingCondition condition) {
@@ -73,7 +95,9 @@ public final class CardFields {
         }
         Record p = (Record) c.particulars();
         for (RecordParts.Part part : RecordParts.of(p.getClass())) {
-            part(CardField.Section.PARTICULARS, "particulars.", p, part.name());
+            if (Meaning.has(drawing, c, part.name())) {
+                part(CardField.Section.PARTICULARS, "particulars.", p, part.name());
+            }
         }
         if (condition != null) {
             condition(c, condition);
@@ -148,7 +172,9 @@ public final class CardFields {
             part(CardField.Section.MORE, "returns.", w.returns(), p.name());
         }
         for (RecordParts.Part p : RecordParts.of(Cable.Measured.class)) {
-            part(CardField.Section.MORE, "measured.", w.measured(), p.name());
+            if (Meaning.has(drawing, w, p.name())) {
+                part(CardField.Section.MORE, "measured.", w.measured(), p.name());
+            }
         }
         part(CardField.Section.MORE, "", w, "conductorC");
         part(CardField.Section.MORE, "", w, "refit");

@@ -10,6 +10,7 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Link;
 import orlop.drawing.Message;
+import orlop.drawing.Note;
 import orlop.drawing.Place;
 import orlop.drawing.Point;
 import orlop.drawing.Tags;
@@ -18,7 +19,7 @@ import orlop.store.FileProblem;
 import orlop.store.Fragment;
 
 /**
- * A part of a drawing, cut or copied: components and what joins them among themselves.
+ * A part of a drawing, cut or copied: components, what joins them among themselves, and notes.
  *
  * @param part a small drawing of its own
  */
@@ -32,14 +33,15 @@ public record Clip(Drawing part) {
      */
     public record Pasted(Edit edit, Set<String> ids) {}
 
-    /** What of these ids can be copied, as text for the clipboard; "" if there is no component among them. */
+    /** What of these ids can be copied, as text for the clipboard; "" if there is no component and no note among them. */
     public static String write(Drawing d, Set<String> ids) {
         Set<String> all = new LinkedHashSet<>();
         d.components().stream().map(Component::id).filter(ids::contains).forEach(all::add);
+        Set<String> components = Set.copyOf(all);
+        d.notes().stream().map(Note::id).filter(ids::contains).forEach(all::add);
         if (all.isEmpty()) {
             return "";
         }
-        Set<String> components = Set.copyOf(all);
         d.cables().stream()
                 .filter(w -> components.contains(w.from().component()) && components.contains(w.to().component()))
                 .map(Cable::id)
@@ -62,13 +64,13 @@ public record Clip(Drawing part) {
             }
         }
         for (Component c : part.components().values()) {
-            String tag = after.hasItem(c.id()) ? Tags.next(after, c.kind()) : c.id();
+            String tag = after.hasItem(c.id()) || after.notes().contains(c.id()) ? Tags.next(after, c.kind()) : c.id();
             tags.put(c.id(), tag);
             after = after.with(moved(c, tag, sheet, dxMm, dyMm, d));
         }
         Set<String> ids = new LinkedHashSet<>(tags.values());
         for (Cable w : part.cables().values()) {
-            String tag = after.hasItem(w.id()) ? Tags.nextCable(after) : w.id();
+            String tag = after.hasItem(w.id()) || after.notes().contains(w.id()) ? Tags.nextCable(after) : w.id();
             after = after.with(w.withId(tag)
                     .withEnds(end(w.from(), tags), end(w.to(), tags))
                     .withBends(w.bends().stream().map(p -> p.plus(dxMm, dyMm)).toList()));
@@ -78,8 +80,15 @@ public record Clip(Drawing part) {
             Link copy = l.withEnds(end(l.from(), tags), end(l.to(), tags));
             after = after.with(after.hasItem(copy.id()) ? Link.of(copy.from(), copy.to()) : copy);
         }
+        for (Note n : part.notes().values()) {
+            String id = after.hasItem(n.id()) || after.notes().contains(n.id()) ? Tags.nextNote(after) : n.id();
+            Note copy = new Note(id, sheet, n.at().plus(dxMm, dyMm), n.text(), n.heightMm(), n.extras());
+            after = after.withNotes(after.notes().with(id, copy));
+            ids.add(id);
+        }
         Drawing result = after;
-        Message label = Message.of("desk.paste", part.components().size());
+        Message label =
+                Message.of("desk.paste", part.components().size() + part.notes().size());
         return new Pasted(Edit.of(label, before -> onlyOn(before, d, result)), ids);
     }
 
@@ -99,7 +108,9 @@ public record Clip(Drawing part) {
     private static Component moved(Component c, String tag, String sheet, double dxMm, double dyMm, Drawing into) {
         Place p = c.place();
         Point at = p.at().plus(dxMm, dyMm);
-        Component copy = c.withId(tag).withPlace(new Place(sheet, at, p.rotationDegree(), p.mirrored(), p.labelAt()));
+        Component copy = c.withId(tag)
+                .withLocked(false)
+                .withPlace(new Place(sheet, at, p.rotationDegree(), p.mirrored(), p.labelAt()));
         return into.locations().contains(c.location()) ? copy : RecordParts.with(copy, "location", "");
     }
 }

@@ -12,7 +12,7 @@ import java.util.List;
  * @param refit existing, new, to be removed
  * @param stage how far it has come
  * @param location id of a {@link Location}, "" where nothing is stated
- * @param locked whether the desk refuses to move it
+ * @param locked whether it can be neither moved nor deleted
  * @param particulars what is special to its kind
  * @param extras keys that this version does not know
  */
@@ -77,5 +77,9 @@ public record Component(
 
     public Component withParticulars(Particulars v) {
         return new Component(id, name, place, systems, refit, stage, location, locked, v, extras);
+    }
+
+    public Component withLocked(boolean v) {
+        return new Component(id, name, place, systems, refit, stage, location, v, particulars, extras);
     }
 }

@@ -26,6 +26,11 @@ public sealed interface Conversion extends Particulars
         return cases.conversion(this);
     }
 
+    /** The phases of a three-phase board that its alternating input is connected to; {@code ALL} takes what reaches it. */
+    default Phase phase() {
+        return Phase.ALL;
+    }
+
     /**
      * DC (terminal 1) to AC (terminal 2).
      *
@@ -75,6 +80,7 @@ public sealed interface Conversion extends Particulars
      * @param surgeVa for some seconds
      * @param faultA most current into a fault when inverting
      * @param faultHoldS how long it holds that current
+     * @param phase of a three-phase board that its alternating input is connected to; ALL takes what reaches it
      */
     record InverterCharger(
             @Nullable Double ratedVa,
@@ -84,7 +90,8 @@ public sealed interface Conversion extends Particulars
             @Nullable Double transferA,
             @Nullable Double surgeVa,
             @Nullable Double faultA,
-            @Nullable Double faultHoldS)
+            @Nullable Double faultHoldS,
+            Phase phase)
             implements Conversion {
         public InverterCharger {
             positiveOrUnknown(ratedVa, "ratedVa");
@@ -95,6 +102,19 @@ public sealed interface Conversion extends Particulars
             positiveOrUnknown(surgeVa, "surgeVa");
             notNegativeOrUnknown(faultA, "faultA");
             notNegativeOrUnknown(faultHoldS, "faultHoldS");
+        }
+
+        /** One that takes whatever phase reaches it. */
+        public InverterCharger(
+                @Nullable Double ratedVa,
+                double efficiency,
+                double idleW,
+                @Nullable Double chargeA,
+                @Nullable Double transferA,
+                @Nullable Double surgeVa,
+                @Nullable Double faultA,
+                @Nullable Double faultHoldS) {
+            this(ratedVa, efficiency, idleW, chargeA, transferA, surgeVa, faultA, faultHoldS, Phase.ALL);
         }
 
         static InverterCharger defaults() {
@@ -115,15 +135,27 @@ public sealed interface Conversion extends Particulars
      * @param efficiency above 0 to 1
      * @param idleW drawn from the AC side with nothing to charge
      * @param selfLimiting whether it limits its own current, so that it needs no device at its own end
+     * @param phase of a three-phase board that its alternating input is connected to; ALL takes what reaches it
      */
     record Charger(
-            @Nullable Double ratedA, @Nullable Double setV, double efficiency, double idleW, boolean selfLimiting)
+            @Nullable Double ratedA,
+            @Nullable Double setV,
+            double efficiency,
+            double idleW,
+            boolean selfLimiting,
+            Phase phase)
             implements Conversion {
         public Charger {
             positiveOrUnknown(ratedA, "ratedA");
             positiveOrUnknown(setV, "setV");
             share(efficiency, "efficiency");
             notNegative(idleW, "idleW");
+        }
+
+        /** One that takes whatever phase reaches it. */
+        public Charger(
+                @Nullable Double ratedA, @Nullable Double setV, double efficiency, double idleW, boolean selfLimiting) {
+            this(ratedA, setV, efficiency, idleW, selfLimiting, Phase.ALL);
         }
 
         static Charger defaults() {
@@ -218,19 +250,31 @@ public sealed interface Conversion extends Particulars
      * @param loadLossW at rated current
      * @param noLoadLossW with nothing connected
      * @param separate true for two windings, false for an autotransformer
+     * @param phase of a three-phase board that its alternating input is connected to; ALL takes what reaches it
      */
     record Transformer(
             @Nullable Double ratedKva,
             @Nullable Double shortCircuitPercent,
             @Nullable Double loadLossW,
             @Nullable Double noLoadLossW,
-            boolean separate)
+            boolean separate,
+            Phase phase)
             implements Conversion {
         public Transformer {
             positiveOrUnknown(ratedKva, "ratedKva");
             positiveOrUnknown(shortCircuitPercent, "shortCircuitPercent");
             notNegativeOrUnknown(loadLossW, "loadLossW");
             notNegativeOrUnknown(noLoadLossW, "noLoadLossW");
+        }
+
+        /** One that takes whatever phase reaches it. */
+        public Transformer(
+                @Nullable Double ratedKva,
+                @Nullable Double shortCircuitPercent,
+                @Nullable Double loadLossW,
+                @Nullable Double noLoadLossW,
+                boolean separate) {
+            this(ratedKva, shortCircuitPercent, loadLossW, noLoadLossW, separate, Phase.ALL);
         }
 
         static Transformer defaults() {

@@ -18,24 +18,33 @@ public final class Edits {
     }
 
     /**
-     * Moves components, and with them the hand-set bends of cables between them. Moves with the same key are one step.
+     * Moves components and notes, and with them the hand-set bends of cables between the components. Moves with the same
+     * key are one step.
      */
-    public static Edit move(Set<String> components, double dxMm, double dyMm, Object mergeKey) {
-        Set<String> ids = Set.copyOf(components);
+    public static Edit move(Set<String> componentsAndNotes, double dxMm, double dyMm, Object mergeKey) {
+        Set<String> ids = Set.copyOf(componentsAndNotes);
         Message label = ids.size() == 1
                 ? Message.of("drawing.edit.move-one", ids.iterator().next())
                 : Message.of("drawing.edit.move", ids.size());
         return Edit.merging(label, mergeKey, d -> {
             Drawing after = d;
             for (String id : ids) {
-                Component c = component(d, id);
-                if (c.locked()) {
-                    throw refusal("drawing.refuse.locked", id);
-                }
-                after = after.with(c.withPlace(c.place().withAt(c.place().at().plus(dxMm, dyMm))));
+                after = moved(after, id, dxMm, dyMm);
             }
             return BendEdits.follow(d, after, ids, dxMm, dyMm);
         });
+    }
+
+    private static Drawing moved(Drawing d, String id, double dxMm, double dyMm) {
+        Note n = d.components().contains(id) ? null : d.notes().get(id);
+        if (n != null) {
+            return d.withNotes(d.notes().with(id, n.withAt(n.at().plus(dxMm, dyMm))));
+        }
+        Component c = component(d, id);
+        if (c.locked()) {
+            throw refusal("drawing.refuse.locked", id);
+        }
+        return d.with(c.withPlace(c.place().withAt(c.place().at().plus(dxMm, dyMm))));
     }
 
     /** Runs a new cable between two terminals. */
@@ -124,7 +133,10 @@ public final class Edits {
         return InlineEdits.insert(cable, device, share);
     }
 
-    /** Deletes components, cables, links and notes; an in-line device heals its cable. See {@link InlineEdits}. */
+    /**
+     * Deletes components, cables, links and notes; an in-line device heals its cable (see {@link InlineEdits}). A locked
+     * component among them makes it refuse all.
+     */
     public static Edit delete(Set<String> ids) {
         return InlineEdits.delete(ids);
     }
@@ -149,8 +161,12 @@ public final class Edits {
         return c;
     }
 
-    /** The changed drawing, if the change brought no flaw in. */
-    static Drawing sound(Drawing before, Drawing after) {
+    /**
+     * The changed drawing, if the change brought no flaw in.
+     *
+     * @throws Edit.Refusal with the first flaw that was not there before
+     */
+    public static Drawing sound(Drawing before, Drawing after) {
         List<Soundness.Flaw> flaws = Soundness.flaws(after);
         if (!flaws.isEmpty()) {
             List<Soundness.Flaw> old = Soundness.flaws(before);

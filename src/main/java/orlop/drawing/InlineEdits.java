@@ -84,6 +84,9 @@ final class InlineEdits {
                     .withLinks(d.links().without(id))
                     .withNotes(d.notes().without(id));
         }
+        if (c.locked()) {
+            throw Edits.refusal("drawing.refuse.locked", id);
+        }
         Drawing healed = inline(c) ? heal(d, c, all) : d;
         Drawing bare = withoutEndsAt(healed, id);
         return Forgetting.forget(bare.withComponents(bare.components().without(id)), id);

@@ -17,4 +17,12 @@ public record Note(String id, String sheet, Point at, String text, double height
         Checks.text(text, "text");
         Checks.between(heightMm, 1.8, 20, "heightMm");
     }
+
+    public Note withAt(Point v) {
+        return new Note(id, sheet, v, text, heightMm, extras);
+    }
+
+    public Note withText(String v) {
+        return new Note(id, sheet, at, v, heightMm, extras);
+    }
 }

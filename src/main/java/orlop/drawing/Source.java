@@ -283,7 +283,7 @@ public sealed interface Source extends Particulars
      * @param angleDeg phase angle, of L1
      * @param resistanceOhm in series
      * @param reactanceOhm in series
-     * @param oneWay true if it may not be charged
+     * @param oneWay true if it may not be charged; in alternating current it is said where it would be
      */
     record Supply(@Nullable Double emfV, double angleDeg, double resistanceOhm, double reactanceOhm, boolean oneWay)
             implements Source {

@@ -57,7 +57,8 @@ public sealed interface Switching extends Particulars
      * @param ratingA continuous rating
      * @param poles which it switches
      * @param position 0 (off) or the number of the way
-     * @param interlock name of the interlock that it shares with others, "" without one
+     * @param interlock name of the interlock that it shares with others, "" without one; noted only: a changeover parts its
+     *     own ways, and several may be on together
      */
     record Changeover(int ways, @Nullable Double ratingA, Poles poles, int position, String interlock)
             implements Switching {
@@ -90,7 +91,8 @@ public sealed interface Switching extends Particulars
      * @param resistanceOhm of one pole, assumed if null
      * @param poles which it switches
      * @param position in which the drawing shows it
-     * @param interlock name of the interlock that it shares with others, "" without one
+     * @param interlock name of the interlock that it shares with others, "" without one: of the contactors that share it
+     *     only one closes
      */
     record Contactor(
             @Nullable Double ratingA, @Nullable Double resistanceOhm, Poles poles, Position position, String interlock)

@@ -14,9 +14,14 @@ public final class Tags {
         return next(drawing, "W");
     }
 
+    /** The next free id of a note: {@code N3}. It is no item's tag either, so that one id never stands for two things. */
+    public static String nextNote(Drawing drawing) {
+        return next(drawing, "N");
+    }
+
     private static String next(Drawing drawing, String letters) {
         int n = 1;
-        while (drawing.hasItem(letters + n)) {
+        while (drawing.hasItem(letters + n) || drawing.notes().contains(letters + n)) {
             n++;
         }
         return letters + n;

@@ -9,6 +9,7 @@ public enum Unit {
     OHM("Ω", 3),
     MILLIOHM("mΩ", 3),
     WATT("W", 3),
+    VOLT_AMPERE("VA", 3),
     KILOWATT("kW", 3),
     WATT_HOUR("Wh", 3),
     AMPERE_HOUR("Ah", 3),

@@ -15,6 +15,7 @@ final class CanvasMouse extends MouseAdapter {
 
     private final SheetCanvas canvas;
     private boolean space;
+    private boolean backedOut;
     private @Nullable MouseEvent panFrom;
 
     private CanvasMouse(SheetCanvas canvas) {
@@ -63,7 +64,18 @@ final class CanvasMouse extends MouseAdapter {
         } else if (SwingUtilities.isLeftMouseButton(e)) {
             canvas.tool().pressed(Spot.of(e, canvas.viewport()));
         } else if (SwingUtilities.isRightMouseButton(e)) {
-            canvas.backOut();
+            backedOut = canvas.busy();
+            if (backedOut) {
+                canvas.backOut();
+            }
+        }
+        menu(e);
+    }
+
+    /** Some systems open menus when the button goes down, others when it comes up. */
+    private void menu(MouseEvent e) {
+        if (e.isPopupTrigger() && !backedOut) {
+            canvas.menuAt(Spot.of(e, canvas.viewport()));
         }
     }
 
@@ -84,6 +96,8 @@ final class CanvasMouse extends MouseAdapter {
             panFrom = null;
         } else if (SwingUtilities.isLeftMouseButton(e)) {
             canvas.tool().released(Spot.of(e, canvas.viewport()));
+        } else {
+            menu(e);
         }
     }
 

@@ -4,15 +4,12 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.LayoutManager;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import org.jspecify.annotations.Nullable;
 import orlop.desk.CardEdits;
 import orlop.desk.CardField;
 import orlop.desk.CardFields;
@@ -20,26 +17,20 @@ import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
-import orlop.drawing.Message;
 import orlop.findings.Severity;
 
 /** The card of one component, cable, link or note: its particulars to edit, and its results. */
 final class Card {
-    private final Session session;
     private final String item;
     private final int width;
-    private final Drafts drafts;
     private final JPanel panel;
     private final JLabel what = Flat.quiet("");
-    private final List<FieldRow> rows = new ArrayList<>();
+    private final CardRows rows;
     private final JPanel results;
     private final JPanel more;
-    private List<CardField> fields;
 
     Card(Session session, String item, int width, Drafts drafts, boolean moreOpen, Runnable onMore) {
-        this.session = session;
         this.item = item;
-        this.drafts = drafts;
         this.panel = new Box(new Column(width, Look.px(4)));
         panel.setOpaque(false);
         panel.setBorder(Flat.rim(10, 14, 12, 14));
@@ -47,7 +38,13 @@ final class Card {
         this.width = width - panel.getInsets().left - panel.getInsets().right;
         this.results = Flat.clear(new Column(this.width, Look.px(3)));
         this.more = Flat.clear(new Column(this.width, Look.px(4)));
-        this.fields = List.of();
+        this.rows = new CardRows(
+                fields(session.state()),
+                this.width,
+                item,
+                drafts,
+                (path, v) -> session.apply(
+                        CardEdits.set(item, path, v, session.state().condition())));
         build(session.state(), moreOpen, onMore);
     }
 
@@ -73,8 +70,11 @@ final class Card {
         return item;
     }
 
+    private List<CardField> fields(SessionState s) {
+        return CardFields.of(s.drawing(), item, s.condition());
+    }
+
     private void build(SessionState s, boolean moreOpen, Runnable onMore) {
-        fields = CardFields.of(s.drawing(), item, s.condition());
         JPanel head = Flat.clear(new BorderLayout(Look.px(8), 0));
         JLabel tag = Flat.bold(title(s), Look::text);
         tag.setFont(Look.bold().deriveFont(Look.font().getSize2D() * 1.2f));
@@ -82,14 +82,14 @@ final class Card {
         head.add(tag, BorderLayout.WEST);
         head.add(what, BorderLayout.CENTER);
         panel.add(head);
-        section(CardField.Section.MAIN, panel);
-        section(CardField.Section.PARTICULARS, panel);
-        if (fields.stream().anyMatch(f -> f.section() == CardField.Section.CONDITION)) {
+        rows.fill(CardField.Section.MAIN, panel);
+        rows.fill(CardField.Section.PARTICULARS, panel);
+        if (rows.has(CardField.Section.CONDITION)) {
             panel.add(rule());
             panel.add(Flat.quiet(Texts.of(
                     "editor.card.in-condition",
                     s.shownCondition().map(c -> c.title()).orElse(""))));
-            section(CardField.Section.CONDITION, panel);
+            rows.fill(CardField.Section.CONDITION, panel);
         }
         more(moreOpen, onMore);
         panel.add(results);
@@ -97,19 +97,24 @@ final class Card {
     }
 
     private void more(boolean open, Runnable onMore) {
-        section(CardField.Section.MORE, more);
+        rows.fill(CardField.Section.MORE, more);
         if (more.getComponentCount() == 0) {
             return;
         }
+        JButton fold = fold(open, onMore);
+        panel.add(Column.own(fold));
+        more.setVisible(open);
+        panel.add(more);
+    }
+
+    static JButton fold(boolean open, Runnable onMore) {
         JButton fold = new JButton(Texts.of(open ? "editor.card.less" : "editor.card.more"));
         fold.setName("card.more");
         fold.putClientProperty("JButton.buttonType", "toolBarButton");
         fold.setHorizontalAlignment(JButton.LEFT);
         fold.setMargin(new java.awt.Insets(Look.px(2), 0, Look.px(2), Look.px(4)));
         fold.addActionListener(e -> onMore.run());
-        panel.add(Column.own(fold));
-        more.setVisible(open);
-        panel.add(more);
+        return fold;
     }
 
     private static String title(SessionState s, String item) {
@@ -118,26 +123,6 @@ final class Card {
 
     private String title(SessionState s) {
         return title(s, item);
-    }
-
-    private void section(CardField.Section section, JPanel into) {
-        for (CardField f : fields) {
-            if (f.section() == section) {
-                FieldRow r = row(f);
-                rows.add(r);
-                into.add(r.panel());
-            }
-        }
-    }
-
-    private FieldRow row(CardField f) {
-        Function<@Nullable Object, Optional<Message>> writer = v ->
-                session.apply(CardEdits.set(item, f.path(), v, session.state().condition()));
-        return switch (f.type()) {
-            case NUMBER, WHOLE, TEXT -> new TextRow(f, width, writer, drafts, item);
-            case CHOICE -> new ChoiceRow(f, width, writer);
-            case FLAG -> new FlagRow(f, width, writer);
-        };
     }
 
     static JComponent rule() {
@@ -160,21 +145,8 @@ final class Card {
      * @return false if its lines are others now, and a new card is needed
      */
     boolean refresh(SessionState s) {
-        List<CardField> now = CardFields.of(s.drawing(), item, s.condition());
-        if (now.size() != fields.size()) {
+        if (!rows.refresh(fields(s))) {
             return false;
-        }
-        for (int i = 0; i < now.size(); i++) {
-            if (!now.get(i).sameLine(fields.get(i))) {
-                return false;
-            }
-        }
-        fields = now;
-        for (FieldRow r : rows) {
-            now.stream()
-                    .filter(f -> f.path().equals(r.field().path()))
-                    .findFirst()
-                    .ifPresent(r::refresh);
         }
         fill(s);
         return true;
@@ -213,7 +185,7 @@ final class Card {
                 ? Texts.of("editor.result.terminal-n", r.label().substring(1))
                 : Texts.of("editor.result." + r.label());
         JLabel label = Flat.label(name, Look::quiet, false);
-        label.setPreferredSize(new Dimension(Look.px(116), label.getPreferredSize().height));
+        label.setPreferredSize(new Dimension(Look.px(112), label.getPreferredSize().height));
         label.setToolTipText(name);
         Severity severity = r.severity();
         JLabel value = severity == null
@@ -229,20 +201,17 @@ final class Card {
 
     /** Puts the cursor into the field of a particular; opens what is folded away. */
     boolean focus(String name) {
-        for (FieldRow r : rows) {
-            if (r.field().name().equals(name)) {
-                r.editor().requestFocusInWindow();
-                r.panel()
-                        .scrollRectToVisible(
-                                new java.awt.Rectangle(0, 0, 10, r.panel().getHeight() + Look.px(40)));
-                return r.editor().isVisible();
-            }
-        }
-        return false;
+        Optional<FieldRow> r = rows.row(name);
+        r.ifPresent(Card::reach);
+        return r.isPresent() && r.get().editor().isVisible();
+    }
+
+    private static void reach(FieldRow r) {
+        r.editor().requestFocusInWindow();
+        r.panel().scrollRectToVisible(new java.awt.Rectangle(0, 0, 10, r.panel().getHeight() + Look.px(40)));
     }
 
     boolean inMore(String name) {
-        return fields.stream()
-                .anyMatch(f -> f.section() == CardField.Section.MORE && f.name().equals(name));
+        return rows.has(CardField.Section.MORE, name);
     }
 }

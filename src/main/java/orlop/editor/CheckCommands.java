@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.CureEdits;
+import orlop.desk.Search;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Acceptance;
@@ -78,7 +79,7 @@ final class CheckCommands {
         if (a instanceof CureEdits.Made m) {
             session.apply(m.edit(), m.select());
         } else if (a instanceof CureEdits.Asked q && margin != null) {
-            String sheet = Finder.sheet(s.drawing(), q.item());
+            String sheet = Search.sheet(s.drawing(), q.item());
             session.showSheet(sheet);
             margin.ask(q.item(), q.field());
         }

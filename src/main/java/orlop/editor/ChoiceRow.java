@@ -1,9 +1,12 @@
 package orlop.editor;
 
+import java.awt.Component;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JList;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.CardField;
 import orlop.drawing.Message;
@@ -26,6 +29,7 @@ final class ChoiceRow extends FieldRow {
             box.addItem(new Item(c.value(), Texts.of(c.label())));
         }
         box.setMaximumRowCount(16);
+        box.setRenderer(new SeveralRenderer());
         box.addActionListener(e -> {
             if (!filling && box.getSelectedItem() instanceof Item i && !write(kept(i.value()))) {
                 show(field());
@@ -47,6 +51,11 @@ final class ChoiceRow extends FieldRow {
     @Override
     void show(CardField now) {
         filling = true;
+        if (now.mixed()) {
+            box.setSelectedIndex(-1);
+            filling = false;
+            return;
+        }
         Object value = now.value() == null ? "" : now.value();
         for (int i = 0; i < box.getItemCount(); i++) {
             if (box.getItemAt(i).value().equals(value)) {
@@ -54,5 +63,17 @@ final class ChoiceRow extends FieldRow {
             }
         }
         filling = false;
+    }
+
+    /** Where nothing is chosen, several items have different values. */
+    private static final class SeveralRenderer extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, @Nullable Object value, int index, boolean selected, boolean focused) {
+            Object shown = value == null ? Texts.of("editor.several") : value;
+            return super.getListCellRendererComponent(list, shown, index, selected, focused);
+        }
     }
 }

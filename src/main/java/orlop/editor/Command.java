@@ -32,6 +32,15 @@ final class Command extends AbstractAction {
         }
     }
 
+    /** Why it can't be done now; "" if it can. */
+    String why() {
+        if (possible.getAsBoolean()) {
+            return "";
+        }
+        String key = "editor.why." + id.word();
+        return Texts.of(Texts.words().pattern(key).isPresent() ? key : "editor.why");
+    }
+
     void refresh() {
         setEnabled(possible.getAsBoolean());
     }

@@ -36,6 +36,7 @@ final class ConditionCard extends JToggleButton {
         String counts = Texts.of("editor.access.findings", dangers, defects);
         getAccessibleContext().setAccessibleDescription(String.join(", ", figures) + ", " + counts);
         setToolTipText(getText() + ": " + String.join("   ", figures) + "   " + counts);
+        revalidate();
         repaint();
     }
 

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import orlop.desk.CableRuns;
 import orlop.desk.Clip;
 import orlop.desk.HandSet;
@@ -15,7 +16,6 @@ import orlop.drawing.Edit;
 import orlop.drawing.Edits;
 import orlop.drawing.Link;
 import orlop.drawing.Message;
-import orlop.drawing.Note;
 import orlop.drawing.Place;
 import orlop.drawing.SwitchPositions;
 import orlop.drawing.Tags;
@@ -27,10 +27,13 @@ final class EditCommands {
     private final Session session;
     private final SheetCanvas canvas;
     private final Prompts prompts;
+    private final Consumer<String> onNote;
     private final Clipboards clipboard = new Clipboards();
     private int pasted;
 
-    EditCommands(Session session, SheetCanvas canvas, Prompts prompts) {
+    /** @param onNote asks for other words of a note */
+    EditCommands(Session session, SheetCanvas canvas, Prompts prompts, Consumer<String> onNote) {
+        this.onNote = onNote;
         this.session = session;
         this.canvas = canvas;
         this.prompts = prompts;
@@ -40,13 +43,12 @@ final class EditCommands {
     void addTo(Commands c) {
         c.add(CommandId.UNDO, session::undo, () -> state().undo() != null);
         c.add(CommandId.REDO, session::redo, () -> state().redo() != null);
-        c.add(CommandId.CUT, this::cut, this::anyComponent);
-        c.add(CommandId.COPY, this::copy, this::anyComponent);
+        c.add(CommandId.CUT, this::cut, () -> !movable().isEmpty());
+        c.add(CommandId.COPY, this::copy, () -> !movable().isEmpty());
         c.add(CommandId.PASTE, this::paste, () -> state().shownSheet().isPresent());
-        c.add(CommandId.DUPLICATE, this::duplicate, this::anyComponent);
+        c.add(CommandId.DUPLICATE, this::duplicate, () -> !movable().isEmpty());
         c.add(CommandId.DELETE, this::delete, this::any);
         c.add(CommandId.SELECT_ALL, this::selectAll);
-        c.add(CommandId.FIND, this::find);
         c.add(CommandId.RENAME, () -> state().soleSelection().ifPresent(this::rename), this::renamable);
         c.add(CommandId.BACK_OUT, canvas::backOut);
         c.add(CommandId.TURN, this::turn, this::anyComponent);
@@ -72,6 +74,14 @@ final class EditCommands {
         return state().selection().stream().anyMatch(state().drawing().components()::contains);
     }
 
+    /** The components and notes that are selected. */
+    private Set<String> movable() {
+        Drawing d = state().drawing();
+        Set<String> ids = new LinkedHashSet<>(state().selection());
+        ids.removeIf(id -> !d.components().contains(id) && !d.notes().contains(id));
+        return ids;
+    }
+
     private boolean renamable() {
         return state().soleSelection()
                 .filter(id -> !state().drawing().links().contains(id))
@@ -95,7 +105,7 @@ final class EditCommands {
         if (!text.isEmpty()) {
             clipboard.put(text);
             pasted = 0;
-            session.say(Message.of("editor.say.copied", components().size()));
+            session.say(Message.of("editor.say.copied", movable().size()));
         }
     }
 
@@ -142,30 +152,14 @@ final class EditCommands {
         session.select(ids);
     }
 
-    private void find() {
-        prompts.line(Texts.of("editor.find.title"), Texts.of("editor.find"), "").ifPresent(typed -> {
-            Optional<String> found = Finder.find(state(), typed);
-            if (found.isEmpty()) {
-                session.say(Message.of("editor.say.not-found", Message.quote(typed)));
-            } else {
-                show(found.get());
-            }
-        });
-    }
-
-    private void show(String id) {
-        session.showSheet(Finder.sheet(state().drawing(), id));
-        session.select(Set.of(id));
-        canvas.scene()
-                .flatMap(s ->
-                        s.items().stream().filter(i -> i.subject().equals(id)).findFirst())
-                .ifPresent(i -> canvas.reveal(i.bounds()));
-    }
-
-    private void rename(String id) {
-        Note note = state().drawing().notes().get(id);
-        if (note != null || state().drawing().links().contains(id)) {
-            return; // their card is open; they have no tag
+    /** Asks for a new tag of a component or cable, or for the words of a note. */
+    void rename(String id) {
+        if (state().drawing().notes().contains(id)) {
+            onNote.accept(id);
+            return;
+        }
+        if (state().drawing().links().contains(id)) {
+            return; // its card is open; it has no tag
         }
         Optional<String> typed = prompts.line(Texts.of("editor.rename.title", id), Texts.of("editor.rename"), id);
         if (typed.isPresent() && !typed.get().equals(id)) {
@@ -185,6 +179,12 @@ final class EditCommands {
     }
 
     private void changeAll(java.util.function.UnaryOperator<Place> change) {
+        Optional<Component> locked =
+                components().stream().filter(Component::locked).findFirst();
+        if (locked.isPresent()) {
+            session.say(Message.of("drawing.refuse.locked", locked.get().id()));
+            return;
+        }
         List<Edit> edits = components().stream()
                 .map(c -> Edits.change(c.withPlace(change.apply(c.place()))))
                 .toList();
@@ -233,8 +233,7 @@ final class EditCommands {
 
     /** Moves what is selected by a step of the grid, as one step of the history while the key is held. */
     void nudge(int dx, int dy, boolean far) {
-        Set<String> ids = new LinkedHashSet<>();
-        components().forEach(c -> ids.add(c.id()));
+        Set<String> ids = movable();
         if (!ids.isEmpty()) {
             double step = MoveGesture.GRID_MM * (far ? 4 : 1);
             session.apply(Edits.move(ids, dx * step, dy * step, List.of("nudge", List.copyOf(ids))));

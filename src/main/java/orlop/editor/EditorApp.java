@@ -21,11 +21,18 @@ public final class EditorApp {
     public static void open(Drawing drawing, @Nullable Path file) {
         Runnable opening = () -> {
             Settings settings = Settings.ofUser();
+            boolean first = settings.fresh() && file == null;
             Windows windows = new Windows(settings, Review::of);
-            MainWindow first = window(windows, drawing, file, settings);
-            first.show();
-            SwingUtilities.invokeLater(
-                    () -> new Recovering(windows, settings, new SwingPrompts(first.frame())).offer());
+            MainWindow opened = window(windows, drawing, file, settings);
+            opened.show();
+            SwingUtilities.invokeLater(() -> {
+                SwingPrompts prompts = new SwingPrompts(opened.frame());
+                new Recovering(windows, settings, prompts).offer();
+                if (first) {
+                    settings.rememberFlag("begun", true);
+                    new FirstStart(prompts, opened.bench().files()).offer();
+                }
+            });
         };
         if (SwingUtilities.isEventDispatchThread()) {
             opening.run();
@@ -46,7 +53,7 @@ public final class EditorApp {
     }
 
     static MainWindow window(Windows windows, Drawing drawing, @Nullable Path file, Settings settings) {
-        Look.install(settings.dark());
+        new Preferences(settings).install();
         if (file == null) {
             return windows.window(drawing, null, true);
         }

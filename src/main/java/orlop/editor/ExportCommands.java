@@ -1,14 +1,17 @@
 package orlop.editor;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import orlop.desk.Review;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
+import orlop.desk.SheetExport;
 import orlop.drawing.Message;
 import orlop.render.PngExport;
 import orlop.render.SvgExport;
 import orlop.scene.Palette;
+import orlop.store.FileProblem;
+import orlop.store.PlainFile;
 
 /** The commands of the menu File that write the sheet for others to read. */
 final class ExportCommands {
@@ -25,6 +28,7 @@ final class ExportCommands {
     }
 
     void addTo(Commands c) {
+        c.add(CommandId.EXPORT_SHEETS, this::exportSheets, this::hasSheet);
         c.add(CommandId.EXPORT_SVG, () -> export(".svg"), this::hasSheet);
         c.add(CommandId.EXPORT_PNG, () -> export(".png"), this::hasSheet);
     }
@@ -40,6 +44,41 @@ final class ExportCommands {
         String sheet =
                 s.shownSheet().map(shownSheet -> "-" + shownSheet.number()).orElse("");
         prompts.save(suggestion(s, name, sheet, suffix), suffix).ifPresent(to -> export(to, suffix));
+    }
+
+    private void exportSheets() {
+        SessionState s = session.state();
+        Review review = s.review();
+        if (review == null || !s.fresh()) {
+            session.say(Message.of("editor.say.not-yet"));
+            return;
+        }
+        ExportForm form = new ExportForm(s);
+        if (!prompts.form(Texts.of("editor.form.export.title"), form.panel())) {
+            return;
+        }
+        SheetExport export = form.export();
+        if (export.sheets().isEmpty()) {
+            session.say(Message.of("desk.export.sheets"));
+            return;
+        }
+        String suffix = export.form().suffix();
+        Path file = s.file();
+        String name = file == null ? s.drawing().vessel().name() : String.valueOf(file.getFileName());
+        prompts.save(suggestion(s, name, "", suffix), suffix).ifPresent(to -> write(export, review, to));
+    }
+
+    private void write(SheetExport export, Review review, Path to) {
+        try {
+            List<Path> written = export.write(review, to);
+            String first = String.valueOf(written.get(0).getFileName());
+            session.say(
+                    written.size() == 1
+                            ? Message.of("editor.say.exported", first)
+                            : Message.of("editor.say.exported-all", written.size(), first));
+        } catch (FileProblem e) {
+            prompts.tell(Texts.of("editor.problem.title"), FileCommands.words(e));
+        }
     }
 
     /** Beside the drawing's own file if it has one. */
@@ -60,10 +99,10 @@ final class ExportCommands {
                 ? SvgExport.write(shown.onPaper(s), Palette.LIGHT)
                 : PngExport.write(shown.onPaper(s), Palette.LIGHT, PNG_DPI);
         try {
-            Files.write(file, bytes);
+            PlainFile.write(file, bytes);
             session.say(Message.of("editor.say.exported", String.valueOf(file.getFileName())));
-        } catch (IOException e) {
-            prompts.tell(Texts.of("editor.problem.title"), Texts.of("editor.problem.write", file.toString()));
+        } catch (FileProblem e) {
+            prompts.tell(Texts.of("editor.problem.title"), FileCommands.words(e));
         }
     }
 }

@@ -14,8 +14,8 @@ import orlop.findings.Severity;
 
 /** A line of the card: label, editor, what was understood, and below it what is wrong. */
 abstract class FieldRow {
-    private static final int LABEL = 116;
-    private static final int EDITOR = 80;
+    private static final int LABEL = 112;
+    private static final int EDITOR = 74;
 
     private final JPanel panel;
     private final JLabel note = Flat.quiet("");
@@ -104,7 +104,7 @@ abstract class FieldRow {
 
     /** Gives the drawing the value, and shows why if it is refused. */
     final boolean write(@Nullable Object value) {
-        if (java.util.Objects.equals(value, field.value())) {
+        if (!field.mixed() && java.util.Objects.equals(value, field.value())) {
             error(null);
             return true;
         }

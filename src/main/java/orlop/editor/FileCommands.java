@@ -56,8 +56,9 @@ final class FileCommands {
         return state().file() == null && !state().dirty() && state().undo() == null;
     }
 
-    private void begin() {
-        NewDrawingForm form = new NewDrawingForm();
+    /** Asks for what a new drawing begins with, and lays it on the desk. */
+    void begin() {
+        NewDrawingForm form = new NewDrawingForm(new Preferences(settings).ruleSet());
         if (prompts.form(Texts.of("editor.new.title"), form.panel())) {
             lay(form.drawing(), null);
         }

@@ -4,16 +4,19 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Cursor;
 import java.awt.Dimension;
+import java.awt.FlowLayout;
 import java.awt.Insets;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import java.util.function.Consumer;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import orlop.desk.Session;
-import orlop.findings.Finding;
+import javax.swing.JToggleButton;
 
-/** What folds out below the sheet: the path to what is selected, or the findings of all sheets. One at a time. */
+/** What folds out below the sheet: the path to what is selected, findings, conditions, the register. One at a time. */
 final class FoldOut {
     private static final int HEIGHT = 210;
     private static final int LEAST = 110;
@@ -22,20 +25,53 @@ final class FoldOut {
     private final CardLayout cards = new CardLayout();
     private final JPanel pages = Flat.clear(cards);
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::card);
+    private final JPanel tabs = Flat.clear(new FlowLayout(FlowLayout.LEFT, 0, 0));
+    private final ButtonGroup group = new ButtonGroup();
+    private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
     private String open;
     private Runnable onFold = () -> {};
 
-    FoldOut(Session session, Settings settings, Consumer<Finding> onPick) {
+    /**
+     * @param all the pages by their words, in the order of their tabs
+     */
+    FoldOut(Settings settings, Map<String, JComponent> all) {
         this.settings = settings;
-        pages.add(new PathView(session), "path");
-        pages.add(new FindingsTable(session, onPick).panel(), "findings");
+        all.forEach((word, page) -> {
+            pages.add(page, word);
+            tabs.add(tab(word));
+        });
         panel.setName("fold-out");
-        panel.add(handle(), BorderLayout.NORTH);
+        JPanel head = Flat.panel(new BorderLayout(), Look::strip);
+        head.add(handle(), BorderLayout.NORTH);
+        head.add(tabs, BorderLayout.CENTER);
+        head.add(away(), BorderLayout.EAST);
+        panel.add(head, BorderLayout.NORTH);
         panel.add(pages, BorderLayout.CENTER);
         panel.setBorder(Flat.lines(1, 0, 0, 0, new Insets(0, 0, 0, 0)));
         panel.setPreferredSize(new Dimension(400, Look.px(settings.number("fold.height", HEIGHT))));
         open = settings.word("fold", "");
+        open = all.containsKey(open) ? open : "";
         show();
+    }
+
+    private JToggleButton tab(String word) {
+        JToggleButton tab = new JToggleButton(Texts.of("editor.tab." + word));
+        tab.setName("tab." + word);
+        tab.putClientProperty("JButton.buttonType", "tab");
+        tab.addActionListener(e -> open(word));
+        group.add(tab);
+        buttons.put(word, tab);
+        return tab;
+    }
+
+    private JButton away() {
+        JButton away = new JButton("▾");
+        away.setName("fold-away");
+        away.putClientProperty("JButton.buttonType", "toolBarButton");
+        away.setToolTipText(Texts.of("editor.fold.away"));
+        away.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.away"));
+        away.addActionListener(e -> open(""));
+        return away;
     }
 
     /** A strip at the upper edge by which it is made higher or lower. */
@@ -85,7 +121,12 @@ final class FoldOut {
 
     /** Opens a page, or folds it away if it is open. */
     void toggle(String page) {
-        open = open.equals(page) ? "" : page;
+        open(open.equals(page) ? "" : page);
+    }
+
+    /** Opens a page; "" folds away the one that is open. */
+    void open(String page) {
+        open = page;
         settings.rememberWord("fold", open);
         show();
         onFold.run();
@@ -95,6 +136,10 @@ final class FoldOut {
         panel.setVisible(!open.isEmpty());
         if (!open.isEmpty()) {
             cards.show(pages, open);
+            JToggleButton tab = buttons.get(open);
+            if (tab != null) {
+                tab.setSelected(true);
+            }
         }
         if (panel.getParent() != null) {
             panel.getParent().revalidate();

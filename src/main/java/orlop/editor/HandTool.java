@@ -66,6 +66,18 @@ final class HandTool implements Tool {
                 .map(SceneItem::subject);
     }
 
+    /** Selects what lies at this place, unless it is already among what is selected; nothing where nothing lies. */
+    void meant(Spot at) {
+        Optional<String> id = subject(at);
+        Optional<String> marked = item(at).filter(i -> i.role() == Role.FINDING || i.role() == Role.PROPOSED)
+                .flatMap(this::finding)
+                .map(f -> f.finding().place().item());
+        Set<String> now = id.or(() -> marked).map(Set::of).orElse(Set.of());
+        if (now.isEmpty() || !session.state().selection().containsAll(now)) {
+            session.select(now);
+        }
+    }
+
     private Optional<TerminalSpot> terminal(Spot at) {
         Optional<Scene> scene = canvas.scene();
         Optional<TerminalSpot> near = scene.flatMap(s -> s.terminalNear(at.xMm(), at.yMm(), at.nearMm()));
@@ -204,6 +216,17 @@ final class HandTool implements Tool {
         }
         if (id.isEmpty()) {
             return Texts.of("editor.hint.rest");
+        }
+        if (session.state()
+                .drawing()
+                .components()
+                .find(id.get())
+                .filter(Component::locked)
+                .isPresent()) {
+            return Texts.of("editor.hint.locked", id.get());
+        }
+        if (session.state().drawing().notes().contains(id.get())) {
+            return Texts.of("editor.hint.on-note");
         }
         if (switchable(id.get())) {
             return Texts.of(

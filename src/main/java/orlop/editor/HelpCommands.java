@@ -3,7 +3,6 @@ package orlop.editor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import javax.swing.Action;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
@@ -13,12 +12,16 @@ import javax.swing.table.DefaultTableModel;
 final class HelpCommands {
     private final Prompts prompts;
 
-    HelpCommands(Prompts prompts) {
+    private final CommandList all;
+
+    /** @param all from which the list of keys is made */
+    HelpCommands(Prompts prompts, CommandList all) {
         this.prompts = prompts;
+        this.all = all;
     }
 
     void addTo(Commands c) {
-        c.add(CommandId.KEYS, () -> keys(c));
+        c.add(CommandId.KEYS, this::keys);
         c.add(CommandId.ABOUT, this::about);
     }
 
@@ -29,15 +32,14 @@ final class HelpCommands {
                 Texts.of("editor.about", version == null ? Texts.of("editor.about.unbuilt") : version));
     }
 
-    private void keys(Commands commands) {
+    private void keys() {
         List<Object[]> rows = new ArrayList<>();
-        for (CommandId id : CommandId.values()) {
-            Object key = commands.get(id).getValue(Action.ACCELERATOR_KEY);
-            if (key instanceof KeyStroke k) {
-                rows.add(new Object[] {id.text(), spoken(k)});
+        for (CommandList.Line l : all.lines()) {
+            if (!l.keys().isEmpty()) {
+                rows.add(new Object[] {l.text(), l.keys()});
             }
         }
-        for (String habit : List.of("wheel", "pan", "rubber", "cable", "link", "arrows", "locker", "switch")) {
+        for (String habit : List.of("wheel", "pan", "rubber", "cable", "link", "arrows", "locker", "switch", "menu")) {
             rows.add(new Object[] {Texts.of("editor.habit." + habit), Texts.of("editor.habit." + habit + ".how")});
         }
         DefaultTableModel model =

@@ -40,23 +40,28 @@ final class Locker {
         rail.setLayout(new BoxLayout(rail, BoxLayout.Y_AXIS));
         rail.setBorder(Flat.lines(0, 0, 0, 1, new Insets(Look.px(8), Look.px(5), Look.px(8), Look.px(5))));
         rail.setName("locker");
+        Letters letters = new Letters();
         for (Group g : Group.values()) {
             GroupButton b = new GroupButton(g);
             b.addActionListener(e -> toggle(g));
+            b.addKeyListener(letters);
             buttons.put(g, b);
             rail.add(b);
             rail.add(Box.createVerticalStrut(Look.px(4)));
         }
         rail.add(Box.createVerticalGlue());
-        canvas.addKeyListener(new KeyAdapter() {
-            @Override
-            public void keyTyped(KeyEvent e) {
-                int other = KeyEvent.CTRL_DOWN_MASK | KeyEvent.META_DOWN_MASK | KeyEvent.ALT_DOWN_MASK;
-                if ((e.getModifiersEx() & other) == 0 && !letter(e.getKeyChar())) {
-                    LockerKeys.group(e.getKeyChar()).ifPresent(g -> open(g));
-                }
+        canvas.addKeyListener(letters);
+    }
+
+    /** A click on a group leaves the keys with its button: the letters must work there as they do on the sheet. */
+    private final class Letters extends KeyAdapter {
+        @Override
+        public void keyTyped(KeyEvent e) {
+            int other = KeyEvent.CTRL_DOWN_MASK | KeyEvent.META_DOWN_MASK | KeyEvent.ALT_DOWN_MASK;
+            if ((e.getModifiersEx() & other) == 0 && !letter(e.getKeyChar())) {
+                LockerKeys.group(e.getKeyChar()).ifPresent(Locker.this::open);
             }
-        });
+        }
     }
 
     JComponent rail() {

@@ -28,6 +28,12 @@ final class Look {
         defaults.put("Component.arc", "6");
         defaults.put("Button.arc", "6");
         defaults.put("TextComponent.arc", "6");
+        if (dark) { // tables lie on the ground of a card
+            defaults.put("Table.background", "#292D32");
+            defaults.put("Table.selectionBackground", "#3D444D");
+            defaults.put("Table.selectionInactiveBackground", "#363C44");
+            defaults.put("TableHeader.background", "#24272B");
+        }
         if (SystemInfo.isLinux) {
             defaults.put("defaultFont", "-2"); // its usual size there is made for roomier windows
         }

@@ -38,6 +38,7 @@ final class Margin implements SessionListener {
     private final int inner;
     private final List<NoteView> noteViews = new ArrayList<>();
     private @Nullable Card card;
+    private @Nullable GroupCard group;
     private boolean moreOpen;
 
     Margin(Session session, SheetCanvas canvas, Pointing pointing, Consumer<Finding> onCure) {
@@ -120,9 +121,10 @@ final class Margin implements SessionListener {
         boolean sameSelection = before.selection().equals(after.selection());
         if (!sameItems || !sameSelection) {
             Card shown = card;
+            GroupCard several = group;
             boolean kept =
                     shown != null && after.soleSelection().equals(Optional.of(shown.item())) && shown.refresh(after);
-            if (!kept) {
+            if (!kept && !(several != null && several.refresh(after))) {
                 showCard(after);
             }
         }
@@ -134,16 +136,18 @@ final class Margin implements SessionListener {
     private void showCard(SessionState s) {
         cardPlace.removeAll();
         card = null;
+        group = null;
         Optional<String> id = s.soleSelection();
         if (id.isPresent()) {
             Card c = new Card(session, id.get(), inner, drafts, moreOpen, this::toggleMore);
             card = c;
             cardPlace.add(c.panel());
+        } else if (s.selection().isEmpty()) {
+            cardPlace.add(new WrapText(Texts.of("editor.card.nothing"), Look::quiet, Look::font));
         } else {
-            String text = s.selection().isEmpty()
-                    ? Texts.of("editor.card.nothing")
-                    : Texts.of("editor.card.several", s.selection().size());
-            cardPlace.add(new WrapText(text, Look::quiet, Look::font));
+            GroupCard several = new GroupCard(session, s.selection(), inner, drafts, moreOpen, this::toggleMore);
+            group = several;
+            cardPlace.add(several.panel());
         }
         page.revalidate();
         page.repaint();

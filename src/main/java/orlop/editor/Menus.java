@@ -35,17 +35,20 @@ final class Menus {
         JMenu file = m.menu("file", CommandId.NEW, CommandId.OPEN);
         file.add(recentMenu(recent, open));
         m.fill(file, null, CommandId.SAVE, CommandId.SAVE_AS, CommandId.SAVE_COPY, CommandId.REVERT);
-        m.fill(file, null, CommandId.EXPORT_SVG, CommandId.EXPORT_PNG, null, CommandId.CLOSE, CommandId.QUIT);
+        m.fill(file, null, CommandId.EXPORT_SHEETS, CommandId.EXPORT_SVG, CommandId.EXPORT_PNG, null);
+        m.fill(file, CommandId.PREFERENCES, null, CommandId.CLOSE, CommandId.QUIT);
         m.menu("edit", CommandId.UNDO, CommandId.REDO, null, CommandId.CUT, CommandId.COPY, CommandId.PASTE)
                 .setName("menu.edit");
-        m.fill(m.last(), CommandId.DUPLICATE, CommandId.DELETE, null, CommandId.SELECT_ALL, CommandId.FIND);
+        m.fill(m.last(), CommandId.DUPLICATE, CommandId.DELETE, null, CommandId.SELECT_ALL, CommandId.SELECT_KIND);
+        m.fill(m.last(), CommandId.SELECT_CONNECTED, null, CommandId.FIND, CommandId.FIND_COMMAND);
         m.fill(m.last(), CommandId.RENAME, null, CommandId.BACK_OUT);
         JMenu draw = m.menu("draw");
         for (Group g : Group.values()) {
             draw.add(groupMenu(g, place));
         }
-        m.fill(draw, null, CommandId.JOIN, CommandId.LINK, null, CommandId.TURN, CommandId.MIRROR, CommandId.SWITCH);
+        m.fill(draw, null, CommandId.JOIN, CommandId.LINK, null, CommandId.NOTE, null, CommandId.SWITCH);
         m.fill(draw, null, CommandId.AUTOMATIC);
+        m.arrange();
         m.menu(
                 "view",
                 CommandId.ZOOM_IN,
@@ -55,15 +58,26 @@ final class Menus {
                 CommandId.FULL_SIZE,
                 null);
         m.checks(CommandId.SHOW_SIZE, CommandId.SHOW_LENGTH, CommandId.SHOW_CURRENT, CommandId.SHOW_DROP);
-        m.checks(CommandId.SHOW_FAULT, null, CommandId.SHOW_LOCKER, CommandId.SHOW_MARGIN);
-        m.checks(CommandId.SHOW_PATH, CommandId.SHOW_FINDINGS, null, CommandId.DARK);
+        m.checks(CommandId.SHOW_FAULT, null, CommandId.SHOW_STRIP, CommandId.SHOW_LOCKER, CommandId.SHOW_MARGIN);
+        m.checks(CommandId.SHOW_PATH, CommandId.SHOW_FINDINGS, CommandId.SHOW_CONDITIONS);
+        m.checks(CommandId.SHOW_REGISTER, null, CommandId.DARK);
         m.menu("check", CommandId.NEXT_FINDING, CommandId.PREVIOUS_FINDING, CommandId.CURE, CommandId.ACCEPT, null);
         m.fill(m.last(), CommandId.CHECK_AGAIN);
         m.menu("vessel", CommandId.VESSEL, CommandId.SYSTEMS, null, CommandId.NEW_CONDITION);
-        m.fill(m.last(), CommandId.NEXT_CONDITION, CommandId.PREVIOUS_CONDITION, null, CommandId.NEW_SHEET);
-        m.fill(m.last(), CommandId.SHEET_DETAILS, CommandId.NEXT_SHEET, CommandId.PREVIOUS_SHEET);
+        m.fill(m.last(), CommandId.COPY_CONDITION, CommandId.RENAME_CONDITION, CommandId.DELETE_CONDITION);
+        m.fill(m.last(), CommandId.NEXT_CONDITION, CommandId.PREVIOUS_CONDITION);
+        m.menu("sheet", CommandId.NEW_SHEET, CommandId.SHEET_DETAILS, null, CommandId.NEXT_SHEET);
+        m.fill(m.last(), CommandId.PREVIOUS_SHEET, CommandId.FOLLOW_LINK, null, CommandId.MOVE_TO_SHEET, null);
+        m.fill(m.last(), CommandId.SHEET_EARLIER, CommandId.SHEET_LATER, CommandId.DELETE_SHEET);
         m.menu("help", CommandId.KEYS, CommandId.ABOUT);
         return m.bar;
+    }
+
+    private void arrange() {
+        menu("arrange", CommandId.TURN, CommandId.MIRROR, null, CommandId.ALIGN_LEFT, CommandId.ALIGN_RIGHT);
+        fill(last(), CommandId.ALIGN_TOP, CommandId.ALIGN_BOTTOM, CommandId.ALIGN_COLUMN, CommandId.ALIGN_ROW, null);
+        fill(last(), CommandId.DISTRIBUTE_ACROSS, CommandId.DISTRIBUTE_DOWN, null, CommandId.REPEAT, null);
+        fill(last(), CommandId.RENUMBER, CommandId.RENUMBER_SELECTED, null, CommandId.LOCK, CommandId.UNLOCK);
     }
 
     /** The key with which this system's menus are worked: {@code ctrl}, or {@code meta} on a Mac. */

@@ -2,8 +2,11 @@ package orlop.editor;
 
 import java.awt.Graphics2D;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import orlop.desk.Arranging;
+import orlop.desk.Guides;
 import orlop.desk.Session;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
@@ -13,25 +16,31 @@ import orlop.layout.Rect;
 import orlop.scene.Role;
 import orlop.scene.Scene;
 
-/** Moves what is selected, on the grid. The drawing follows as a preview; at release it is one edit. */
+/**
+ * Moves what is selected, on the grid. The drawing follows as a preview; at release it is one edit. Thin lines show what
+ * comes to stand in line with something else.
+ */
 final class MoveGesture implements Gesture {
-    static final double GRID_MM = 2.5;
+    static final double GRID_MM = Arranging.GRID_MM;
 
     private final SheetCanvas canvas;
     private final Session session;
-    private final Set<String> components;
+    private final Set<String> movable;
+    private final Optional<Guides> guides;
     private final Spot from;
     private final Object key = new Object();
     private double dx;
     private double dy;
+    private boolean refused;
 
     MoveGesture(SheetCanvas canvas, Set<String> selection, Spot from) {
         this.canvas = canvas;
         this.session = canvas.session();
         Drawing d = session.state().drawing();
         Set<String> ids = new LinkedHashSet<>(selection);
-        ids.removeIf(id -> !d.components().contains(id));
-        this.components = ids;
+        ids.removeIf(id -> !d.components().contains(id) && !d.notes().contains(id));
+        this.movable = ids;
+        this.guides = canvas.scene().map(s -> Guides.of(d, s, ids));
         this.from = from;
     }
 
@@ -44,27 +53,42 @@ final class MoveGesture implements Gesture {
         }
         dx = x;
         dy = y;
-        if (components.isEmpty()) {
+        if (movable.isEmpty()) {
             return;
         }
-        if (canvas.shown().fast()) {
-            Optional<Message> refusal = session.preview(edit());
-            canvas.hint(refusal.map(Texts::of).orElse(Texts.of("editor.hint.move")));
-        }
+        Optional<Message> refusal = canvas.shown().fast() ? session.preview(edit()) : tried();
+        refused = refusal.isPresent();
+        canvas.hint(refusal.map(Texts::title).orElse(Texts.of("editor.hint.move")));
         canvas.repaint();
     }
 
+    private Optional<Message> tried() {
+        try {
+            edit().applyTo(session.state().drawing());
+            return Optional.empty();
+        } catch (Edit.Refusal e) {
+            return Optional.of(e.reason());
+        }
+    }
+
     private Edit edit() {
-        return Edits.move(components, dx, dy, key);
+        return Edits.move(movable, dx, dy, key);
+    }
+
+    /** The lines that are shown now. */
+    List<Guides.Guide> guides() {
+        boolean moved = dx != 0 || dy != 0;
+        return moved && !refused ? guides.map(g -> g.at(dx, dy)).orElse(List.of()) : List.of();
     }
 
     @Override
     public void released(Spot at) {
         session.endPreview();
-        if (!components.isEmpty() && (dx != 0 || dy != 0)) {
+        if (!movable.isEmpty() && (dx != 0 || dy != 0)) {
             session.apply(edit());
             session.seal();
         }
+        canvas.repaint();
     }
 
     @Override
@@ -75,20 +99,21 @@ final class MoveGesture implements Gesture {
     /** Where a big sheet would be too slow to be made anew at every step, outlines show where things will stand. */
     @Override
     public void paint(Graphics2D g) {
-        if (session.state().preview() != null || (dx == 0 && dy == 0)) {
+        GuideLines.paint(g, guides(), canvas.viewport().mm(1));
+        if (session.state().preview() != null || refused || (dx == 0 && dy == 0)) {
             return;
         }
         Optional<Scene> scene = canvas.scene();
         if (scene.isPresent()) {
             scene.get().items().stream()
-                    .filter(i -> components.contains(i.subject()))
-                    .filter(i -> i.role() == Role.COMPONENT || i.role() == Role.BAR)
+                    .filter(i -> movable.contains(i.subject()))
+                    .filter(i -> i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)
                     .map(i -> i.bounds().moved(dx, dy))
                     .forEach((Rect r) -> Overlay.rubber(g, r, canvas.viewport().mm(1)));
         }
     }
 
     static double onGrid(double mm) {
-        return Math.rint(mm / GRID_MM) * GRID_MM;
+        return Arranging.onGrid(mm);
     }
 }

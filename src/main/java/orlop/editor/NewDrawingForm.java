@@ -11,6 +11,7 @@ import orlop.desk.RecordParts;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Nature;
+import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
 import orlop.drawing.Vessel;
 
@@ -24,9 +25,10 @@ final class NewDrawingForm {
     private final JComboBox<String> rules;
     private final Map<JCheckBox, ElectricalSystem> systems = new LinkedHashMap<>();
 
-    NewDrawingForm() {
+    /** @param ruleSet offered at first */
+    NewDrawingForm(String ruleSet) {
         name = Forms.line(page, "editor.form.vessel", new JTextField(Texts.of("editor.new.vessel")));
-        rules = Forms.line(page, "editor.form.rules", ruleBox(""));
+        rules = Forms.line(page, "editor.form.rules", ruleBox(ruleSet));
         page.add(new WrapText(Texts.of("editor.form.rules.why"), Look::quiet, Look::small));
         add(ElectricalSystem.of("12", Nature.DC, 12), true);
         add(ElectricalSystem.of("24", Nature.DC, 24), false);
@@ -59,6 +61,7 @@ final class NewDrawingForm {
         Drawing d = Drawing.empty(typed.isEmpty() ? Texts.of("editor.new.vessel") : typed);
         Vessel v = RecordParts.with(d.vessel(), "ruleSet", RULE_SETS.get(Math.max(0, rules.getSelectedIndex())));
         d = d.withVessel(v).with(Sheet.of("1", Texts.of("editor.new.sheet")));
+        d = d.with(OperatingCondition.asDrawn("c1", Texts.of("editor.new.condition")));
         boolean any = systems.keySet().stream().anyMatch(JCheckBox::isSelected);
         for (Map.Entry<JCheckBox, ElectricalSystem> e : systems.entrySet()) {
             if (e.getKey().isSelected() || (!any && e.getValue().id().equals("12"))) {

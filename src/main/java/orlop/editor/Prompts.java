@@ -63,6 +63,9 @@ interface Prompts {
     /** Asks for one line of text; empty if the person backs out. */
     Optional<String> line(String title, String label, String initial);
 
+    /** Asks a question; the number of the answer that was chosen, from 0, or -1 if the person backs out. */
+    int choose(String title, String text, String... answers);
+
     /** Shows a form; whether the person agrees to it. */
     boolean form(String title, JComponent form);
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.SessionState;
+import orlop.drawing.Conductors;
 import orlop.drawing.Message;
 import orlop.drawing.Quantity;
 import orlop.drawing.Unit;
@@ -56,7 +57,7 @@ final class ResultRows {
     }
 
     private void cable(CableResult w) {
-        if (!w.live()) {
+        if (!w.live() && w.conductors() != Conductors.PE) { // which carries nothing in service
             add("current", Texts.of("editor.result.dead"));
         } else if (w.currentA() != null) {
             add("current", current(w), over(Math.abs(w.currentA()), w.ampacityA()));

@@ -55,13 +55,17 @@ final class Settings {
         return file == null ? Optional.empty() : Optional.of(home().resolve("journals"));
     }
 
-    boolean dark() {
-        return Boolean.parseBoolean(properties.getProperty("dark"));
+    /** Whether nothing was ever remembered: the program has not been used here before. */
+    boolean fresh() {
+        return file != null && !Files.exists(file);
     }
 
-    void dark(boolean dark) {
-        properties.setProperty("dark", Boolean.toString(dark));
-        keep();
+    boolean flag(String key, boolean otherwise) {
+        return Boolean.parseBoolean(properties.getProperty(key, Boolean.toString(otherwise)));
+    }
+
+    void rememberFlag(String key, boolean flag) {
+        rememberWord(key, Boolean.toString(flag));
     }
 
     /** A word that was remembered, or else this one. */

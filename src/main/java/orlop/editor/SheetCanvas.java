@@ -36,6 +36,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     private transient Viewport viewport = new Viewport(Viewport.FULL_SIZE, 0, 0);
     private transient Consumer<String> hints = text -> {};
     private transient Runnable onView = () -> {};
+    private transient Consumer<Spot> menu = at -> {};
     private transient @Nullable String hovered;
     private transient List<String> fedPath = List.of();
     private boolean fitting = true;
@@ -64,6 +65,33 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     /** @param listener told when another part of the sheet is seen */
     void onView(Runnable listener) {
         onView = listener;
+    }
+
+    /** @param opener opens the menu for what is selected */
+    void onMenu(Consumer<Spot> opener) {
+        menu = opener;
+    }
+
+    /** Whether something is being done that a person may want to back out of. */
+    boolean busy() {
+        return tool != hand || hand.busy();
+    }
+
+    /** Opens the menu for what lies at this place; it is selected, unless it is already among what is. */
+    void menuAt(Spot at) {
+        hand.meant(at);
+        menu.accept(at);
+    }
+
+    /** Opens the menu for what is selected, beside it; with nothing selected, that of the sheet. */
+    void menuByKey() {
+        menu.accept(scene().flatMap(s -> s.items().stream()
+                        .filter(i -> session.state().selection().contains(i.subject()))
+                        .map(SceneItem::bounds)
+                        .findFirst())
+                .map(r -> Spot.at(r.centreX(), r.centreY(), viewport))
+                .filter(at -> contains(at.xPx(), at.yPx()))
+                .orElseGet(() -> Spot.of(getWidth() / 2, getHeight() / 2, viewport)));
     }
 
     void hint(String text) {
@@ -237,6 +265,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         for (String id : session.state().selection()) {
             Overlay.halo(g, scene, id, true);
             Overlay.edge(g, scene, id, px);
+            LockMark.paint(g, session.state().drawing(), scene, id, px);
         }
         for (String id : fedPath) {
             Overlay.halo(g, scene, id, false);

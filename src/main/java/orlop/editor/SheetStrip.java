@@ -23,13 +23,16 @@ import orlop.drawing.Sheet;
 final class SheetStrip implements SessionListener {
     private final Session session;
     private final SheetCanvas canvas;
+    private final Runnable onRegister;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final JLabel number = Flat.bold("", Look::text);
     private final JLabel title = Flat.label("", Look::text, false);
     private final JButton register = new JButton();
     private final JLabel zoom = Flat.quiet("");
 
-    SheetStrip(Session session, SheetCanvas canvas) {
+    /** @param onRegister opens the register */
+    SheetStrip(Session session, SheetCanvas canvas, Runnable onRegister) {
+        this.onRegister = onRegister;
         this.session = session;
         this.canvas = canvas;
         JPanel left = Flat.clear(new FlowLayout(FlowLayout.LEFT, Look.px(8), 0));
@@ -106,6 +109,11 @@ final class SheetStrip implements SessionListener {
             items.add(item);
         }
         items.forEach(menu::add);
+        menu.addSeparator();
+        JMenuItem all = new JMenuItem(Texts.of("editor.register.open"));
+        all.setName("register.open");
+        all.addActionListener(e -> onRegister.run());
+        menu.add(all);
         menu.show(register, 0, register.getHeight());
     }
 }

@@ -37,6 +37,18 @@ record Spot(double xMm, double yMm, int xPx, int yPx, double mm, boolean shift, 
                 SwingUtilities.isLeftMouseButton(e));
     }
 
+    /** A place on the canvas, with nothing pressed. */
+    static Spot of(int xPx, int yPx, Viewport v) {
+        Point2D p = v.toSheet(xPx, yPx);
+        return new Spot(p.getX(), p.getY(), xPx, yPx, v.mm(1), false, false, 1, false);
+    }
+
+    /** A place on the sheet, with nothing pressed. */
+    static Spot at(double xMm, double yMm, Viewport v) {
+        Point2D p = v.toView(xMm, yMm);
+        return of((int) Math.round(p.getX()), (int) Math.round(p.getY()), v);
+    }
+
     /** How near something must be to be meant, in millimetres. */
     double nearMm() {
         return NEAR_PX * mm;

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.Insets;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
@@ -39,7 +40,7 @@ final class StatusLine implements SessionListener {
     @Override
     public void changed(SessionState before, SessionState after) {
         Message notice = after.notice();
-        if (notice != null && !notice.equals(before.notice())) {
+        if (notice != null && !Same.object(notice, before.notice())) { // said again, it is shown again
             left.setText(Texts.title(notice));
         } else if (notice == null && before.notice() != null) {
             left.setText(hint.isEmpty() ? Texts.of("editor.hint.rest") : hint);

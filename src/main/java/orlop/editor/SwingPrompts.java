@@ -140,6 +140,11 @@ final class SwingPrompts implements Prompts {
     }
 
     @Override
+    public int choose(String title, String text, String... answers) {
+        return ask(title, text, answers);
+    }
+
+    @Override
     public boolean form(String title, JComponent form) {
         return JOptionPane.showConfirmDialog(
                         owner, form, title, JOptionPane.OK_CANCEL_OPTION, JOptionPane.PLAIN_MESSAGE)

@@ -26,6 +26,9 @@ final class SymbolIcon implements Icon {
         Graphics2D g = (Graphics2D) graphics.create();
         try {
             StaticLayer.hints(g);
+            if (symbol.isEmpty()) {
+                bar(g, c, x, y);
+            }
             symbol.ifPresent(s -> {
                 Bounds b = s.bounds();
                 double k = Math.min(
@@ -38,6 +41,13 @@ final class SymbolIcon implements Icon {
         } finally {
             g.dispose();
         }
+    }
+
+    /** A bar is drawn as long as it is needed and so has no symbol of its own. */
+    private void bar(Graphics2D g, Component c, int x, int y) {
+        int high = Look.px(4);
+        g.setColor(c.isEnabled() ? Look.text() : Look.quiet());
+        g.fillRect(x + Look.px(2), y + (getIconHeight() - high) / 2, getIconWidth() - Look.px(4), high);
     }
 
     @Override

@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import orlop.desk.CardField;
 import orlop.desk.Measure;
 import orlop.desk.NumberInput;
-import orlop.desk.WireGauge;
 import orlop.drawing.Message;
 
 /**
@@ -132,6 +131,9 @@ final class TextRow extends FieldRow {
     }
 
     private String empty() {
+        if (field().mixed()) {
+            return "editor.several";
+        }
         if (!field().optional()) {
             return "editor.empty";
         }
@@ -149,7 +151,7 @@ final class TextRow extends FieldRow {
             if (typing()) {
                 note("= " + Texts.of(v.understood()));
             } else if (measure() == Measure.SQUARE_MILLIMETRE) {
-                note(WireGauge.around(v.value()));
+                note(Preferences.beside(v.value()));
             }
         }
     }
@@ -164,8 +166,7 @@ final class TextRow extends FieldRow {
             kept(write(text.getText()));
             return;
         }
-        boolean auto = text.getText().strip().equalsIgnoreCase(Texts.of("editor.auto"));
-        NumberInput.Reading r = NumberInput.read(auto ? "" : text.getText(), measure());
+        NumberInput.Reading r = NumberInput.read(emptyInWords() ? "" : text.getText(), measure());
         if (r instanceof NumberInput.Value v) {
             kept(whole(v.value()));
         } else if (r instanceof NumberInput.Refused refused) {
@@ -177,6 +178,12 @@ final class TextRow extends FieldRow {
             error(Message.of("editor.needed"));
             kept(false);
         }
+    }
+
+    /** "auto" and "not known" can be typed where several values can't be wiped away. */
+    private boolean emptyInWords() {
+        String typed = text.getText().strip();
+        return typed.equalsIgnoreCase(Texts.of("editor.auto")) || typed.equalsIgnoreCase(Texts.of("editor.unknown"));
     }
 
     private boolean whole(double value) {

@@ -1,30 +1,45 @@
 package orlop.editor;
 
+import java.util.Locale;
+import java.util.Map;
 import orlop.drawing.Message;
 import orlop.drawing.Words;
 
 /** The texts of the window, by key. */
 final class Texts {
-    private static final Words WORDS = Words.english();
+    /** The languages in which there are texts, by their codes. A further one is a further line here. */
+    private static final Map<String, Words> LANGUAGES = Map.of("en", Words.english());
+
+    private static volatile Words spoken = Words.english();
 
     private Texts() {}
 
+    /**
+     * From now on the texts are in this language. A window that is open shows it in what it makes from then on.
+     *
+     * @param language its code; {@code system} for that of the machine, which is English where there is no other
+     */
+    static void speak(String language) {
+        String code = language.equals("system") ? Locale.getDefault().getLanguage() : language;
+        spoken = LANGUAGES.getOrDefault(code, Words.english());
+    }
+
     static Words words() {
-        return WORDS;
+        return spoken;
     }
 
     static String of(String key, Object... arguments) {
-        return WORDS.text(Message.of(key, arguments));
+        return spoken.text(Message.of(key, arguments));
     }
 
     static String of(Message message) {
-        return WORDS.text(message);
+        return spoken.text(message);
     }
 
     /** The text with a capital at its start, for titles. */
     static String title(Message message) {
         String s = of(message);
-        return s.isEmpty() ? s : s.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + s.substring(1);
+        return s.isEmpty() ? s : s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
     }
 
     /** Text that may hold anything, made safe to stand in the HTML of a label. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -14,11 +13,9 @@ import orlop.desk.RecordParts;
 import orlop.desk.Session;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
-import orlop.drawing.Edits;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Message;
 import orlop.drawing.Nature;
-import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
 import orlop.drawing.SheetSize;
 import orlop.drawing.Vessel;
@@ -36,8 +33,6 @@ final class VesselCommands {
     void addTo(Commands c) {
         c.add(CommandId.VESSEL, this::vessel);
         c.add(CommandId.SYSTEMS, this::systems);
-        c.add(CommandId.NEW_CONDITION, this::condition);
-        c.add(CommandId.NEW_SHEET, this::newSheet);
         c.add(
                 CommandId.SHEET_DETAILS,
                 () -> session.state().shownSheet().ifPresent(this::sheet),
@@ -116,43 +111,6 @@ final class VesselCommands {
                 return d.with(ElectricalSystem.of(name, List.of(Nature.values()).get(nature.getSelectedIndex()), v));
             });
         }
-    }
-
-    private void condition() {
-        JPanel page = Forms.page();
-        JTextField name = Forms.line(page, "editor.form.condition", new JTextField());
-        JCheckBox same = new JCheckBox(Texts.of("editor.form.condition.same"), true);
-        Optional<OperatingCondition> shown = session.state().shownCondition();
-        same.setEnabled(shown.isPresent());
-        page.add(same);
-        if (!prompts.form(Texts.of("editor.form.condition.title"), page)
-                || name.getText().isBlank()) {
-            return;
-        }
-        String id = freeId("c", drawing().conditions()::contains);
-        String title = name.getText().strip();
-        OperatingCondition fresh = shown.isPresent() && same.isSelected()
-                ? RecordParts.with(RecordParts.with(shown.get(), "id", id), "name", title)
-                : OperatingCondition.asDrawn(id, title);
-        if (session.apply(Edits.change(fresh)).isEmpty()) {
-            session.showCondition(id);
-        }
-    }
-
-    private static String freeId(String stem, java.util.function.Predicate<String> taken) {
-        int n = 1;
-        while (taken.test(stem + n)) {
-            n++;
-        }
-        return stem + n;
-    }
-
-    private void newSheet() {
-        String id = freeId("", drawing().sheets()::contains);
-        Sheet s = Sheet.of(id, Texts.of("editor.new.sheet"));
-        apply(Message.of("editor.edit.sheet", id), d -> d.with(s));
-        session.showSheet(id);
-        sheet(s);
     }
 
     private void sheet(Sheet s) {

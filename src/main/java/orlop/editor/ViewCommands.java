@@ -14,14 +14,23 @@ final class ViewCommands {
     private final SheetCanvas canvas;
     private final JComponent locker;
     private final JComponent margin;
-    private final Runnable onDark;
+    private final JComponent strip;
+    private final Settings settings;
 
-    ViewCommands(Session session, SheetCanvas canvas, JComponent locker, JComponent margin, Runnable onDark) {
+    /** @param strip of the operating conditions */
+    ViewCommands(
+            Session session,
+            SheetCanvas canvas,
+            JComponent locker,
+            JComponent margin,
+            JComponent strip,
+            Settings settings) {
         this.session = session;
         this.canvas = canvas;
         this.locker = locker;
         this.margin = margin;
-        this.onDark = onDark;
+        this.strip = strip;
+        this.settings = settings;
     }
 
     void addTo(Commands c) {
@@ -35,9 +44,9 @@ final class ViewCommands {
         annotation(c, CommandId.SHOW_CURRENT, Annotations::current, a -> with(a, 2));
         annotation(c, CommandId.SHOW_DROP, Annotations::drop, a -> with(a, 3));
         annotation(c, CommandId.SHOW_FAULT, Annotations::fault, a -> with(a, 4));
-        c.toggle(CommandId.SHOW_LOCKER, locker::isVisible, () -> fold(locker));
-        c.toggle(CommandId.SHOW_MARGIN, margin::isVisible, () -> fold(margin));
-        c.toggle(CommandId.DARK, Look::dark, onDark);
+        pane(c, CommandId.SHOW_LOCKER, locker);
+        pane(c, CommandId.SHOW_MARGIN, margin);
+        pane(c, CommandId.SHOW_STRIP, strip);
         c.add(CommandId.NEXT_SHEET, () -> sheet(1));
         c.add(CommandId.PREVIOUS_SHEET, () -> sheet(-1));
         c.add(CommandId.NEXT_CONDITION, () -> condition(1));
@@ -60,6 +69,15 @@ final class ViewCommands {
                 a.current() ^ part == 2,
                 a.drop() ^ part == 3,
                 a.fault() ^ part == 4);
+    }
+
+    /** A part of the window that folds away, and is found as it was left. */
+    private void pane(Commands c, CommandId id, JComponent pane) {
+        pane.setVisible(settings.flag(id.word(), true));
+        c.toggle(id, pane::isVisible, () -> {
+            fold(pane);
+            settings.rememberFlag(id.word(), pane.isVisible());
+        });
     }
 
     private static void fold(JComponent c) {

@@ -1,15 +1,15 @@
 package orlop.editor;
 
-import com.formdev.flatlaf.FlatLaf;
 import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 
@@ -17,14 +17,25 @@ import orlop.desk.SessionState;
 final class Workbench {
     private static final List<String> ARROWS = List.of("LEFT", "RIGHT", "UP", "DOWN");
 
+    private static final Map<CommandId, String> FOLDS = new LinkedHashMap<>();
+
+    static {
+        FOLDS.put(CommandId.SHOW_PATH, "path");
+        FOLDS.put(CommandId.SHOW_FINDINGS, "findings");
+        FOLDS.put(CommandId.SHOW_CONDITIONS, "conditions");
+        FOLDS.put(CommandId.SHOW_REGISTER, "register");
+    }
+
     private final Session session;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final Commands commands;
     private final SheetCanvas canvas;
+    private final ContextMenus menus;
     private final Locker locker;
     private final Margin margin;
     private final FoldOut foldOut;
-    private final Settings settings;
+    private final JPanel strip;
+    private final FindCommands finds;
     private final FileCommands files;
 
     /**
@@ -41,7 +52,6 @@ final class Workbench {
             Runnable onOpen,
             Runnable onClose) {
         this.session = session;
-        this.settings = settings;
         this.commands = new Commands(menuKey);
         Pointing pointing = new Pointing();
         ShownScene shown = new ShownScene();
@@ -63,37 +73,64 @@ final class Workbench {
                 onClose);
         files.addTo(commands);
         new ExportCommands(session, shown, prompts).addTo(commands);
-        EditCommands edits = new EditCommands(session, canvas, prompts);
+        NoteCommands notes = new NoteCommands(session, canvas, prompts);
+        notes.addTo(commands);
+        EditCommands edits = new EditCommands(session, canvas, prompts, notes::edit);
         edits.addTo(commands);
-        new ViewCommands(session, canvas, locker.rail(), margin.panel(), this::turnDark).addTo(commands);
+        new ArrangeCommands(session, canvas, prompts).addTo(commands);
+        this.menus = new ContextMenus(session, canvas, commands, notes);
+        canvas.onMenu(menus::open);
+        this.strip = new ConditionsStrip(session).panel();
+        new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, settings).addTo(commands);
+        new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
         checks.addTo(commands);
         new VesselCommands(session, prompts).addTo(commands);
-        new HelpCommands(prompts).addTo(commands);
-        this.foldOut = new FoldOut(session, settings, margin::show);
-        fold(CommandId.SHOW_PATH, "path");
-        fold(CommandId.SHOW_FINDINGS, "findings");
+        new ConditionCommands(session, prompts).addTo(commands);
+        SheetCommands sheets = new SheetCommands(session, canvas, prompts);
+        sheets.addTo(commands);
+        canvas.hand().renamer(id -> {
+            if (!sheets.follow(id)) {
+                edits.rename(id);
+            }
+        });
+        CommandList all = new CommandList(commands, locker::take);
+        new HelpCommands(prompts, all).addTo(commands);
+        this.finds = new FindCommands(session, canvas, all, margin::show);
+        finds.addTo(commands);
+        this.foldOut = new FoldOut(settings, pages());
+        FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> foldOut.toggle(page)));
+        foldOut.onFold(this::foldMarks);
         if (!commands.complete()) {
             throw new IllegalStateException("a command has no body");
         }
         commands.bind(panel);
         arrows(edits);
+        key("shift F10", canvas::menuByKey);
+        key("CONTEXT_MENU", canvas::menuByKey);
         lay();
         pointing.listen(commands::refresh);
         session.listen((before, after) -> commands.refresh());
         commands.refresh();
     }
 
-    private void fold(CommandId id, String page) {
-        commands.toggle(id, () -> foldOut.shows(page), () -> {
-            foldOut.toggle(page);
-            commands.get(CommandId.SHOW_PATH).putValue(Action.SELECTED_KEY, foldOut.shows("path"));
-            commands.get(CommandId.SHOW_FINDINGS).putValue(Action.SELECTED_KEY, foldOut.shows("findings"));
-        });
+    private Map<String, JComponent> pages() {
+        Map<String, JComponent> pages = new LinkedHashMap<>();
+        pages.put("path", new PathView(session));
+        pages.put("findings", new FindingsTable(session, margin::show).panel());
+        pages.put("conditions", new ConditionsView(session, commands).panel());
+        pages.put("register", new RegisterView(session, commands).panel());
+        return pages;
+    }
+
+    /** Lets the marks in the menu agree with the window. */
+    private void foldMarks() {
+        FOLDS.forEach((id, page) -> commands.get(id).putValue(Action.SELECTED_KEY, foldOut.shows(page)));
+        commands.get(CommandId.DARK).putValue(Action.SELECTED_KEY, Look.dark());
     }
 
     private void lay() {
         JPanel middle = Flat.panel(new BorderLayout(), Look::desk);
-        middle.add(new SheetStrip(session, canvas).panel(), BorderLayout.NORTH);
+        middle.add(new SheetStrip(session, canvas, () -> foldOut.open("register")).panel(), BorderLayout.NORTH);
         middle.add(canvas, BorderLayout.CENTER);
         middle.add(foldOut.panel(), BorderLayout.SOUTH);
         StatusLine status = new StatusLine(session);
@@ -102,7 +139,7 @@ final class Workbench {
         below.add(locker.rail(), BorderLayout.WEST);
         below.add(middle, BorderLayout.CENTER);
         below.add(margin.panel(), BorderLayout.EAST);
-        panel.add(new ConditionsStrip(session).panel(), BorderLayout.NORTH);
+        panel.add(strip, BorderLayout.NORTH);
         panel.add(below, BorderLayout.CENTER);
         panel.add(status.panel(), BorderLayout.SOUTH);
     }
@@ -117,23 +154,19 @@ final class Workbench {
     }
 
     private void arrow(EditCommands edits, String key, int dx, int dy, boolean far) {
+        key(key, () -> edits.nudge(dx, dy, far));
+    }
+
+    private void key(String key, Runnable body) {
         canvas.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
         canvas.getActionMap().put(key, new AbstractAction() {
             private static final long serialVersionUID = 1L;
 
             @Override
             public void actionPerformed(ActionEvent e) {
-                edits.nudge(dx, dy, far);
+                body.run();
             }
         });
-    }
-
-    private void turnDark() {
-        boolean dark = !Look.dark();
-        settings.dark(dark);
-        Look.install(dark);
-        FlatLaf.updateUI();
-        SwingUtilities.updateComponentTreeUI(panel);
     }
 
     JPanel panel() {
@@ -150,6 +183,14 @@ final class Workbench {
 
     Locker locker() {
         return locker;
+    }
+
+    ContextMenus menus() {
+        return menus;
+    }
+
+    FindCommands finds() {
+        return finds;
     }
 
     FileCommands files() {

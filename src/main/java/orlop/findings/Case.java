@@ -14,6 +14,7 @@ import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Message;
 import orlop.drawing.Quantity;
 import orlop.drawing.Unit;
+import orlop.network.Meetings;
 import orlop.standards.ProtectiveFamilies;
 import orlop.standards.Provenance;
 import orlop.standards.RuleLimit;
@@ -30,6 +31,8 @@ final class Case {
     private final Map<String, List<Message>> assumptions = new HashMap<>();
     private final Map<String, String> accepted = new HashMap<>();
     private final Map<String, Item> items = new HashMap<>();
+
+    private @Nullable List<Meetings.Meeting> meetings;
 
     private record Item(
             int order,
@@ -94,6 +97,16 @@ final class Case {
         return study.governing();
     }
 
+    /** The alternating-current sources that can be joined. */
+    List<Meetings.Meeting> meetings() {
+        List<Meetings.Meeting> known = meetings;
+        if (known == null) {
+            known = Meetings.of(drawing());
+            meetings = known;
+        }
+        return known;
+    }
+
     /** The system of this id; null if the drawing has none. */
     @Nullable
     ElectricalSystem system(String id) {
@@ -111,6 +124,11 @@ final class Case {
         return i == null || i.name().isEmpty() ? item : item + " (" + i.name() + ")";
     }
 
+    /** Ids of all conditions. */
+    List<String> conditions() {
+        return List.copyOf(study.byCondition().keySet());
+    }
+
     /** In which conditions, in words: all of them, or by name. */
     Message when(List<String> conditions) {
         return conditions.size() == study.byCondition().size()
@@ -118,7 +136,7 @@ final class Case {
                 : Message.of("findings.in-conditions", titles(conditions));
     }
 
-    private List<Object> titles(List<String> conditions) {
+    List<Object> titles(List<String> conditions) {
         List<Object> titles = new ArrayList<>();
         for (String id : conditions) {
             Results r = study.byCondition().get(id);

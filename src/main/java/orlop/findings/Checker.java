@@ -8,12 +8,16 @@ import orlop.study.Study;
 /** Goes over a study as an electrician would, with every rule. */
 public final class Checker {
     private static final List<Rule> RULES = List.of(
+            new MeetingRules.TwoSources(),
+            new MeetingRules.OwnInput(),
             GapRule.missingFuse(),
             GapRule.fuseTooLarge(),
             GapRule.cannotBreak(),
             GapRule.doesNotOpen(),
             new DeviceRules.NegativeOnly(),
             new CableRules.TooThin(),
+            new RatingRules.DeviceBelowLoad(),
+            new SupplyRule(),
             RemarkRule.noOperatingPoint(),
             RemarkRule.contradictorySources(),
             RemarkRule.beyondRating(),
@@ -27,6 +31,8 @@ public final class Checker {
             new DeviceRules.NoRating(),
             new CableRules.NoLength(),
             RemarkRule.assumed(),
+            GatheredRule.heatUnknown(),
+            GatheredRule.shortRuns(),
             RemarkRule.notCalculated(),
             new LoadRules.NeverRuns(),
             new StrayRules.OnRemoved());

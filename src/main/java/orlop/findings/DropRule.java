@@ -13,6 +13,7 @@ import orlop.standards.Conductors;
 import orlop.standards.RuleLimit;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
+import orlop.study.GovernedBy;
 import orlop.study.Results;
 
 /** A load that gets too little voltage because the way to it is too thin or too long. */
@@ -147,6 +148,10 @@ final class DropRule implements Rule {
                         || cable.measured().conductorResistanceOhm() != null);
         if (drop == null || area == null || stated || Math.abs(drop) <= excessV) {
             return null;
+        }
+        Double least = w.leastAreaMm2(); // found by solving anew, for a load may take more at more voltage
+        if (w.governedBy() == GovernedBy.DROP && least != null && least > area) {
+            return least;
         }
         double wanted = area * Math.abs(drop) / (Math.abs(drop) - excessV);
         for (double a : Conductors.published().standardAreasMm2()) {

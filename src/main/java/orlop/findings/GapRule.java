@@ -73,10 +73,7 @@ final class GapRule implements Rule {
                 : Finding.Place.component(g.device());
         Case.Draft d =
                 c.draft(id, isCarried(c, g) ? Severity.DEFECT : severity, place).says(withAlso(c, g));
-        d.in(
-                c.study().byCondition().size() == 1
-                        ? List.copyOf(c.study().byCondition().keySet())
-                        : List.of(g.condition()));
+        d.in(g.conditions());
         clause(c, g, d);
         Gap.Proposal p = g.proposed();
         if (p != null && onCable) {
@@ -279,7 +276,6 @@ final class GapRule implements Rule {
                 Component k = device(c, g);
                 DeviceModel m = k == null ? null : DeviceModel.of(k, true);
                 d.by("IEC 60364-4-43 434.5.2", m != null && m.operatingKnown() ? "memory" : "common practice");
-                d.in(List.copyOf(c.study().byCondition().keySet()));
             }
             case CANNOT_BREAK -> d.by("IEC 60364-4-43 434.5.1", "memory");
             case VOLTAGE -> d.by("IEC 60364-5-53 531", "memory");

@@ -19,8 +19,13 @@ final class RemarkRule implements Rule {
      * What is not said as a finding: the length has a rule of its own; the others are conventions of the model, which
      * nobody can replace by entering anything. They stand with the assumptions of what is found at the same place.
      */
-    private static final Set<String> NOT_SAID =
-            Set.of("study.assumed.no-length", "study.assumed.generator-held", "study.assumed.charger-factor");
+    private static final Set<String> NOT_SAID = Set.of(
+            "study.assumed.no-length",
+            "study.assumed.generator-held",
+            "study.assumed.charger-factor",
+            "study.assumed.drive-fault",
+            GatheredRule.FAULT_HEAT_TIME,
+            GatheredRule.SHORT_RUN); // gathered
 
     private final String id;
     private final Severity severity;

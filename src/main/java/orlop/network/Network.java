@@ -101,12 +101,21 @@ public final class Network {
     public static Network of(Numbering numbering, OperatingCondition condition, List<Network> made) {
         Network first = new Network(new Wiring(numbering, new Settings.In(condition, c -> false)).build(), made);
         for (Connection c : first.connections) {
-            if (c.kind() == Connection.Kind.DEVICE && Wiring.hasTransfer(c.theDevice()) && first.feeding.feeds(c.a())) {
-                Settings passing = new Settings.In(condition, k -> first.feeding.feeds(first.pins.of(k, 3)));
+            if (c.kind() == Connection.Kind.DEVICE
+                    && Wiring.hasTransfer(c.theDevice())
+                    && first.inputLive(c.theDevice())) {
+                Settings passing = new Settings.In(condition, first::inputLive);
                 return new Network(new Wiring(numbering, passing).build(), made);
             }
         }
         return first;
+    }
+
+    /** Whether something else than the inverter itself brings voltage to its input. */
+    private boolean inputLive(Component inverter) {
+        int input = pins.of(inverter, 3);
+        return feeding.feeds(input)
+                && !attachments.get(feeding.root(input)).component().id().equals(inverter.id());
     }
 
     /** The network with every switch closed that can be, every way of a changeover, every source that is ever on. */

@@ -132,6 +132,9 @@ final class CableText {
         if (result == null) {
             return "";
         }
+        if (result.conductors() == Conductors.PE) {
+            return ""; // it is there for faults and carries nothing in service
+        }
         if (!result.live()) {
             boolean governing = view.request().results().condition().equals(Results.GOVERNING);
             return view.words().text(governing ? "scene.dead.ever" : "scene.dead");

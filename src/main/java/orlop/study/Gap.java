@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param faultA highest fault current there, of an opening the lowest; null where none is known or nothing limits it
  * @param unlimited whether nothing limits the fault current there
  * @param device tag of the device that does not do; null where there is none
- * @param condition id of the condition in which it shows
+ * @param conditions ids of the conditions in which a source that can drive it is on, in whatever position the switches
+ *     stand; of a device those in which the current there is too much for it, or all
  * @param proposed device that would do; null if none of the tables would
  * @param permittedM how far from the source or the branch the first device may stand; NaN where that is not the matter
  * @param reachedM how far the furthest of the first devices stands; NaN where that is not the matter
@@ -29,17 +30,18 @@ public record Gap(
         @Nullable Double faultA,
         boolean unlimited,
         @Nullable String device,
-        String condition,
+        List<String> conditions,
         @Nullable Proposal proposed,
         double permittedM,
         double reachedM,
         List<String> also) {
     public Gap {
+        conditions = List.copyOf(conditions);
         also = List.copyOf(also);
     }
 
-    /** The same with these other cables. */
-    public Gap withAlso(List<String> cables) {
+    /** The same with these other cables, in these conditions. */
+    public Gap withAlso(List<String> cables, List<String> inConditions) {
         return new Gap(
                 kind,
                 cable,
@@ -49,7 +51,7 @@ public record Gap(
                 faultA,
                 unlimited,
                 device,
-                condition,
+                inConditions,
                 proposed,
                 permittedM,
                 reachedM,

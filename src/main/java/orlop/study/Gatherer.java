@@ -263,7 +263,7 @@ final class Gatherer {
     }
 
     private @Nullable Double percentFromSource(int pin, double nominalV) {
-        int source = operation.delivery().sourcePin(pin);
+        int source = operation.delivery().topPin(pin);
         boolean known = voltage(pin) != null && source >= 0 && voltage(source) != null && nominalV > 0;
         known &= !operation.delivery().isDoubtful(pin);
         return known ? known(100 * LoadDrop.notBelowZero(operation.lostV(source, pin)) / nominalV) : null;

@@ -20,6 +20,9 @@ final class ServiceNotes {
     /** A limit counts as passed, or as reached, to within this share of it. */
     private static final double TOLERANCE = 1e-6;
 
+    /** Less than this flows back by the rounding of a solution. */
+    private static final double LEAST_W = 0.01;
+
     private final Plan plan;
     private final Operation operation;
     private final String condition;
@@ -50,6 +53,20 @@ final class ServiceNotes {
             beyond(t.component(), "study.beyond.discharge", given, b.dischargeLimitA());
         } else if (t.component().particulars() instanceof Conversion.DcDcConverter d && d.ratedW() != null) {
             converter(i, t, new Quantity(d.ratedW(), Unit.WATT));
+        } else if (t.component().particulars() instanceof Conversion.Charger c && c.ratedA() != null) {
+            converter(i, t, new Quantity(c.ratedA(), Unit.AMPERE));
+        } else if (t.component().particulars() instanceof Source.LimitedSupply l && l.limitA() != null) {
+            limited(t, -operation.currentOfAttachment(i), new Quantity(l.limitA(), Unit.AMPERE));
+        } else if (t.component().particulars() instanceof Source.Supply s && s.oneWay() && operation.isAc(t.pin())) {
+            oneWay(t.component(), operation.alternating().powerOfAttachment(i));
+        }
+    }
+
+    /** In alternating current power is free to flow either way; where it flows back, that is said and nothing hidden. */
+    private void oneWay(Component c, double takenW) {
+        if (takenW > LEAST_W) {
+            Quantity taken = new Quantity(takenW, Unit.WATT);
+            notes.add(Remark.Kind.CONTRADICTION, c.id(), condition, "study.one-way", c.id(), taken);
         }
     }
 
@@ -61,11 +78,14 @@ final class ServiceNotes {
         }
     }
 
-    /** A converter at its limit is at fault only where no bank holds the voltage: else it charges, as it ought to. */
-    private void converter(int i, Attachment t, Quantity ratedW) {
-        SourceModel out = plan.output(t.component());
-        double given = -operation.currentOfOutput(i);
-        double volts = operation.voltage(t.outputPin());
+    private void converter(int i, Attachment t, Quantity rated) {
+        limited(t, -operation.currentOfOutput(i), rated);
+    }
+
+    /** What limits itself is at fault at its limit only where no bank holds the voltage: else it charges, as it ought to. */
+    private void limited(Attachment t, double given, Quantity rated) {
+        SourceModel out = model(t);
+        double volts = operation.voltage(pin(t));
         boolean full = out != null && given >= out.third() * (1 - TOLERANCE);
         if (out != null && full && volts < out.first() * (1 - TOLERANCE) && !bankBeside(t)) {
             notes.add(
@@ -74,14 +94,14 @@ final class ServiceNotes {
                     condition,
                     "study.beyond.converter",
                     t.component().id(),
-                    ratedW,
+                    rated,
                     new Quantity(volts, Unit.VOLT),
                     new Quantity(out.first(), Unit.VOLT));
         }
     }
 
     private boolean bankBeside(Attachment converter) {
-        int island = islandOf(converter.outputPin());
+        int island = islandOf(pin(converter));
         return operation.network().attachments().stream()
                 .anyMatch(t -> t.on()
                         && t.role() == Attachment.Role.VOLTAGE_SOURCE

@@ -127,14 +127,22 @@ final class Studying {
     private double faultMinA(int pin) {
         double least = Double.NaN;
         for (int i = 0; i < operations.size(); i++) {
-            Operation o = operations.get(i);
-            int node = o.assembly().node(pin);
-            boolean fed = o.network().feeding().feeds(pin);
-            double here =
-                    o.isAc(pin) ? acFaults.get(i).minA(node) : faults.get(i).minA(node);
-            least = fed && !(least <= here) && !Double.isNaN(here) ? here : least;
+            double here = faultMinA(pin, i);
+            least = !(least <= here) && !Double.isNaN(here) ? here : least;
         }
         return least;
+    }
+
+    /** In one condition; NaN where nothing feeds the pin in it. */
+    private double faultMinA(int pin, int condition) {
+        Operation o = operations.get(condition);
+        int node = o.assembly().node(pin);
+        boolean fed = o.network().feeding().feeds(pin);
+        return !fed
+                ? Double.NaN
+                : o.isAc(pin)
+                        ? acFaults.get(condition).minA(node)
+                        : faults.get(condition).minA(node);
     }
 
     private void giveUpIfStale() {
@@ -267,6 +275,11 @@ final class Studying {
         }
 
         @Override
+        public double faultMinA(int pin, int condition) {
+            return Studying.this.faultMinA(pin, condition);
+        }
+
+        @Override
         public double faultThroughA(int connection) {
             double most = allClosed == null ? Double.NaN : allClosed.throughA(connection);
             for (int i = 0; i < operations.size(); i++) {
@@ -286,13 +299,32 @@ final class Studying {
         }
 
         @Override
-        public String conditionOf(String source) {
-            for (OperatingCondition c : conditions) {
-                if (c.sourceOn(source)) {
-                    return c.id();
+        public List<String> conditions() {
+            return conditions.stream().map(OperatingCondition::id).toList();
+        }
+
+        @Override
+        public boolean isOn(int condition, Component source) {
+            OperatingCondition c = conditions.get(condition);
+            return c.sourceOn(source.id()) && c.load(source.id()).running();
+        }
+
+        @Override
+        public List<String> conditionsAbove(int connection, double amps) {
+            if (allClosed != null && allClosedOperation != null) {
+                FaultsOfOne closed = new FaultsOfOne(allClosedOperation, allClosed, null);
+                if (closed.worstA(connection) > amps) {
+                    return conditions();
                 }
             }
-            return conditions.get(0).id();
+            List<String> above = new ArrayList<>();
+            for (int i = 0; i < operations.size(); i++) {
+                FaultsOfOne own = new FaultsOfOne(operations.get(i), faults.get(i), acFaults.get(i));
+                if (own.worstA(connection) > amps) {
+                    above.add(conditions.get(i).id());
+                }
+            }
+            return above.isEmpty() ? conditions() : above;
         }
     }
 }

@@ -59,7 +59,7 @@ class LauncherJarTest {
         assertThat(outcome.exitCode()).isZero();
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out())
-                .startsWith("No display, so the editor can not open.")
+                .startsWith("No display, so the editor cannot open.")
                 .contains("Oskerrin", "W7", "Wrote pilot-cutter-1.svg");
         assertThat(contentOf(folder.resolve("pilot-cutter-1.svg").toFile(), StandardCharsets.UTF_8))
                 .contains("<svg", "W7");
@@ -72,7 +72,7 @@ class LauncherJarTest {
         assertThat(outcome.exitCode()).isZero();
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out())
-                .startsWith("The display :987 does not answer, so the editor can not open.")
+                .startsWith("The display :987 does not answer, so the editor cannot open.")
                 .contains("Wrote pilot-cutter-1.svg");
         assertThat(folder.resolve("pilot-cutter-1.svg")).isRegularFile();
     }

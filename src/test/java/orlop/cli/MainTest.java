@@ -37,7 +37,7 @@ class MainTest {
         assertThat(run(MainTest::noDisplay)).isZero();
 
         assertThat(out.toString(StandardCharsets.UTF_8))
-                .startsWith(line("No display, so the editor can not open."))
+                .startsWith(line("No display, so the editor cannot open."))
                 .contains("Oskerrin", "W7", "Wrote", "A design aid");
         assertThat(err.size()).isZero();
         for (int sheet = 1; sheet <= 4; sheet++) {

@@ -163,6 +163,38 @@ class NumbersOnSheetTest {
         return all;
     }
 
+    /** It is there for faults and carries nothing in service: common practice, no source. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void a_protective_conductor_is_never_called_dead(Path file) throws Exception {
+        JsonNode drawing = new ObjectMapper().readTree(Files.readString(file));
+        List<String> called = new ArrayList<>();
+        int cables = 0;
+        for (JsonNode sheet : drawing.path("sheets")) {
+            NodeList groups = svg(file, "governing", sheet.path("id").asText()).getElementsByTagName("g");
+            for (int i = 0; i < groups.getLength(); i++) {
+                Element g = (Element) groups.item(i);
+                boolean label = g.getAttribute("class").equals("label");
+                cables += label ? 1 : 0;
+                if (label && isProtective(drawing, g.getAttribute("data-subject"))) {
+                    called.add(g.getTextContent());
+                }
+            }
+        }
+        assertThat(cables).isPositive();
+        assertThat(called).noneMatch(t -> t.contains("dead"));
+        assertThat(called).hasSize(file.endsWith("pilot-cutter.orlop") ? 3 : 0); // W47, W48, W49
+    }
+
+    private static boolean isProtective(JsonNode drawing, String cable) {
+        for (JsonNode w : drawing.path("cables")) {
+            if (w.path("id").asText().equals(cable)) {
+                return w.path("conductors").asText().equals("pe");
+            }
+        }
+        return false;
+    }
+
     private static int compare(Document svg, Map<String, JsonNode> cables) {
         int compared = 0;
         NodeList groups = svg.getElementsByTagName("g");

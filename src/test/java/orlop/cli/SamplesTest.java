@@ -177,9 +177,9 @@ class SamplesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "coastal-sloop, 'assumed at ', ''",
-        "harbour-workboat, 'assumed at ', ''",
-        "pilot-cutter, 'drop-too-high at MA1, assumed at ', ''"
+        "coastal-sloop, 'assumed at ', 'fault-heat-unknown at '",
+        "harbour-workboat, 'assumed at ', 'fault-heat-unknown at '",
+        "pilot-cutter, 'drop-too-high at MA1, assumed at ', 'fault-heat-unknown at '"
     })
     void has_a_clean_bill_but_for_what_is_accepted(String sample, String accepted, String open) {
         assertThat(words(sample, true)).isEqualTo(accepted);
@@ -189,7 +189,6 @@ class SamplesTest {
     private static String words(String sample, boolean accepted) {
         return open(sample).findings().stream()
                 .filter(f -> f.accepted() == accepted)
-                .filter(f -> accepted || !f.rule().equals("assumed")) // what devices let through is not tabulated yet
                 .map(SamplesTest::words)
                 .collect(Collectors.joining(", "));
     }
@@ -201,9 +200,9 @@ class SamplesTest {
     @Test
     void the_first_sketch_has_its_faults() {
         assertThat(open("pilot-cutter-first-sketch").findings())
-                .filteredOn(f -> !f.rule().equals("assumed"))
                 .extracting(SamplesTest::words)
                 .containsExactlyInAnyOrder(
+                        "sources-can-meet at WC3", // shore and generator, by two breakers
                         "missing-fuse at W1", // none at the house bank
                         "missing-fuse at W2", // too far from the start bank
                         "missing-fuse at W11", // none before the converter
@@ -211,6 +210,7 @@ class SamplesTest {
                         "cannot-break at FC7",
                         "negative-only at FC8",
                         "cable-too-thin at W9",
+                        "load-above-device at FC6", // before W9
                         "device-voltage at FC2",
                         "drop-too-high at MA2",
                         "drop-too-high at EB1",
@@ -218,7 +218,10 @@ class SamplesTest {
                         "no-rating at FC10",
                         "no-length at W14",
                         "never-runs at EB2",
-                        "cannot-bear-fault at W20");
+                        "cannot-bear-fault at W20",
+                        "assumed at ", // devices without resistance
+                        "fault-heat-unknown at ",
+                        "unguarded-run at ");
     }
 
     @ParameterizedTest

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +19,10 @@ final class Answers implements Prompts {
     boolean readAgain;
     boolean openAsCopy;
     boolean agree;
+    int choice = -1;
+
+    /** Fills in a form before it is agreed to. */
+    Consumer<JComponent> filling = form -> {};
 
     @Nullable
     String line;
@@ -71,7 +76,15 @@ final class Answers implements Prompts {
     }
 
     @Override
+    public int choose(String title, String text, String... answers) {
+        asked.add(text);
+        return choice;
+    }
+
+    @Override
     public boolean form(String title, JComponent form) {
+        asked.add("form " + title);
+        filling.accept(form);
         return agree;
     }
 

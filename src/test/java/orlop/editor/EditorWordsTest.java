@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import orlop.desk.CardEdits;
 import orlop.desk.CardField;
 import orlop.desk.CardFields;
 import orlop.drawing.Component;
@@ -14,6 +17,7 @@ import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Group;
 import orlop.drawing.Kind;
+import orlop.drawing.LoadBehaviour;
 import orlop.drawing.Nature;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Place;
@@ -41,7 +45,7 @@ class EditorWordsTest {
         for (Kind k : Kind.values()) {
             Drawing d = Drawing.empty("a vessel")
                     .with(Sheet.of("1", ""))
-                    .with(ElectricalSystem.of("24", Nature.DC, 24))
+                    .with(ElectricalSystem.of("24", Nature.AC3N, 24))
                     .with(OperatingCondition.asDrawn("c", ""))
                     .with(Component.of("X1", k, Place.at("1", 0, 0), List.of("24")));
 
@@ -57,21 +61,35 @@ class EditorWordsTest {
                         .isPresent());
     }
 
+    /** On three phases, where all of them mean something. */
     @Test
     void every_particular_of_every_kind_stands_on_its_card() {
         for (Kind k : Kind.values()) {
-            Drawing d = Drawing.empty("a vessel")
-                    .with(Sheet.of("1", ""))
-                    .with(ElectricalSystem.of("24", Nature.DC, 24))
-                    .with(Component.of("X1", k, Place.at("1", 0, 0), List.of("24")));
+            Component c = Component.of("X1", k, Place.at("1", 0, 0), List.of("400"));
             List<String> parts = Arrays.stream(k.defaults().getClass().getRecordComponents())
                     .map(RecordComponent::getName)
                     .toList();
 
-            assertThat(CardFields.of(d, "X1", "").stream().map(CardField::name))
-                    .as(k.word())
-                    .containsAll(parts);
+            assertThat(lines(c)).as(k.word()).containsAll(parts);
         }
+    }
+
+    /** The names of the lines of a card; of a plain load those of all its behaviours. */
+    private static Set<String> lines(Component c) {
+        Drawing d = Drawing.empty("a vessel")
+                .with(Sheet.of("1", ""))
+                .with(ElectricalSystem.of("400", Nature.AC3N, 400))
+                .with(c);
+        Set<String> names = new HashSet<>();
+        CardFields.of(d, "X1", "").forEach(f -> names.add(f.name()));
+        if (c.kind() == Kind.LOAD) {
+            for (LoadBehaviour b : LoadBehaviour.values()) {
+                Drawing other =
+                        CardEdits.set("X1", "particulars.behaviour", b, "").applyTo(d);
+                CardFields.of(other, "X1", "").forEach(f -> names.add(f.name()));
+            }
+        }
+        return names;
     }
 
     @Test

@@ -16,23 +16,28 @@ final class HeadlessBench {
     private static final int WIDTH = 1366;
     private static final int HEIGHT = 740;
 
+    private final Answers answers = new Answers();
     private final Session session;
     private final Workbench bench;
     private BufferedImage image = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
 
-    private HeadlessBench(Drawing start) {
+    private HeadlessBench(Drawing start, Settings settings) {
         Look.install(false);
         session = new Session(start, null, Review::of, Runnable::run, new EventThread(), e -> {
             throw new AssertionError(e);
         });
-        bench = new Workbench(session, new Answers(), new Settings(null), new NoDesks(), "ctrl", () -> {}, () -> {});
+        bench = new Workbench(session, answers, settings, new NoDesks(), "ctrl", () -> {}, () -> {});
         bench.panel().setSize(WIDTH, HEIGHT);
         lay(bench.panel());
     }
 
     static HeadlessBench open(Drawing start) throws Exception {
+        return open(start, new Settings(null));
+    }
+
+    static HeadlessBench open(Drawing start, Settings settings) throws Exception {
         HeadlessBench[] made = new HeadlessBench[1];
-        onUi(() -> made[0] = new HeadlessBench(start));
+        onUi(() -> made[0] = new HeadlessBench(start, settings));
         onUi(made[0]::paint); // the first review has come by now
         return made[0];
     }
@@ -44,6 +49,17 @@ final class HeadlessBench {
         });
     }
 
+    /** What a person answers. */
+    Answers answers() {
+        return answers;
+    }
+
+    /** Does a command on the event thread, and lays out what has come of it. */
+    void run(CommandId id) throws Exception {
+        onUi(() -> bench.commands().get(id).run());
+        onUi(this::paint);
+    }
+
     Session session() {
         return session;
     }
@@ -52,6 +68,7 @@ final class HeadlessBench {
         return bench;
     }
 
+    /** What is answered in a person's place. */
     BufferedImage image() {
         return image;
     }

@@ -30,6 +30,25 @@ class DeliveryTest {
     }
 
     @Test
+    void what_the_charging_current_adds_on_the_banks_own_cable_does_not_lessen_a_loads_drop() {
+        ComponentResult e1 = Sketch.dc(12, "iec60364")
+                .supply("GB1", 12.6, 0.01)
+                .bar("MAIN")
+                .add("GA1", new Source.LimitedSupply(14.4, 0, 50.0))
+                .current("E1", 10)
+                .ohm("W3", "GB1.1", "MAIN.a", 0.01)
+                .ohm("W1", "GA1.1", "MAIN.b", 0.01)
+                .ohm("W2", "MAIN.c", "E1.1", 0.01)
+                .study()
+                .governing()
+                .components()
+                .get("E1");
+
+        // 40 A flow back to the bank and lift the bar over it by 0.4 V; the load loses 10 A over 10 mΩ behind the bar
+        assertThat(e1.dropFromSourcePercent()).isCloseTo(100 * 0.1 / 12, within(1e-6));
+    }
+
+    @Test
     void without_a_bank_the_charger_is_the_source() {
         Sketch s = charging().condition("a").source("a", "GB1", "off");
         ComponentResult e1 = s.study().governing().components().get("E1");

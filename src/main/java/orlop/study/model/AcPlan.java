@@ -62,6 +62,11 @@ final class AcPlan {
             if (single && c.refit() != RefitStatus.TO_BE_REMOVED) {
                 unequal(plan.system(c.systems().get(0)));
             }
+            boolean named = c.particulars() instanceof Conversion k && k.phase() != Phase.ALL;
+            if (named && c.refit() != RefitStatus.TO_BE_REMOVED) {
+                boolean transfer = c.kind() == Kind.INVERTER_CHARGER;
+                unequal(plan.system(c.systemOf(transfer ? "3" : "1")));
+            }
         }
         for (Cable w : drawing.cables().values()) {
             Component from = drawing.components().get(w.from().component());
@@ -218,7 +223,9 @@ final class AcPlan {
         double amps = stated != null ? stated : Double.NaN;
         if (stated == null && rated != null) {
             amps = INVERTER_FAULT * rated / (Plan.phaseV(out) * Plan.phases(out));
-            notes.assumed(c.id(), "study.assumed.inverter-fault", c.id(), new Quantity(amps, Unit.AMPERE));
+            boolean drive = c.particulars() instanceof Conversion.FrequencyConverter; // nobody can enter its figure
+            String key = drive ? "study.assumed.drive-fault" : "study.assumed.inverter-fault";
+            notes.assumed(c.id(), key, c.id(), new Quantity(amps, Unit.AMPERE));
         } else if (stated == null) {
             notes.notCalculated(c.id(), "study.not-calculated.inverter-fault", c.id());
         }

@@ -26,6 +26,7 @@ final class Delivering {
     private final int[] source;
     private final int[] via;
     private final double[] lengthM;
+    private final int[] top; // the pin of the way where it begins to fall
 
     /** What a walk may follow. */
     private enum Way {
@@ -37,7 +38,7 @@ final class Delivering {
 
     private record Giver(int attachment, int pin, double voltageV) {}
 
-    private record Step(int pin, int via, int source, double lengthM) {}
+    private record Step(int pin, int via, int source, double lengthM, int top) {}
 
     Delivering(Operation operation) {
         this.operation = operation;
@@ -48,9 +49,11 @@ final class Delivering {
         source = new int[pins];
         via = new int[pins];
         lengthM = new double[pins];
+        top = new int[pins];
         List<Giver> givers = givers();
         Arrays.fill(source, -1);
         Arrays.fill(via, -1);
+        Arrays.fill(top, -1);
         Arrays.fill(lengthM, Double.NaN);
         if (isForest(givers)) {
             edges = new int[0];
@@ -62,7 +65,7 @@ final class Delivering {
     }
 
     Delivery found() {
-        return new Delivery(network, source, via, lengthM);
+        return new Delivery(network, source, via, lengthM, top);
     }
 
     private void deliver(List<Giver> givers) {
@@ -167,7 +170,7 @@ final class Delivering {
     private void spread(List<Giver> givers, Way way) {
         PriorityQueue<Step> open = new PriorityQueue<>(Comparator.comparingDouble(Step::lengthM));
         for (Giver g : givers) {
-            open.add(new Step(g.pin(), -1, g.attachment(), 0));
+            open.add(new Step(g.pin(), -1, g.attachment(), 0, g.pin()));
         }
         walk(open, way);
     }
@@ -197,6 +200,7 @@ final class Delivering {
                 source[s.pin()] = s.source();
                 via[s.pin()] = s.via();
                 lengthM[s.pin()] = s.lengthM();
+                top[s.pin()] = s.top();
                 go(s.pin(), way, open);
             }
         }
@@ -207,9 +211,19 @@ final class Delivering {
             Connection c = connections.get(edges[i]);
             int other = c.other(pin);
             if (source[other] < 0 && passes(edges[i], c, pin, way)) {
-                open.add(new Step(other, edges[i], source[pin], lengthM[pin] + c.lengthM()));
+                int begins = rises(edges[i], c, pin) ? other : top[pin];
+                open.add(new Step(other, edges[i], source[pin], lengthM[pin] + c.lengthM(), begins));
             }
         }
+    }
+
+    /**
+     * Whether a charging current comes back along this connection. To a bank that is being charged the voltage falls:
+     * what a load behind the fork loses begins at the fork.
+     */
+    private boolean rises(int edge, Connection c, int from) {
+        double amps = operation.currentOfConnection(edge);
+        return !operation.isAc(from) && !c.contracted() && (c.a() == from ? amps : -amps) < -NOTHING_A;
     }
 
     private boolean passes(int edge, Connection c, int from, Way way) {
@@ -230,6 +244,7 @@ final class Delivering {
                 source[pin] = network.feeding().feeds(pin) ? network.feeding().root(pin) : -1;
                 via[pin] = network.feeding().via(pin);
                 lengthM[pin] = network.feeding().lengthM(pin);
+                top[pin] = source[pin] < 0 ? -1 : network.livePin(source[pin]);
             }
         }
     }

@@ -20,14 +20,16 @@ public final class Delivery {
     private final int[] source;
     private final int[] via;
     private final double[] lengthM;
+    private final int[] top;
     private final boolean[] doubtful;
 
     /** All arrays are by pin; they are kept as they are. */
-    Delivery(Network network, int[] source, int[] via, double[] lengthM) {
+    Delivery(Network network, int[] source, int[] via, double[] lengthM, int[] top) {
         this.network = network;
         this.source = source;
         this.via = via;
         this.lengthM = lengthM;
+        this.top = top;
         doubtful = doubtful();
     }
 
@@ -64,9 +66,12 @@ public final class Delivery {
         return source[pin];
     }
 
-    /** The pin at which that source gives its current; −1 where nothing feeds the pin. */
-    public int sourcePin(int pin) {
-        return source[pin] < 0 ? -1 : network.livePin(source[pin]);
+    /**
+     * The pin from which the pin's drop is reckoned: where the source gives its current; if the source is a bank that is
+     * being charged, the fork at which the charging current leaves the way. −1 where nothing feeds the pin.
+     */
+    public int topPin(int pin) {
+        return top[pin];
     }
 
     /** The last connection of the way from the source; −1 at its start and where nothing feeds the pin. */
@@ -88,6 +93,16 @@ public final class Delivery {
     public List<Integer> pathTo(int pin) {
         List<Integer> path = new ArrayList<>();
         for (int at = pin; at >= 0 && via[at] >= 0; at = before(at)) {
+            path.add(via[at]);
+        }
+        Collections.reverse(path);
+        return path;
+    }
+
+    /** Connections from {@link #topPin} to the pin, in that order. */
+    public List<Integer> fallTo(int pin) {
+        List<Integer> path = new ArrayList<>();
+        for (int at = pin; at >= 0 && via[at] >= 0 && at != top[pin]; at = before(at)) {
             path.add(via[at]);
         }
         Collections.reverse(path);

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Consumer;
 import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Message;
 import orlop.drawing.Quantity;
 import orlop.drawing.Unit;
 import orlop.study.flow.Part;
@@ -114,7 +115,12 @@ public record LoadModel(Part part, double value, double reactive, double ratedA,
         if (value != null) {
             return value;
         }
-        notes.assumed(c.id(), "study.assumed.no-load", c.id(), field, new Quantity(0, Unit.NONE));
+        notes.assumed(c.id(), "study.assumed.no-load", c.id(), value(field), new Quantity(0, Unit.NONE));
         return 0;
+    }
+
+    /** What a key of the file means, in words. */
+    static Message value(String key) {
+        return Message.of("study.value." + key);
     }
 }

@@ -7,6 +7,7 @@ import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Conductors;
 import orlop.drawing.Consumer;
+import orlop.drawing.Conversion;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Kind;
@@ -58,9 +59,8 @@ final class PhasePlan {
 
     private void gatherWanted() {
         for (Attachment t : reach.attachments()) {
-            if (t.component().particulars() instanceof Consumer load) {
-                wanted[t.pin()] |= Wires.of(load.phase());
-            }
+            int pin = t.component().kind() == Kind.INVERTER_CHARGER ? reach.pin(t.component(), 3) : t.pin();
+            wanted[pin] |= isUnequal(pin) ? named(t.component()) : 0;
         }
         int[] order = feeding.order();
         for (int k = order.length - 1; k >= 0; k--) {
@@ -72,6 +72,14 @@ final class PhasePlan {
                 wanted[transferInput(pin)] |= wanted[pin];
             }
         }
+    }
+
+    /** The phases that a load or a converter names; 0 where it takes what reaches it. */
+    private static int named(Component c) {
+        if (c.particulars() instanceof Conversion k) {
+            return Wires.of(k.phase());
+        }
+        return c.particulars() instanceof Consumer load ? Wires.of(load.phase()) : 0;
     }
 
     /** The input that an inverter/charger passes through to this output pin; −1 for any other pin. */
@@ -178,11 +186,21 @@ final class PhasePlan {
 
     private void attachment(Attachment t) {
         Component c = t.component();
+        int input = c.kind() == Kind.INVERTER_CHARGER ? reach.pin(c, 3) : t.pin();
+        if (c.particulars() instanceof Conversion && isUnequal(input) && named(c) != 0) {
+            boolean reached = (named(c) & ~there[input]) == 0;
+            if (!reached && there[input] != 0) {
+                notes.notCalculated(
+                        c.id(), "study.not-calculated.phase-missing", c.id(), Wires.words(named(c) & ~there[input]));
+            }
+            there[input] = reached ? named(c) : 0;
+        }
         if (isUnequal(t.pin()) && !t.isSource()) {
-            int named = c.particulars() instanceof Consumer load ? Wires.of(load.phase()) : 0;
+            int named = named(c);
             boolean drawnReturn = t.returnPin() >= 0;
             int here = there[t.pin()] | (drawnReturn ? Wires.NEUTRAL : 0);
-            if (feeding.feeds(t.pin()) && (named & ~here) != 0 && here != 0) {
+            boolean load = c.particulars() instanceof Consumer; // a converter's was said above
+            if (load && feeding.feeds(t.pin()) && (named & ~here) != 0 && here != 0) {
                 notes.notCalculated(c.id(), "study.not-calculated.phase-missing", c.id(), Wires.words(named & ~here));
             }
             ofComponent.put(c.id(), named == 0 ? here : (named & ~here) != 0 ? 0 : named);

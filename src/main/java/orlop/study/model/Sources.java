@@ -115,7 +115,7 @@ final class Sources {
         if (value != null) {
             return value;
         }
-        notes.assumed(c.id(), "study.assumed.no-output", c.id(), field);
+        notes.assumed(c.id(), "study.assumed.no-output", c.id(), LoadModel.value(field));
         return 0;
     }
 }

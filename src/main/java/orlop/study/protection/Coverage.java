@@ -28,6 +28,9 @@ import orlop.study.model.Rating;
 public final class Coverage {
     private static final int ROUNDS = 60;
 
+    /** Of more bare ends than this it is not asked in which conditions they are: in all of them, to be safe. */
+    private static final int MOST_DATED = 300;
+
     /** One end of one cable. */
     private record End(int edge, int pin) {}
 
@@ -39,6 +42,7 @@ public final class Coverage {
     private final List<Integer> cableEdges = new ArrayList<>();
     private final Map<End, Gap> gaps = new LinkedHashMap<>();
     private final Map<End, Set<String>> also = new HashMap<>();
+    private final Map<End, boolean[]> when = new HashMap<>(); // by condition
     private final List<Gap> deviceGaps = new ArrayList<>();
     private final Guards guards;
     private final GapMaker maker;
@@ -58,7 +62,7 @@ public final class Coverage {
             }
         }
         guards = new Guards(grid, around, entrances);
-        look();
+        look(new Occasions(grid, around, entrances));
         noteShortRuns();
         devices(entrances);
     }
@@ -79,10 +83,37 @@ public final class Coverage {
 
     // ---- cables without device ---------------------------------------------------------------------------------
 
-    private void look() {
+    private void look(Occasions occasions) {
         Map<End, Ends.Bare> bare = bare();
         place(bare);
         attribute(bare);
+        if (bare.size() <= MOST_DATED && occasions.conditions().size() > 1) {
+            bare.forEach((end, b) -> date(end, b, occasions));
+        }
+        gaps.replaceAll((end, gap) ->
+                gap.withAlso(List.copyOf(also.getOrDefault(end, Set.of())), conditions(end, occasions.conditions())));
+    }
+
+    /** Notes in which conditions it is bare, at the gap that it belongs to. */
+    private void date(End end, Ends.Bare b, Occasions occasions) {
+        End gap = gaps.containsKey(end) ? end : gapBefore(b.arrival());
+        boolean[] is = when.computeIfAbsent(
+                gap, k -> new boolean[occasions.conditions().size()]);
+        for (int i = 0; i < is.length; i++) {
+            is[i] |= occasions.is(i, end.edge(), end.pin(), ends.ampacityA(end.edge()));
+        }
+    }
+
+    /** All of them where that is not known, or where its sources are never on. */
+    private List<String> conditions(End gap, List<String> all) {
+        boolean[] is = when.getOrDefault(gap, new boolean[all.size()]);
+        List<String> some = new ArrayList<>();
+        for (int i = 0; i < is.length; i++) {
+            if (is[i]) {
+                some.add(all.get(i));
+            }
+        }
+        return some.isEmpty() ? all : some;
     }
 
     /** Gaps until, with all proposed devices in place, nothing is bare any more. */
@@ -167,7 +198,6 @@ public final class Coverage {
                 also.computeIfAbsent(gap, k -> new LinkedHashSet<>()).add(cable);
             }
         }
-        gaps.replaceAll((end, gap) -> gap.withAlso(List.copyOf(also.getOrDefault(end, Set.of()))));
     }
 
     private String tag(int edge) {

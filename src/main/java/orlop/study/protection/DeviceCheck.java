@@ -7,6 +7,7 @@ import orlop.drawing.ElectricalSystem;
 import orlop.network.Connection;
 import orlop.study.Gap;
 import orlop.study.model.DeviceModel;
+import orlop.study.model.Rating;
 
 /** Whether one device can break the highest fault current at its place, and is made for its system's voltage. */
 final class DeviceCheck {
@@ -32,10 +33,10 @@ final class DeviceCheck {
         double fault = Double.isFinite(through) ? through : Math.max(fault(connection.a()), fault(connection.b()));
         ElectricalSystem system = grid.plan().system(grid.network().systemOf(connection.a()));
         if (device.breakingA() != null && fault > device.breakingA()) {
-            add(Gap.Kind.CANNOT_BREAK, system, fault);
+            add(Gap.Kind.CANNOT_BREAK, system, fault, around.conditionsAbove(number, device.breakingA()));
         }
         if (device.maxV() != null && system.deviceVoltageV() > device.maxV() * (1 + 1e-9)) {
-            add(Gap.Kind.VOLTAGE, system, fault);
+            add(Gap.Kind.VOLTAGE, system, fault, around.conditions());
         }
         return found;
     }
@@ -45,7 +46,7 @@ final class DeviceCheck {
         return Double.isFinite(amps) ? amps : 0;
     }
 
-    private void add(Gap.Kind kind, ElectricalSystem system, double faultA) {
+    private void add(Gap.Kind kind, ElectricalSystem system, double faultA, List<String> conditions) {
         Integer edge = cable(connection.b());
         int near = connection.b();
         if (edge == null) {
@@ -63,11 +64,23 @@ final class DeviceCheck {
                 faultA > 0 ? faultA : null,
                 false,
                 device.component().id(),
-                around.conditionOf(source()),
-                proposer.among(system, rating, rating * 2, faultA),
+                conditions,
+                instead(system, edge == null ? -1 : grid.cable(edge), rating, faultA),
                 Double.NaN,
                 Double.NaN,
                 List.of()));
+    }
+
+    /** The device that would do in its place. */
+    private Gap.@Nullable Proposal instead(ElectricalSystem system, int cable, double ratingA, double faultA) {
+        double design = cable < 0 ? 0 : around.designA(cable);
+        double ampacity = cable < 0 ? Double.POSITIVE_INFINITY : ampacityA(cable);
+        return proposer.replacement(system, ratingA, Double.isFinite(design) ? design : 0, ampacity, faultA);
+    }
+
+    private double ampacityA(int cable) {
+        Rating r = around.rating(cable);
+        return r == null ? Double.POSITIVE_INFINITY : r.amps();
     }
 
     private String source() {

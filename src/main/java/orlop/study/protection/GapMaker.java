@@ -57,7 +57,7 @@ final class GapMaker {
                 Double.isFinite(fault) ? fault : null,
                 Double.isInfinite(fault),
                 wrong == null ? null : wrong.component().id(),
-                around.conditionOf(b.entrance().component().id()),
+                around.conditions(),
                 lead ? proposer.forLead(cable, b.pin(), weakest) : proposer.forCable(cable, b.pin(), weakest),
                 b.permittedM(),
                 b.fromM() + b.stretch().greatestM(),

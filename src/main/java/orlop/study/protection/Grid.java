@@ -14,7 +14,7 @@ import orlop.study.model.Plan;
 
 /**
  * The network as protection sees it: every switch may stand in every position, but one path holds a changeover in one
- * position and closes one device of an interlock.
+ * position and closes one contactor of an interlock. Changeovers that share one may be on together: each parts its own ways.
  */
 final class Grid {
     private static final int[] NONE = {};
@@ -71,12 +71,7 @@ final class Grid {
     }
 
     private int[] needs(Connection c, Component device) {
-        String interlock = "";
-        if (device.particulars() instanceof Switching.Changeover s) {
-            interlock = s.interlock();
-        } else if (device.particulars() instanceof Switching.Contactor s) {
-            interlock = s.interlock();
-        }
+        String interlock = device.particulars() instanceof Switching.Contactor s ? s.interlock() : "";
         List<Integer> found = new ArrayList<>(2);
         if (c.kind() == Connection.Kind.WAY) {
             found.add(positions.need("way of " + device.id(), Integer.toString(c.a())));

@@ -1,7 +1,9 @@
 package orlop.study.protection;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +12,7 @@ import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Kind;
 import orlop.drawing.Nature;
 import orlop.drawing.Place;
+import orlop.drawing.Source;
 import orlop.standards.Proposal;
 import orlop.standards.Proposals;
 import orlop.standards.ProtectiveFamilies;
@@ -69,12 +72,57 @@ final class Proposer {
         return among(w.system(), design, most, orNone(fault));
     }
 
+    /**
+     * A device in the place of another that has the right rating: the same rating, else the next lower one that carries
+     * the design current, never a higher one.
+     *
+     * @param designA 0 where it is not known
+     * @param ampacityA of the cable that it guards; infinite where it is not known
+     */
+    Gap.@Nullable Proposal replacement(
+            ElectricalSystem system, double ratedA, double designA, double ampacityA, double faultA) {
+        double limit = limitA(system, ratedA);
+        double guarded = Math.min(ampacityA, 64 * ratedA);
+        Gap.Proposal best = least(system, limit, guarded, faultA, limit);
+        List<Double> lower = FAMILIES.all().stream()
+                .flatMap(f -> f.ratingsA().stream())
+                .filter(a -> a < limit && a >= Math.max(designA, limit / 2))
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .toList();
+        for (int i = 0; i < lower.size() && best == null; i++) {
+            best = least(system, lower.get(i), guarded, faultA, limit);
+        }
+        return best;
+    }
+
+    /** The greatest series fuse that the modules of a PV system stand is never passed. */
+    private double limitA(ElectricalSystem system, double wantedA) {
+        if (system.nature() != Nature.PV) {
+            return wantedA;
+        }
+        double limit = wantedA;
+        for (Component c : plan.drawing().components().values()) {
+            if (c.particulars() instanceof Source.PvArray p
+                    && p.seriesFuseA() != null
+                    && c.systems().contains(system.id())) {
+                limit = Math.min(limit, p.seriesFuseA());
+            }
+        }
+        return limit;
+    }
+
     Gap.@Nullable Proposal among(ElectricalSystem system, double designA, double ampacityA, double faultA) {
         Gap.Proposal roomy = least(system, designA / CONTINUOUS_SHARE, ampacityA, faultA);
         return roomy != null ? roomy : least(system, designA, ampacityA, faultA);
     }
 
     private Gap.@Nullable Proposal least(ElectricalSystem system, double wantedA, double ampacityA, double faultA) {
+        return least(system, wantedA, ampacityA, faultA, Double.MAX_VALUE);
+    }
+
+    private Gap.@Nullable Proposal least(
+            ElectricalSystem system, double wantedA, double ampacityA, double faultA, double mostA) {
         if (Double.isInfinite(faultA)) {
             return null; // nothing can be shown to break it
         }
@@ -86,6 +134,10 @@ final class Proposer {
         double most = Math.min(
                 Double.MAX_VALUE,
                 1.5 * ampacityA); // no rule set permits more; each family is held to its own limit below
+        most = limitA(system, Math.min(most, mostA));
+        if (least > most) {
+            return null;
+        }
         Proposals all = system.nature() == Nature.PV
                 ? FAMILIES.pvProposals(highestV, least, most, faultA)
                 : FAMILIES.proposals(highestV, system.nature().isDc(), least, most, faultA);
@@ -129,8 +181,7 @@ final class Proposer {
         if (p == null) {
             return Math.min(most, Math.max(around.designA(cable), 0.1));
         }
-        Component nobody =
-                Component.of("proposed-" + w.cable().id(), Kind.FUSE, Place.at("1", 0, 0), java.util.List.of("none"));
+        Component nobody = Component.of("proposed-" + w.cable().id(), Kind.FUSE, Place.at("1", 0, 0), List.of("none"));
         DeviceModel device = new DeviceModel(nobody, p.ratingA(), FAMILIES.find(p.family()), null, null);
         return Math.min(most, levels.leastAmpacityA(device));
     }

@@ -17,11 +17,11 @@ import orlop.study.model.Plan;
  * greatest (see {@link Delivery}), the load at its full running current on its own circuit.
  *
  * @param attachment number of the load in the network
- * @param dropV from the source's terminal to the load
+ * @param dropV from the source's terminal to the load; from the fork where a bank's charging current leaves the way
  * @param limitV what is permitted; null where there is no limit
  * @param limitPercent of the nominal voltage; null where there is no limit
  * @param nominalV of the load's system; line to neutral if it has three phases, unless the load lies between two of them
- * @param cables numbers of the cables on its path, the source first
+ * @param cables numbers of the cables over which that drop falls, the source first
  * @param currentAtLimit what its current would be at the permitted drop, as a multiple of what it is now
  * @param missingA what its own circuit carries in this reckoning above what flows, because it runs only now and then
  */
@@ -76,12 +76,12 @@ public record LoadDrop(
         Network network = operation.network();
         Attachment t = network.attachments().get(i);
         Delivery delivery = operation.delivery();
-        double sourceV = sourceV(operation, delivery.source(t.pin()), t.pin());
+        double sourceV = startV(operation, delivery, t.pin());
         double drop = notBelowZero(sourceV - operation.across(i));
         if (Double.isNaN(drop)) {
             return null;
         }
-        List<Integer> cables = new ReadLater<>(() -> cables(network, delivery.pathTo(t.pin())));
+        List<Integer> cables = new ReadLater<>(() -> cables(network, delivery.fallTo(t.pin())));
         double share = operation.assembly().condition().load(t.component().id()).simultaneity();
         double flowing = operation.currentOfAttachment(i);
         double missing = share > 0 ? flowing * (1 / share - 1) : load.ratedA();
@@ -120,10 +120,10 @@ public record LoadDrop(
         };
     }
 
-    /** Between the terminals of a source, at the output of a converter. */
-    private static double sourceV(Operation operation, int attachment, int loadPin) {
-        Attachment t = operation.network().attachments().get(attachment);
-        int pin = operation.network().livePin(attachment);
+    /** Between the terminals of the source, at the output of a converter, or where the way to the load begins to fall. */
+    private static double startV(Operation operation, Delivery delivery, int loadPin) {
+        Attachment t = operation.network().attachments().get(delivery.source(loadPin));
+        int pin = delivery.topPin(loadPin);
         return operation.alternating().byPhase(loadPin)
                 ? operation.forLoad(pin, operation.network().componentOf(loadPin))
                 : operation.across(pin, t.returnPin());

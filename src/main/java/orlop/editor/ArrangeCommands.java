@@ -1,0 +1,128 @@
+package orlop.editor;
+
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import orlop.desk.Arranging;
+import orlop.desk.Locks;
+import orlop.desk.Renumbering;
+import orlop.desk.Repeats;
+import orlop.desk.Selecting;
+import orlop.desk.Session;
+import orlop.desk.SessionState;
+import orlop.drawing.Drawing;
+import orlop.drawing.Message;
+import orlop.layout.Rect;
+
+/** The commands of the menu Arrange, and those that select what belongs together. */
+final class ArrangeCommands {
+    private final Session session;
+    private final SheetCanvas canvas;
+    private final Prompts prompts;
+
+    ArrangeCommands(Session session, SheetCanvas canvas, Prompts prompts) {
+        this.session = session;
+        this.canvas = canvas;
+        this.prompts = prompts;
+    }
+
+    void addTo(Commands c) {
+        c.add(CommandId.SELECT_KIND, this::selectKind, this::any);
+        c.add(CommandId.SELECT_CONNECTED, this::selectConnected, this::any);
+        align(c, CommandId.ALIGN_LEFT, Arranging.Line.LEFT);
+        align(c, CommandId.ALIGN_RIGHT, Arranging.Line.RIGHT);
+        align(c, CommandId.ALIGN_TOP, Arranging.Line.TOP);
+        align(c, CommandId.ALIGN_BOTTOM, Arranging.Line.BOTTOM);
+        align(c, CommandId.ALIGN_COLUMN, Arranging.Line.COLUMN);
+        align(c, CommandId.ALIGN_ROW, Arranging.Line.ROW);
+        distribute(c, CommandId.DISTRIBUTE_ACROSS, Arranging.Direction.ACROSS);
+        distribute(c, CommandId.DISTRIBUTE_DOWN, Arranging.Direction.DOWN);
+        c.add(CommandId.REPEAT, this::repeat, () -> !boxes().isEmpty());
+        c.add(CommandId.RENUMBER, () -> renumber(Set.of()));
+        c.add(CommandId.RENUMBER_SELECTED, () -> renumber(state().selection()), this::any);
+        c.add(CommandId.LOCK, () -> lock(true), () -> Locks.anyFree(drawing(), state().selection()));
+        c.add(CommandId.UNLOCK, () -> lock(false), () -> Locks.any(drawing(), state().selection()));
+    }
+
+    private void align(Commands c, CommandId id, Arranging.Line line) {
+        c.add(id, () -> session.apply(Arranging.align(boxes(), line)), () -> boxes().size() >= 2);
+    }
+
+    private void distribute(Commands c, CommandId id, Arranging.Direction direction) {
+        c.add(id, () -> session.apply(Arranging.distribute(boxes(), direction)), () -> boxes().size() >= 3);
+    }
+
+    private SessionState state() {
+        return session.state();
+    }
+
+    private Drawing drawing() {
+        return state().drawing();
+    }
+
+    private boolean any() {
+        return !state().selection().isEmpty();
+    }
+
+    /** What the selected components and notes cover. */
+    private Map<String, Rect> boxes() {
+        return state().selection().isEmpty()
+                ? Map.of()
+                : canvas.scene()
+                        .map(s -> Arranging.boxes(s, state().selection()))
+                        .orElse(Map.of());
+    }
+
+    private void selectKind() {
+        session.select(Selecting.ofKind(drawing(), state().sheet(), state().selection()));
+        saySelected();
+    }
+
+    private void selectConnected() {
+        session.select(Selecting.connected(drawing(), state().sheet(), state().selection()));
+        saySelected();
+    }
+
+    private void saySelected() {
+        session.say(Message.of("editor.say.selected", state().selection().size()));
+    }
+
+    private void lock(boolean locked) {
+        session.apply(Locks.set(state().selection(), locked));
+    }
+
+    private void repeat() {
+        RepeatForm form = new RepeatForm(boxes().values().stream().reduce(Rect::union));
+        if (prompts.form(Texts.of("editor.repeat.title"), form.panel())) {
+            if (form.refusal().isPresent()) {
+                session.say(form.refusal().get());
+                return;
+            }
+            Drawing before = drawing();
+            boolean made = session.apply(
+                            Repeats.edit(state().selection(), form.acrossMm(), form.downMm(), form.copies()))
+                    .isEmpty();
+            if (made) {
+                session.select(Repeats.added(before, drawing()));
+            }
+        }
+    }
+
+    private void renumber(Set<String> ids) {
+        Drawing before = drawing();
+        Map<String, String> tags = Renumbering.tags(before, ids);
+        Set<String> selected = new LinkedHashSet<>();
+        for (String id : state().selection()) {
+            if (!before.links().contains(id)) { // its id may have been made of tags
+                selected.add(tags.getOrDefault(id, id));
+            }
+        }
+        if (session.apply(Renumbering.edit(ids), selected).isEmpty()) {
+            long notes = Renumbering.notesNaming(before, tags.keySet());
+            session.say(
+                    notes == 0
+                            ? Message.of("editor.say.renumbered", tags.size())
+                            : Message.of("editor.say.renumbered-notes", tags.size(), (int) notes));
+        }
+    }
+}

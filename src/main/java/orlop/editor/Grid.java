@@ -1,0 +1,70 @@
+package orlop.editor;
+
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+
+/** What the tables of the fold-out have in common. */
+final class Grid {
+    private Grid() {}
+
+    /** A page with a row of buttons above a table. */
+    static JPanel page(JComponent buttons, JTable table) {
+        JPanel page = Flat.panel(new BorderLayout(), Look::card);
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        page.add(buttons, BorderLayout.NORTH);
+        page.add(scroll, BorderLayout.CENTER);
+        return page;
+    }
+
+    static JPanel row() {
+        return Flat.clear(new FlowLayout(FlowLayout.LEFT, Look.px(6), Look.px(3)));
+    }
+
+    /** A button for a command, with a short text of its own. */
+    static JButton button(Commands commands, CommandId id) {
+        Command c = commands.get(id);
+        JButton b = new JButton(c);
+        b.setText(Texts.of("editor.short." + id.word()));
+        b.setName("button." + id.word());
+        b.setToolTipText(id.text());
+        b.setFocusable(true);
+        b.putClientProperty("JButton.buttonType", "toolBarButton");
+        b.getAccessibleContext().setAccessibleName(id.text());
+        return b;
+    }
+
+    static void look(JTable table, String name) {
+        table.setName(name);
+        table.setFillsViewportHeight(true);
+        table.setRowHeight(Look.px(24));
+        table.setShowVerticalLines(false);
+        table.putClientProperty("terminateEditOnFocusLost", Boolean.TRUE);
+        table.getTableHeader().setReorderingAllowed(false);
+    }
+
+    /** A key of the table. */
+    static void key(JTable table, String key, Runnable body) {
+        KeyStroke stroke = KeyStroke.getKeyStroke(key);
+        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(stroke, "orlop." + key);
+        Action action = new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                body.run();
+            }
+        };
+        table.getActionMap().put("orlop." + key, action);
+    }
+}

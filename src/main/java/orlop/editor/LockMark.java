@@ -1,0 +1,41 @@
+package orlop.editor;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Arc2D;
+import java.awt.geom.RoundRectangle2D;
+import orlop.drawing.Component;
+import orlop.drawing.Drawing;
+import orlop.layout.Rect;
+import orlop.scene.Role;
+import orlop.scene.Scene;
+import orlop.scene.SceneItem;
+
+/** A small padlock at the upper right corner of what is locked and selected. It keeps its size on the screen. */
+final class LockMark {
+    private LockMark() {}
+
+    static void paint(Graphics2D g, Drawing d, Scene scene, String id, double pxMm) {
+        if (d.components().find(id).filter(Component::locked).isEmpty()) {
+            return;
+        }
+        for (SceneItem i : scene.items()) {
+            if (i.subject().equals(id) && (i.role() == Role.COMPONENT || i.role() == Role.BAR)) {
+                paint(g, i.bounds(), pxMm);
+            }
+        }
+    }
+
+    private static void paint(Graphics2D g, Rect r, double px) {
+        double x = r.maxX() + 0.9;
+        double y = r.minY() - 0.9;
+        Color ink = Look.accent();
+        g.setColor(Look.card());
+        g.fill(new RoundRectangle2D.Double(x - 8 * px, y - 9 * px, 16 * px, 18 * px, 5 * px, 5 * px));
+        g.setColor(ink);
+        g.setStroke(new BasicStroke((float) (1.6 * px)));
+        g.draw(new Arc2D.Double(x - 3.5 * px, y - 6.5 * px, 7 * px, 9 * px, 0, 180, Arc2D.OPEN));
+        g.fill(new RoundRectangle2D.Double(x - 5.5 * px, y - 2 * px, 11 * px, 8.5 * px, 2 * px, 2 * px));
+    }
+}

@@ -1,0 +1,79 @@
+package orlop.editor;
+
+import com.formdev.flatlaf.FlatLaf;
+import java.awt.Window;
+import java.util.List;
+import java.util.Set;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import orlop.desk.Session;
+
+/** The form of the preferences, and the switch between light and dark. What is chosen holds at once, in all windows. */
+final class PreferenceCommands {
+    private final Session session;
+    private final Prompts prompts;
+    private final Preferences preferences;
+    private final JPanel content;
+    private final Runnable onLook;
+
+    /**
+     * @param content of the window
+     * @param onLook told when the look has changed
+     */
+    PreferenceCommands(Session session, Prompts prompts, Preferences preferences, JPanel content, Runnable onLook) {
+        this.session = session;
+        this.prompts = prompts;
+        this.preferences = preferences;
+        this.content = content;
+        this.onLook = onLook;
+    }
+
+    void addTo(Commands c) {
+        c.add(CommandId.PREFERENCES, this::ask);
+        c.toggle(CommandId.DARK, Look::dark, this::turn);
+    }
+
+    private void ask() {
+        Preferences p = preferences;
+        JPanel page = Forms.page();
+        JComboBox<String> language = box(page, "language", Preferences.LANGUAGES, p.language());
+        JComboBox<String> areas = box(page, "areas", Preferences.AREAS, p.areas());
+        JComboBox<String> look = box(page, "look", Preferences.LOOKS, p.look());
+        JComboBox<String> rules = Forms.line(page, "editor.form.rules", NewDrawingForm.ruleBox(p.ruleSet()));
+        page.add(new WrapText(Texts.of("editor.preferences.rules"), Look::quiet, Look::small));
+        if (prompts.form(Texts.of("editor.preferences.title"), page)) {
+            p.remember(
+                    Preferences.LANGUAGES.get(language.getSelectedIndex()),
+                    Preferences.AREAS.get(areas.getSelectedIndex()),
+                    Preferences.LOOKS.get(look.getSelectedIndex()),
+                    NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()));
+            hold();
+        }
+    }
+
+    private static JComboBox<String> box(JPanel page, String word, List<String> choices, String chosen) {
+        JComboBox<String> box = new JComboBox<>();
+        choices.forEach(c -> box.addItem(Texts.of("editor." + word + "." + c)));
+        box.setSelectedIndex(choices.indexOf(chosen));
+        return Forms.line(page, "editor.form." + word, box);
+    }
+
+    private void turn() {
+        preferences.rememberLook(!Look.dark());
+        hold();
+    }
+
+    private void hold() {
+        preferences.install();
+        FlatLaf.updateUI();
+        SwingUtilities.updateComponentTreeUI(content);
+        for (Window w : Window.getWindows()) {
+            w.repaint();
+        }
+        Set<String> selection = session.state().selection();
+        session.select(Set.of()); // the card is made anew, in the new units
+        session.select(selection);
+        onLook.run();
+    }
+}

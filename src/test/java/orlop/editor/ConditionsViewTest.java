@@ -1,0 +1,135 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import javax.swing.JTable;
+import javax.swing.JToggleButton;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import orlop.desk.Same;
+import orlop.drawing.Drawing;
+import orlop.drawing.OperatingCondition;
+
+/** The table of operating conditions in the window. */
+@Timeout(60)
+class ConditionsViewTest {
+    private final Drawing start = TestBoat.drawing();
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private HeadlessBench on;
+
+    @BeforeEach
+    void open() throws Exception {
+        on = HeadlessBench.open(start);
+        on.run(CommandId.SHOW_CONDITIONS);
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        on.close();
+    }
+
+    private Drawing drawing() {
+        return on.session().state().drawing();
+    }
+
+    private OperatingCondition condition(String id) {
+        return drawing().conditions().require(id);
+    }
+
+    private JTable table() {
+        return (JTable) on.named("conditions.table").orElseThrow();
+    }
+
+    private int row(String tag) {
+        for (int i = 0; i < table().getRowCount(); i++) {
+            if (String.valueOf(table().getValueAt(i, 0)).startsWith(tag + " ")) {
+                return i;
+            }
+        }
+        throw new AssertionError(tag);
+    }
+
+    private void press(String key) {
+        table().getActionMap().get("orlop." + key).actionPerformed(null);
+    }
+
+    @Test
+    void each_condition_has_a_column_and_each_group_a_head() {
+        assertThat(table().getColumnCount()).isEqualTo(1 + start.conditions().size());
+        assertThat(table().getColumnName(1)).isEqualTo("Weighing anchor");
+        assertThat(table().getValueAt(0, 0)).isEqualTo(Texts.of("editor.conditions.source"));
+        assertThat(table().isCellEditable(0, 1)).isFalse();
+        assertThat(table().getValueAt(row("GA1"), 3)).isEqualTo("off");
+        assertThat(table().getValueAt(row("QB1"), 3)).isEqualTo("open");
+        assertThat(table().getValueAt(row("MA1"), 2)).isEqualTo("off");
+    }
+
+    @Test
+    void space_turns_a_cell_over_as_one_step_and_the_balance_in_the_strip_follows() throws Exception {
+        ConditionCard card = (ConditionCard) on.named("condition.sail").orElseThrow();
+        String before = card.getAccessibleContext().getAccessibleDescription();
+        HeadlessBench.onUi(() -> {
+            table().changeSelection(row("MA2"), 2, false, false);
+            press("SPACE");
+        });
+        HeadlessBench.onUi(on::paint);
+
+        assertThat(condition("sail").load("MA2").running()).isFalse();
+        assertThat(on.session().state().condition()).isEqualTo("sail");
+        card = (ConditionCard) on.named("condition.sail").orElseThrow();
+        assertThat(card.getAccessibleContext().getAccessibleDescription()).isNotEqualTo(before);
+        on.run(CommandId.UNDO);
+        assertThat(Same.object(drawing(), start)).isTrue();
+    }
+
+    @Test
+    void a_share_is_typed_with_a_comma_and_a_refusal_leaves_all_as_it_was() throws Exception {
+        HeadlessBench.onUi(() -> table().setValueAt("0,6", row("MA2"), 1));
+        assertThat(condition("anchor").load("MA2").simultaneity()).isEqualTo(0.6);
+
+        HeadlessBench.onUi(() -> table().setValueAt("much", row("MA2"), 1));
+
+        assertThat(condition("anchor").load("MA2").simultaneity()).isEqualTo(0.6);
+        assertThat(on.session().state().notice()).isNotNull();
+    }
+
+    @Test
+    void the_mean_share_is_shown_and_typed_apart() throws Exception {
+        HeadlessBench.onUi(() -> {
+            ((JToggleButton) on.named("conditions.average").orElseThrow()).doClick();
+            table().setValueAt("25 %", row("MA2"), 1);
+        });
+
+        assertThat(condition("anchor").load("MA2").average()).isEqualTo(0.25);
+        assertThat(condition("anchor").load("MA2").simultaneity()).isEqualTo(1);
+        assertThat(table().getValueAt(row("MA2"), 1)).isEqualTo("0.25");
+    }
+
+    @Test
+    void conditions_are_made_copied_renamed_and_deleted() throws Exception {
+        on.answers().line = "Drying out";
+        on.run(CommandId.NEW_CONDITION);
+        assertThat(table().getColumnCount()).isEqualTo(5);
+        String id = on.session().state().condition();
+        assertThat(condition(id).name()).isEqualTo("Drying out");
+
+        HeadlessBench.onUi(() -> on.session().showCondition("laid-up"));
+        on.answers().line = "Laid up afloat";
+        on.run(CommandId.COPY_CONDITION);
+        String copy = on.session().state().condition();
+        assertThat(condition(copy).switches().get("QB1")).isEqualTo("open");
+        on.answers().line = "Laid up ashore";
+        on.run(CommandId.RENAME_CONDITION);
+        assertThat(condition(copy).title()).isEqualTo("Laid up ashore");
+        on.run(CommandId.DELETE_CONDITION);
+        assertThat(drawing().conditions().contains(copy)).isFalse();
+
+        for (int i = 0; i < 4; i++) {
+            on.run(CommandId.UNDO);
+        }
+        assertThat(Same.object(drawing(), start)).isTrue();
+    }
+}

@@ -1,0 +1,100 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import orlop.desk.Same;
+import orlop.desk.Sample;
+import orlop.drawing.Drawing;
+
+/** Sheets are written out of the window, as the person chose. */
+@Timeout(120)
+class ExportSheetsTest {
+    @TempDir
+    @SuppressWarnings("NullAway.Init") // set by JUnit
+    Path folder;
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private HeadlessBench on;
+
+    @BeforeEach
+    void open() throws Exception {
+        on = HeadlessBench.open(Sample.of("pilot-cutter"));
+        on.answers().agree = true;
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        on.close();
+    }
+
+    private void export(String file, int form, int condition, List<String> left) throws Exception {
+        on.answers().file = folder.resolve(file);
+        on.answers().filling = page -> {
+            FormParts.named(page, JComboBox.class, "form.form").setSelectedIndex(form);
+            FormParts.named(page, JComboBox.class, "form.figures").setSelectedIndex(condition);
+            left.forEach(s ->
+                    FormParts.named(page, JCheckBox.class, "form.sheet." + s).setSelected(false));
+        };
+        on.run(CommandId.EXPORT_SHEETS);
+    }
+
+    @Test
+    void a_pdf_holds_the_chosen_sheets_with_the_figures_of_the_chosen_condition() throws Exception {
+        export("cutter.pdf", 0, 0, List.of("1", "3"));
+
+        try (var pdf = Loader.loadPDF(folder.resolve("cutter.pdf").toFile())) {
+            String text = new PDFTextStripper().getText(pdf);
+            assertThat(text)
+                    .contains("OSK-E-002", "OSK-E-004", "At anchor, evening", "Local codes prevail")
+                    .doesNotContain("OSK-E-003");
+            assertThat(pdf.getNumberOfPages()).isGreaterThanOrEqualTo(2);
+        }
+    }
+
+    @Test
+    void pictures_are_a_file_a_page_named_by_the_number_of_the_sheet() throws Exception {
+        export("cutter.svg", 1, 5, List.of("2", "4"));
+
+        assertThat(folder.resolve("cutter-001.svg")).exists();
+        assertThat(folder.resolve("cutter-003.svg")).exists();
+        assertThat(folder.resolve("cutter-002.svg")).doesNotExist();
+        assertThat(Files.readString(folder.resolve("cutter-001.svg"))).contains("Governing".toLowerCase());
+    }
+
+    @Test
+    void no_sheet_at_all_is_told_and_nothing_is_written() throws Exception {
+        export("cutter.pdf", 0, 0, List.of("1", "2", "3", "4"));
+
+        assertThat(folder.resolve("cutter.pdf")).doesNotExist();
+        assertThat(on.session().state().notice()).isNotNull();
+    }
+
+    @Test
+    void what_cannot_be_written_is_told_and_what_stood_there_stays() throws Exception {
+        Path old = Files.writeString(folder.resolve("cutter.pdf"), "old");
+        Files.setPosixFilePermissions(old, java.nio.file.attribute.PosixFilePermissions.fromString("r--r--r--"));
+        Drawing before = on.session().state().drawing();
+
+        export("cutter.pdf", 0, 0, List.of("1", "2", "3"));
+        export("no such folder/cutter.pdf", 0, 0, List.of("1", "2", "3"));
+
+        assertThat(on.answers().told).isNotEmpty();
+        assertThat(on.answers().told.get(on.answers().told.size() - 1)).contains("no such folder");
+        assertThat(Same.object(on.session().state().drawing(), before)).isTrue();
+        try (var left = Files.list(folder)) {
+            assertThat(left).containsExactly(old);
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** The cards that find a command or an item. */
+@Timeout(60)
+class LookupTest {
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private HeadlessBench on;
+
+    @BeforeEach
+    void open() throws Exception {
+        on = HeadlessBench.open(TestBoat.drawing());
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        on.close();
+    }
+
+    private Lookup commands() {
+        return on.bench().finds().commands();
+    }
+
+    private List<Lookup.Entry> typed(Lookup lookup, String words) throws Exception {
+        HeadlessBench.onUi(() -> lookup.type(words));
+        return lookup.offered();
+    }
+
+    @Test
+    void without_words_every_command_and_every_component_of_the_locker_is_offered() throws Exception {
+        on.run(CommandId.FIND_COMMAND);
+
+        assertThat(commands().offered()).hasSize(CommandId.values().length + orlop.drawing.Kind.values().length);
+    }
+
+    @Test
+    void words_in_any_order_find_a_command_and_enter_does_it() throws Exception {
+        on.run(CommandId.FIND_COMMAND);
+        assertThat(typed(commands(), "all findings").get(0).text()).isEqualTo(CommandId.SHOW_FINDINGS.text());
+
+        HeadlessBench.onUi(commands()::take);
+
+        assertThat(on.named("fold-out").orElseThrow().isVisible()).isTrue();
+        assertThat(commands().panel().isVisible()).isFalse();
+    }
+
+    @Test
+    void what_cannot_be_done_says_why_and_is_not_done() throws Exception {
+        on.run(CommandId.FIND_COMMAND);
+        List<Lookup.Entry> found = typed(commands(), "undo");
+
+        assertThat(found).singleElement().satisfies(e -> {
+            assertThat(e.possible()).isFalse();
+            assertThat(e.detail()).isEqualTo(Texts.of("editor.why.undo"));
+        });
+        HeadlessBench.onUi(commands()::take);
+        assertThat(commands().panel().isVisible()).isTrue();
+    }
+
+    @Test
+    void every_command_that_is_not_possible_at_first_has_a_reason_of_its_own() {
+        for (CommandList.Line l : new CommandList(on.bench().commands(), k -> {}).lines()) {
+            assertThat(l.why()).as(l.text()).isNotEqualTo(Texts.of("editor.why"));
+        }
+    }
+
+    @Test
+    void a_component_is_taken_from_the_locker_by_its_name() throws Exception {
+        on.run(CommandId.FIND_COMMAND);
+        typed(commands(), "locker isolator");
+
+        HeadlessBench.onUi(commands()::take);
+
+        assertThat(on.bench().canvas().tool()).isInstanceOf(PlaceTool.class);
+    }
+
+    @Test
+    void an_item_is_found_shown_and_selected() throws Exception {
+        Lookup items = on.bench().finds().items();
+        on.run(CommandId.FIND);
+        assertThat(typed(items, "bilge").get(0).text()).startsWith("MA2");
+
+        HeadlessBench.onUi(items::take);
+
+        assertThat(on.session().state().selection()).isEqualTo(Set.of("MA2"));
+    }
+
+    @Test
+    void the_list_of_keys_is_made_of_the_same_lines() throws Exception {
+        on.run(CommandId.KEYS);
+        assertThat(on.answers().told).containsExactly(Texts.of("editor.keys.title"));
+        assertThat(new CommandList(on.bench().commands(), k -> {}).lines())
+                .anySatisfy(l -> assertThat(l.keys()).isEqualTo("Ctrl+K"));
+    }
+}

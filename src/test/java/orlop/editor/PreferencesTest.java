@@ -1,0 +1,128 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import javax.swing.JComboBox;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@Timeout(60)
+class PreferencesTest {
+    @TempDir
+    @SuppressWarnings("NullAway.Init") // set by JUnit
+    Path folder;
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private HeadlessBench on;
+
+    @BeforeEach
+    void open() throws Exception {
+        on = HeadlessBench.open(TestBoat.drawing(), settings());
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        on.close();
+        HeadlessBench.onUi(() -> new Preferences(new Settings(null)).install());
+    }
+
+    private Settings settings() {
+        return new Settings(folder.resolve("settings.properties"));
+    }
+
+    private static void set(java.awt.Container form, String name, int index) {
+        FormParts.named(form, JComboBox.class, "form." + name).setSelectedIndex(index);
+    }
+
+    private void choose(int areas, int look, int rules) throws Exception {
+        on.answers().agree = true;
+        on.answers().filling = form -> {
+            set(form, "areas", areas);
+            set(form, "look", look);
+            set(form, "rules", rules);
+        };
+        on.run(CommandId.PREFERENCES);
+    }
+
+    @Test
+    void what_is_chosen_holds_at_once_and_is_kept() throws Exception {
+        assertThat(Preferences.beside(5.26)).isEqualTo("AWG 10");
+
+        choose(1, 1, 3);
+
+        assertThat(Look.dark()).isTrue();
+        assertThat(Preferences.beside(5.26)).isEmpty();
+        assertThat(on.bench().commands().get(CommandId.DARK).getValue(javax.swing.Action.SELECTED_KEY))
+                .isEqualTo(true);
+        Preferences kept = new Preferences(settings());
+        assertThat(kept.look()).isEqualTo("dark");
+        assertThat(kept.areas()).isEqualTo("mm2");
+        assertThat(kept.ruleSet()).isEqualTo(NewDrawingForm.RULE_SETS.get(3));
+        assertThat(kept.language()).isEqualTo("system");
+    }
+
+    @Test
+    void a_new_drawing_begins_with_the_rule_set_that_is_preferred() throws Exception {
+        choose(0, 0, 1);
+
+        assertThat(new NewDrawingForm(new Preferences(settings()).ruleSet())
+                        .drawing()
+                        .vessel()
+                        .ruleSet())
+                .isEqualTo("iso13297");
+    }
+
+    @Test
+    void who_backs_out_changes_nothing() throws Exception {
+        on.run(CommandId.PREFERENCES);
+
+        assertThat(settings().fresh()).isTrue();
+        assertThat(Look.dark()).isFalse();
+    }
+
+    @Test
+    void a_word_that_nobody_knows_is_as_none() {
+        Settings s = settings();
+        s.rememberWord("look", "pink");
+
+        assertThat(new Preferences(s).look()).isEqualTo("light");
+    }
+
+    @Test
+    void panes_are_found_as_they_were_left() throws Exception {
+        on.run(CommandId.SHOW_LOCKER);
+        on.run(CommandId.SHOW_MARGIN);
+        on.run(CommandId.SHOW_STRIP);
+        on.run(CommandId.SHOW_REGISTER);
+
+        HeadlessBench again = HeadlessBench.open(TestBoat.drawing(), settings());
+
+        assertThat(again.named("locker").orElseThrow().isVisible()).isFalse();
+        assertThat(again.named("margin").orElseThrow().isVisible()).isFalse();
+        assertThat(again.named("conditions").orElseThrow().isVisible()).isFalse();
+        assertThat(again.named("fold-out").orElseThrow().isVisible()).isTrue();
+        assertThat(again.bench().commands().get(CommandId.SHOW_LOCKER).getValue(javax.swing.Action.SELECTED_KEY))
+                .isEqualTo(false);
+        again.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'''prefer-dark''', true",
+        "'''default''', false",
+        "Dark, true",
+        "'', false",
+        "'    AppsUseLightTheme    REG_DWORD    0x0', true",
+        "'    AppsUseLightTheme    REG_DWORD    0x1', false",
+        "Adwaita:dark, true"
+    })
+    void the_desktops_answer_is_read(String answer, boolean dark) {
+        assertThat(SystemLook.dark(answer)).isEqualTo(dark);
+    }
+}

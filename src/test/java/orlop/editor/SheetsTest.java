@@ -1,0 +1,159 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.Set;
+import javax.swing.JComboBox;
+import javax.swing.JTable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import orlop.desk.Same;
+import orlop.desk.Sample;
+import orlop.desk.SheetEdits;
+import orlop.drawing.Component;
+import orlop.drawing.Drawing;
+import orlop.drawing.Kind;
+import orlop.drawing.Sheet;
+import orlop.drawing.SheetSize;
+
+/** The drawing register in the window. */
+@Timeout(120)
+class SheetsTest {
+    private final Drawing start = Sample.of("pilot-cutter");
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private HeadlessBench on;
+
+    @BeforeEach
+    void open() throws Exception {
+        on = HeadlessBench.open(start);
+        on.run(CommandId.SHOW_REGISTER);
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        on.close();
+    }
+
+    private Drawing drawing() {
+        return on.session().state().drawing();
+    }
+
+    private String shown() {
+        return on.session().state().sheet();
+    }
+
+    private List<String> register() {
+        return drawing().sheets().stream().map(Sheet::id).toList();
+    }
+
+    private JTable table() {
+        return (JTable) on.named("register.table").orElseThrow();
+    }
+
+    @Test
+    void the_line_that_is_chosen_is_the_sheet_that_is_shown() throws Exception {
+        assertThat(table().getRowCount()).isEqualTo(start.sheets().size());
+        HeadlessBench.onUi(() -> table().setRowSelectionInterval(2, 2));
+        assertThat(shown()).isEqualTo("3");
+
+        on.run(CommandId.NEXT_SHEET);
+
+        assertThat(table().getSelectedRow()).isEqualTo(3);
+    }
+
+    @Test
+    void a_cell_is_changed_as_one_step() throws Exception {
+        HeadlessBench.onUi(() -> {
+            table().setValueAt("Batteries and bars", 0, 1);
+            table().setValueAt(Texts.of("editor.size.A2"), 0, 2);
+        });
+
+        Sheet first = drawing().sheets().require("1");
+        assertThat(first.title()).isEqualTo("Batteries and bars");
+        assertThat(first.size()).isEqualTo(SheetSize.A2);
+        on.run(CommandId.UNDO);
+        on.run(CommandId.UNDO);
+        assertThat(Same.object(drawing(), start)).isTrue();
+    }
+
+    @Test
+    void a_sheet_is_added_moved_up_and_deleted_unasked_while_it_is_empty() throws Exception {
+        on.run(CommandId.NEW_SHEET);
+        assertThat(shown()).isEqualTo("5");
+        assertThat(drawing().sheets().require("5").number()).isEqualTo("005");
+        on.run(CommandId.SHEET_EARLIER);
+        assertThat(register()).containsExactly("1", "2", "3", "5", "4");
+
+        on.run(CommandId.DELETE_SHEET);
+
+        assertThat(register()).containsExactly("1", "2", "3", "4");
+        assertThat(on.answers().asked).isEmpty();
+    }
+
+    @Test
+    void a_sheet_that_bears_something_is_deleted_only_after_a_question() throws Exception {
+        on.run(CommandId.DELETE_SHEET);
+        assertThat(Same.object(drawing(), start)).isTrue();
+        assertThat(on.answers().asked).singleElement().asString().contains("26");
+
+        on.answers().choice = 0;
+        on.run(CommandId.DELETE_SHEET);
+
+        assertThat(register()).containsExactly("2", "3", "4");
+        assertThat(shown()).isEqualTo("2");
+        on.run(CommandId.UNDO);
+        assertThat(Same.object(drawing(), start)).isTrue();
+    }
+
+    @Test
+    void the_selection_moves_to_the_sheet_that_is_chosen_and_is_shown_there() throws Exception {
+        HeadlessBench.onUi(() -> on.session().select(Set.of("MA1")));
+        on.answers().agree = true;
+        on.answers().filling = form -> {
+            JComboBox<?> box = FormParts.find(form, JComboBox.class);
+            box.setSelectedIndex(1);
+        };
+
+        on.run(CommandId.MOVE_TO_SHEET);
+
+        assertThat(drawing().components().require("MA1").place().sheet()).isEqualTo("3");
+        assertThat(shown()).isEqualTo("3");
+        assertThat(on.session().state().selection()).containsExactly("MA1");
+        assertThat(on.bench().canvas().scene().orElseThrow().items())
+                .anyMatch(i -> i.subject().equals("MA1"));
+    }
+
+    @Test
+    void a_sheet_link_is_followed_to_its_other_end_which_is_put_into_the_middle() throws Exception {
+        Component link = start.components().stream()
+                .filter(c -> c.kind() == Kind.SHEET_LINK
+                        && c.place().sheet().equals("1")
+                        && SheetEdits.mate(start, c).isPresent())
+                .findFirst()
+                .orElseThrow();
+        Component mate = SheetEdits.mate(start, link).orElseThrow();
+        HeadlessBench.onUi(() -> on.session().select(Set.of(link.id())));
+
+        on.run(CommandId.FOLLOW_LINK);
+
+        assertThat(shown()).isEqualTo(mate.place().sheet());
+        assertThat(on.session().state().selection()).containsExactly(mate.id());
+        SheetCanvas canvas = on.bench().canvas();
+        Point2D at = canvas.viewport()
+                .toView(mate.place().at().xMm(), mate.place().at().yMm());
+        assertThat(Math.abs(at.getX() - canvas.getWidth() / 2.0)).isLessThan(60);
+        assertThat(Math.abs(at.getY() - canvas.getHeight() / 2.0)).isLessThan(60);
+    }
+
+    @Test
+    void a_component_without_an_other_end_is_not_followed() throws Exception {
+        HeadlessBench.onUi(() -> on.session().select(Set.of("MA1")));
+
+        assertThat(on.bench().commands().get(CommandId.FOLLOW_LINK).why()).isNotBlank();
+    }
+}
