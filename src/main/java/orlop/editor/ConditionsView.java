@@ -36,7 +36,7 @@ final class ConditionsView implements SessionListener {
     ConditionsView(Session session, Commands commands) {
         this.session = session;
         this.model = new ConditionsModel(session);
-        this.table = new JTable(model) {
+        this.table = new Grid.Typed(model) {
             private static final long serialVersionUID = 1L;
 
             @Override

@@ -24,7 +24,19 @@ final class FoldOut {
     private final Settings settings;
     private final CardLayout cards = new CardLayout();
     private final JPanel pages = Flat.clear(cards);
-    private final JPanel panel = Flat.panel(new BorderLayout(), Look::card);
+    private final JPanel panel = new JPanel(new BorderLayout()) {
+        private static final long serialVersionUID = 1L;
+
+        /** The sheet keeps more than half of a low window. */
+        @Override
+        public Dimension getPreferredSize() {
+            Dimension wanted = super.getPreferredSize();
+            int most = getParent() == null || getParent().getHeight() == 0
+                    ? wanted.height
+                    : Math.max(Look.px(LEAST), getParent().getHeight() * 3 / 5);
+            return new Dimension(wanted.width, Math.min(wanted.height, most));
+        }
+    };
     private final JPanel tabs = Flat.clear(new FlowLayout(FlowLayout.LEFT, 0, 0));
     private final ButtonGroup group = new ButtonGroup();
     private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();

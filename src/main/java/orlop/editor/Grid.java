@@ -3,6 +3,7 @@ package orlop.editor;
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.awt.event.ActionEvent;
+import java.util.EventObject;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
@@ -12,6 +13,9 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
+import javax.swing.table.TableModel;
+import javax.swing.text.JTextComponent;
+import org.jspecify.annotations.Nullable;
 
 /** What the tables of the fold-out have in common. */
 final class Grid {
@@ -42,6 +46,29 @@ final class Grid {
         b.putClientProperty("JButton.buttonType", "toolBarButton");
         b.getAccessibleContext().setAccessibleName(id.text());
         return b;
+    }
+
+    /** A table in which typing replaces what stands in a cell, and doesn't go on behind it. */
+    static JTable table(TableModel model) {
+        return new Typed(model);
+    }
+
+    /** See {@link #table}. */
+    static class Typed extends JTable {
+        private static final long serialVersionUID = 1L;
+
+        Typed(TableModel model) {
+            super(model);
+        }
+
+        @Override
+        public boolean editCellAt(int row, int column, @Nullable EventObject event) {
+            boolean editing = super.editCellAt(row, column, event);
+            if (editing && getEditorComponent() instanceof JTextComponent text) {
+                text.selectAll();
+            }
+            return editing;
+        }
     }
 
     static void look(JTable table, String name) {

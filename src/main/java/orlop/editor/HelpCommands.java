@@ -39,7 +39,9 @@ final class HelpCommands {
                 rows.add(new Object[] {l.text(), l.keys()});
             }
         }
-        for (String habit : List.of("wheel", "pan", "rubber", "cable", "link", "arrows", "locker", "switch", "menu")) {
+        for (String habit : List.of(
+                "wheel", "pan", "rubber", "cable", "link", "arrows", "items", "card", "locker", "put", "switch",
+                "menu")) {
             rows.add(new Object[] {Texts.of("editor.habit." + habit), Texts.of("editor.habit." + habit + ".how")});
         }
         DefaultTableModel model =

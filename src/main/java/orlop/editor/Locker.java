@@ -73,6 +73,8 @@ final class Locker {
         close();
         canvas.use(new PlaceTool(canvas, kind));
         canvas.requestFocusInWindow();
+        // A drawer that closes gives the focus back to whatever had it before, a moment later.
+        javax.swing.SwingUtilities.invokeLater(canvas::requestFocusInWindow);
     }
 
     private void toggle(Group g) {
@@ -131,6 +133,8 @@ final class Locker {
     void close() {
         JPopupMenu menu = drawer;
         if (menu != null) {
+            // Menus take the focus to themselves and give it back when the path to them is cleared.
+            javax.swing.MenuSelectionManager.defaultManager().clearSelectedPath();
             menu.setVisible(false);
             shut(menu);
         }
@@ -177,7 +181,7 @@ final class Locker {
 
         @Override
         public Dimension getMinimumSize() {
-            return getPreferredSize();
+            return new Dimension(getPreferredSize().width, Look.px(26));
         }
 
         @Override
@@ -191,10 +195,13 @@ final class Locker {
             StaticLayer.hints(g);
             g.setColor(Look.text());
             g.setFont(Look.font().deriveFont(isSelected() ? java.awt.Font.BOLD : java.awt.Font.PLAIN, Look.px(16)));
-            centre(g, letters, Look.px(23));
-            g.setColor(Look.quiet());
-            g.setFont(Look.small());
-            centre(g, name, Look.px(41));
+            boolean room = getHeight() >= Look.px(46);
+            centre(g, letters, room ? Look.px(23) : getHeight() / 2 + Look.px(6));
+            if (room) {
+                g.setColor(Look.quiet());
+                g.setFont(Look.small());
+                centre(g, name, Look.px(41));
+            }
             g.dispose();
         }
 

@@ -36,7 +36,7 @@ final class RegisterView implements SessionListener {
     RegisterView(Session session, Commands commands) {
         this.session = session;
         this.model = new Model(session);
-        this.table = new JTable(model);
+        this.table = Grid.table(model);
         Grid.look(table, "register.table");
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.access.register"));

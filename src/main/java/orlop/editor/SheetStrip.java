@@ -1,12 +1,14 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
-import java.awt.FlowLayout;
+import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.swing.Box;
+import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
@@ -35,9 +37,13 @@ final class SheetStrip implements SessionListener {
         this.onRegister = onRegister;
         this.session = session;
         this.canvas = canvas;
-        JPanel left = Flat.clear(new FlowLayout(FlowLayout.LEFT, Look.px(8), 0));
+        JPanel left = Flat.clear(null);
+        left.setLayout(new BoxLayout(left, BoxLayout.X_AXIS));
         left.add(number);
+        left.add(Box.createHorizontalStrut(Look.px(8)));
         left.add(title);
+        title.setMinimumSize(new Dimension(0, 0)); // in a narrow window it is cut before the rest
+        left.add(Box.createHorizontalStrut(Look.px(4)));
         left.add(register);
         register.setName("register");
         register.putClientProperty("JButton.buttonType", "toolBarButton");

@@ -3,7 +3,6 @@ package orlop.editor;
 import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
@@ -12,11 +11,10 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
+import orlop.findings.Finding;
 
 /** All that lies within a window, put together. It needs no screen: a test can paint it into an image. */
 final class Workbench {
-    private static final List<String> ARROWS = List.of("LEFT", "RIGHT", "UP", "DOWN");
-
     private static final Map<CommandId, String> FOLDS = new LinkedHashMap<>();
 
     static {
@@ -36,6 +34,7 @@ final class Workbench {
     private final FoldOut foldOut;
     private final JPanel strip;
     private final FindCommands finds;
+    private final CheckCommands checks;
     private final FileCommands files;
 
     /**
@@ -57,7 +56,7 @@ final class Workbench {
         ShownScene shown = new ShownScene();
         this.canvas = new SheetCanvas(session, shown, pointing);
         this.locker = new Locker(canvas);
-        CheckCommands checks = new CheckCommands(session, canvas, pointing, prompts);
+        this.checks = new CheckCommands(session, canvas, pointing, prompts);
         this.margin = new Margin(session, canvas, pointing, checks::cure);
         checks.margin(margin);
         this.files = new FileCommands(
@@ -104,7 +103,7 @@ final class Workbench {
             throw new IllegalStateException("a command has no body");
         }
         commands.bind(panel);
-        arrows(edits);
+        new CanvasKeys(canvas, edits, margin.panel());
         key("shift F10", canvas::menuByKey);
         key("CONTEXT_MENU", canvas::menuByKey);
         lay();
@@ -144,19 +143,6 @@ final class Workbench {
         panel.add(status.panel(), BorderLayout.SOUTH);
     }
 
-    private void arrows(EditCommands edits) {
-        for (String arrow : ARROWS) {
-            int dx = arrow.equals("LEFT") ? -1 : arrow.equals("RIGHT") ? 1 : 0;
-            int dy = arrow.equals("UP") ? -1 : arrow.equals("DOWN") ? 1 : 0;
-            arrow(edits, arrow, dx, dy, false);
-            arrow(edits, "shift " + arrow, dx, dy, true);
-        }
-    }
-
-    private void arrow(EditCommands edits, String key, int dx, int dy, boolean far) {
-        key(key, () -> edits.nudge(dx, dy, far));
-    }
-
     private void key(String key, Runnable body) {
         canvas.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
         canvas.getActionMap().put(key, new AbstractAction() {
@@ -187,6 +173,11 @@ final class Workbench {
 
     ContextMenus menus() {
         return menus;
+    }
+
+    /** Does what a finding would have done, as its button does. */
+    void cure(Finding f) {
+        checks.cure(f);
     }
 
     FindCommands finds() {

@@ -1,8 +1,6 @@
 package orlop.study;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,16 +10,12 @@ import orlop.drawing.Component;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Group;
 import orlop.drawing.Kind;
-import orlop.network.Attachment;
-import orlop.network.Connection;
 import orlop.network.Feeding;
 import orlop.network.NetPoint;
 import orlop.network.Network;
 import orlop.network.Numbering;
 import orlop.study.fault.AcFaults;
 import orlop.study.fault.Faults;
-import orlop.study.linear.Complex;
-import orlop.study.model.AcOperation;
 import orlop.study.model.CableModel;
 import orlop.study.model.Delivery;
 import orlop.study.model.Operation;
@@ -42,12 +36,11 @@ final class Gatherer {
     private final Coverage coverage;
     private final List<String> conditionIds;
     private final PointCurrents pinCurrents;
+    private final TerminalFigures figures;
     private final PhaseResults phases;
     private final Ids ids;
     private final Numbering numbering;
     private final @Nullable LoadDrop[] drops; // by component
-    private final List<List<Integer>> connectionsOf; // by component
-    private final int[] attachmentOf; // by component, −1 where it has none
 
     Gatherer(
             Plan plan,
@@ -69,48 +62,18 @@ final class Gatherer {
         network = operation.network();
         pinCurrents = new PointCurrents(plan, operation);
         phases = new PhaseResults(operation, pinCurrents);
+        figures = new TerminalFigures(plan, operation, pinCurrents, phases);
         this.ids = ids;
         numbering = network.numbering();
         drops = new LoadDrop[numbering.componentCount()];
         for (LoadDrop d : loadDrops) {
-            drops[number(network.attachments().get(d.attachment()).pin())] = d;
+            drops[figures.number(network.attachments().get(d.attachment()).pin())] = d;
         }
-        attachmentOf = new int[drops.length];
-        Arrays.fill(attachmentOf, -1);
-        for (int i = 0; i < network.attachments().size(); i++) {
-            attachmentOf[number(network.attachments().get(i).pin())] = i;
-        }
-        connectionsOf = new ArrayList<>(Collections.nCopies(drops.length, List.of()));
-        for (int e = 0; e < network.connections().size(); e++) {
-            Connection c = network.connections().get(e);
-            if (c.device() != null) {
-                int of = number(c.a());
-                if (connectionsOf.get(of).isEmpty()) {
-                    connectionsOf.set(of, new ArrayList<>(1));
-                }
-                connectionsOf.get(of).add(e);
-            }
-        }
-    }
-
-    private int number(int pin) {
-        return numbering.componentOf(pin);
-    }
-
-    private static @Nullable Double known(double value) {
-        return Double.isFinite(value) ? value : null;
-    }
-
-    /** Voltage of a pin that a source feeds or that is a drawn return; null where it is dead. */
-    private @Nullable Double voltage(int pin) {
-        boolean calculated = (plan.isDc(pin) || plan.isAc(pin));
-        boolean alive = network.feeding().feeds(pin) || network.isReturn(network.pointOf(pin));
-        return calculated && alive ? known(operation.voltage(pin)) : null;
     }
 
     private @Nullable Double angleDeg(int pin) {
-        return operation.isAc(pin) && voltage(pin) != null
-                ? known(operation.phasor(pin).angleDeg())
+        return operation.isAc(pin) && figures.voltage(pin) != null
+                ? TerminalFigures.known(operation.phasor(pin).angleDeg())
                 : null;
     }
 
@@ -134,9 +97,9 @@ final class Gatherer {
     }
 
     private PointResult point(NetPoint p, int pin, double lengthM) {
-        Double volts = voltage(pin);
+        Double volts = figures.voltage(pin);
         FaultRange fault = network.feeding().feeds(pin) ? fault(pin) : FaultRange.NONE;
-        Double length = volts == null || operation.delivery().isDoubtful(pin) ? null : known(lengthM);
+        Double length = volts == null || operation.delivery().isDoubtful(pin) ? null : TerminalFigures.known(lengthM);
         return new PointResult(
                 p.id(),
                 p.system(),
@@ -168,8 +131,8 @@ final class Gatherer {
         int node = operation.assembly().node(pin);
         boolean ac = operation.isAc(pin);
         double highest = ac ? acFaults.maxA(node) : faults.maxA(node);
-        Double most = known(highest);
-        Double least = known(ac ? acFaults.minA(node) : faults.minA(node));
+        Double most = TerminalFigures.known(highest);
+        Double least = TerminalFigures.known(ac ? acFaults.minA(node) : faults.minA(node));
         boolean unlimited = Double.isInfinite(highest);
         return most == null && least == null && !unlimited ? FaultRange.NONE : new FaultRange(most, least, unlimited);
     }
@@ -185,15 +148,15 @@ final class Gatherer {
         Cable cable = w.cable();
         int a = network.pin(cable.from());
         int b = network.pin(cable.to());
-        Double va = edge < 0 ? null : voltage(a);
-        Double vb = edge < 0 ? null : voltage(b);
+        Double va = edge < 0 ? null : figures.voltage(a);
+        Double vb = edge < 0 ? null : figures.voltage(b);
         boolean fed =
                 edge >= 0 && network.feeding().feeds(a) && network.feeding().feeds(b);
         boolean live = va != null && vb != null;
         double amps = current(i, edge);
         boolean contracted = edge >= 0 && network.connections().get(edge).contracted();
         double ohm = contracted ? 0 : operation.ohm(i);
-        Double dropV = !live ? null : known(operation.isAc(a) ? operation.dropV(i) : amps * ohm);
+        Double dropV = !live ? null : TerminalFigures.known(operation.isAc(a) ? operation.dropV(i) : amps * ohm);
         if (live && (contracted || (ohm == 0 && !operation.isAc(a)))) {
             dropV = 0.0;
         }
@@ -217,10 +180,10 @@ final class Gatherer {
                 cable.auto(),
                 w.conductors(),
                 cable.parallel(),
-                calculated ? known(least) : null,
+                calculated ? TerminalFigures.known(least) : null,
                 calculated ? sizing.governedBy(i) : null,
                 !calculated || governing < 0 || conditionIds.size() < 2 ? null : conditionIds.get(governing),
-                live ? known(amps) : null,
+                live ? TerminalFigures.known(amps) : null,
                 calculated ? (Double) sizing.designA(i) : null,
                 rating == null || areaOpen ? null : (Double) rating.amps(),
                 rating != null && !areaOpen && rating.fromMemory(),
@@ -230,9 +193,10 @@ final class Gatherer {
                 far < 0 ? null : percentFromSource(far, nominalV),
                 far < 0 || operation.delivery().isDoubtful(far)
                         ? null
-                        : known(operation.delivery().lengthM(far)),
+                        : TerminalFigures.known(operation.delivery().lengthM(far)),
                 live && !unknown
-                        ? known(ohm == 0 ? 0 : operation.isAc(a) ? operation.heatW(i) : amps * amps * ohm)
+                        ? TerminalFigures.known(
+                                ohm == 0 ? 0 : operation.isAc(a) ? operation.heatW(i) : amps * amps * ohm)
                         : null,
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
@@ -264,9 +228,11 @@ final class Gatherer {
 
     private @Nullable Double percentFromSource(int pin, double nominalV) {
         int source = operation.delivery().topPin(pin);
-        boolean known = voltage(pin) != null && source >= 0 && voltage(source) != null && nominalV > 0;
+        boolean known = figures.voltage(pin) != null && source >= 0 && figures.voltage(source) != null && nominalV > 0;
         known &= !operation.delivery().isDoubtful(pin);
-        return known ? known(100 * LoadDrop.notBelowZero(operation.lostV(source, pin)) / nominalV) : null;
+        return known
+                ? TerminalFigures.known(100 * LoadDrop.notBelowZero(operation.lostV(source, pin)) / nominalV)
+                : null;
     }
 
     // ---- components ------------------------------------------------------------------------------------------
@@ -286,12 +252,12 @@ final class Gatherer {
             int pin = numbering.pin(number, bar ? 1 : n);
             boolean shown = bar || network.pointOf(pin) >= 0;
             if (shown) {
-                Double volts = network.pointOf(pin) < 0 ? null : voltage(pin);
-                volts = volts == null ? null : across(c, pin, volts);
+                Double volts = network.pointOf(pin) < 0 ? null : figures.voltage(pin);
+                volts = volts == null ? null : figures.across(c, pin, volts);
                 live |= network.feeding().feeds(pin);
-                Double amps = volts == null || bar ? null : terminalCurrent(pin);
-                Double watts = volts == null || amps == null ? null : power(pin, volts, amps);
-                Map<String, PhaseResult> each = volts == null ? Map.of() : phasesOf(bar, pin);
+                Double amps = volts == null || bar ? null : figures.terminalCurrent(pin);
+                Double watts = volts == null || amps == null ? null : figures.power(pin, volts, amps);
+                Map<String, PhaseResult> each = volts == null ? Map.of() : figures.phasesOf(bar, pin);
                 terminals.add(new TerminalResult(name, network.systemOf(pin), volts, angleDeg(pin), amps, watts, each));
             }
         }
@@ -302,7 +268,7 @@ final class Gatherer {
                 c.kind(),
                 live,
                 terminals,
-                load && drop != null && !isDoubtful(drop) ? known(drop.percent()) : null,
+                load && drop != null && !isDoubtful(drop) ? TerminalFigures.known(drop.percent()) : null,
                 load ? limit(c) : null,
                 live ? operation.delivery().tagsTo(feedingPin(number, c)) : List.of());
     }
@@ -329,108 +295,5 @@ final class Gatherer {
         ElectricalSystem s = plan.system(c.systems().get(0));
         boolean vital = c.particulars() instanceof orlop.drawing.Consumer k && k.vital();
         return plan.dropLimitPercent(s, vital);
-    }
-
-    private @Nullable Double power(int pin, double volts, double amps) {
-        int i = attachmentOf[number(pin)];
-        if (operation.isAc(pin)) {
-            return known(acPower(i, pin));
-        }
-        int back = i < 0 ? -1 : network.attachments().get(i).returnPin();
-        Double low = back < 0 ? null : voltage(back);
-        return (volts - (low == null ? 0 : low)) * amps;
-    }
-
-    /** What a load between two phases has across it differs from what stands at its pin. */
-    private @Nullable Double across(Component c, int pin, double volts) {
-        boolean load = operation.alternating().byPhase(pin) && c.kind().group() == Group.LOADS;
-        return load && attachmentOf[number(pin)] >= 0 ? known(operation.forLoad(pin, c)) : (Double) volts;
-    }
-
-    private Map<String, PhaseResult> phasesOf(boolean bar, int pin) {
-        int i = attachmentOf[number(pin)];
-        if (bar || !operation.alternating().byPhase(pin)) {
-            return phases.at(pin);
-        }
-        if (i < 0) {
-            return phases.at(pin, wire -> through(pin, wire));
-        }
-        Attachment t = network.attachments().get(i);
-        AcOperation ac = operation.alternating();
-        boolean gives = t.isSource() && pin == t.pin();
-        return phases.at(
-                pin,
-                wire -> pin == t.outputPin()
-                        ? ac.output(i, wire).times(-1)
-                        : pin == t.pin() ? ac.attachment(i, wire).times(gives ? -1 : 1) : PhaseResults.NONE);
-    }
-
-    /** Active power of all phases, with the sign of the current. */
-    private double acPower(int i, int pin) {
-        AcOperation ac = operation.alternating();
-        if (i < 0) {
-            double sum = 0;
-            for (int wire = 0; wire < ac.wires(pin); wire++) { // the neutral carries what its displacement makes
-                Complex watts = ac.voltage(pin, wire).times(through(pin, wire).conjugate());
-                sum += watts.isNaN() ? 0 : watts.re();
-            }
-            return ac.byPhase(pin) ? sum : sum * Plan.phases(plan.system(pin));
-        }
-        Attachment t = network.attachments().get(i);
-        if (pin == t.outputPin()) {
-            return -ac.powerOfOutput(i);
-        }
-        double watts = ac.powerOfAttachment(i);
-        return Double.isNaN(watts) && !t.on() ? 0 : t.isSource() ? 0 - watts : watts;
-    }
-
-    /** Current through a device of an alternating-current system. */
-    private Complex through(int pin, int wire) {
-        Complex sum = Complex.ZERO;
-        for (int e : connectionsOf.get(number(pin))) {
-            Connection k = network.connections().get(e);
-            boolean here = k.kind() == Connection.Kind.DEVICE || k.a() == pin || k.b() == pin;
-            if (here && k.closed()) {
-                sum = sum.plus(pinCurrents.phasor(e, wire));
-            }
-        }
-        return sum;
-    }
-
-    private @Nullable Double terminalCurrent(int pin) {
-        int i = attachmentOf[number(pin)];
-        if (i >= 0) {
-            return attachmentCurrent(i, pin);
-        }
-        if (operation.isAc(pin) && !connectionsOf.get(number(pin)).isEmpty()) {
-            return known(operation.mostLoaded(pin, wire -> through(pin, wire)));
-        }
-        double sum = 0;
-        boolean any = false;
-        for (int e : connectionsOf.get(number(pin))) {
-            Connection k = network.connections().get(e);
-            boolean here = k.kind() == Connection.Kind.DEVICE || k.a() == pin || k.b() == pin;
-            if (here && k.closed()) {
-                int part = operation.assembly().partOfConnection(e);
-                sum += part >= 0 ? operation.flow().current(part) : pinCurrents.of(e);
-                any = true;
-            }
-        }
-        return any ? known(sum) : !connectionsOf.get(number(pin)).isEmpty() ? (Double) 0.0 : null;
-    }
-
-    private @Nullable Double attachmentCurrent(int i, int pin) {
-        Attachment t = network.attachments().get(i);
-        if (pin == t.outputPin()) {
-            return known(-operation.currentOfOutput(i));
-        }
-        if (pin != t.pin()) {
-            return null;
-        }
-        if (!operation.calculates(i)) {
-            return t.on() ? null : (Double) 0.0;
-        }
-        double amps = operation.currentOfAttachment(i);
-        return known(t.isSource() ? 0 - amps : amps);
     }
 }

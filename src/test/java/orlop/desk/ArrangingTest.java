@@ -33,6 +33,10 @@ class ArrangingTest {
         return Arranging.boxes(Drawn.of(d), ids);
     }
 
+    private Rect box(Set<String> ids, String id) {
+        return boxes(d, ids).getOrDefault(id, Rect.of(0, 0, 0, 0));
+    }
+
     private static Point at(Drawing d, String id) {
         return d.components().require(id).place().at();
     }
@@ -43,9 +47,9 @@ class ArrangingTest {
         Drawing left = Arranging.align(boxes(d, ids), Arranging.Line.LEFT).applyTo(d);
         Drawing low = Arranging.align(boxes(d, ids), Arranging.Line.BOTTOM).applyTo(d);
 
-        double edge = Math.floor(boxes(d, ids).get("GB1").minX() / 2.5);
+        double edge = Math.floor(box(ids, "GB1").minX() / 2.5);
         assertThat(boxes(left, ids).values()).allMatch(b -> Math.floor(b.minX() / 2.5 + 1e-6) == edge);
-        double foot = Math.ceil(boxes(d, ids).get("EA2").maxY() / 2.5);
+        double foot = Math.ceil(box(ids, "EA2").maxY() / 2.5);
         assertThat(boxes(low, ids).values()).allMatch(b -> Math.ceil(b.maxY() / 2.5 - 1e-6) == foot);
         assertThat(at(left, "GB1")).as("the outermost stays").isEqualTo(at(d, "GB1"));
         assertThat(at(left, "EA2").yMm()).as("only sideways").isEqualTo(170);

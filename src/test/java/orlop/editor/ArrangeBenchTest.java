@@ -16,6 +16,7 @@ import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -302,13 +303,13 @@ class ArrangeBenchTest {
         HeadlessBench.onUi(() -> {
             select("EA1", "EA2");
             type("field.particulars.powerW", "1.2 kW");
-            assertThat(power("EA1")).isEqualTo(1200);
+            assertThat(power("EA1")).isEqualTo(1200.0);
             type("field.particulars.powerW", "150W");
-            assertThat(power("EA2")).isEqualTo(150);
+            assertThat(power("EA2")).isEqualTo(150.0);
         });
     }
 
-    private double power(String id) {
+    private @Nullable Double power(String id) {
         return ((orlop.drawing.Consumer.Lighting)
                         drawing().components().require(id).particulars())
                 .powerW();
@@ -377,7 +378,8 @@ class ArrangeBenchTest {
     void a_device_is_put_into_a_cable_by_its_menu() throws Exception {
         HeadlessBench.onUi(() -> {
             select("W8");
-            var route = canvas().scene().orElseThrow().routes().get("W8");
+            orlop.scene.Route route = java.util.Objects.requireNonNull(
+                    canvas().scene().orElseThrow().routes().get("W8"));
             Point p = route.at(0.4);
             JPopupMenu menu = on.bench().menus().menu(Spot.at(p.xMm(), p.yMm(), canvas().viewport()));
             JMenuItem fuse = item(menu, "context.put-in.fuse");

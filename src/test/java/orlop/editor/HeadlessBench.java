@@ -68,7 +68,6 @@ final class HeadlessBench {
         return bench;
     }
 
-    /** What is answered in a person's place. */
     BufferedImage image() {
         return image;
     }

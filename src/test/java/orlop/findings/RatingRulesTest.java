@@ -260,4 +260,67 @@ class RatingRulesTest {
         assertThat(found).hasSize(expected);
         assertThat(found).allSatisfy(f -> assertThat(text(f)).contains("G1 may take no power back", "2310 W"));
     }
+
+    private static double replacement(Sketch s, String rule) {
+        Finding f = found(s, rule).get(0);
+        return ((Cure.ReplaceDevice) f.cure()).ratingA();
+    }
+
+    /** A string fuse is never greater than what the module's maker permits (IEC 62548, IEC 60364-7-712; from memory). */
+    @Test
+    void a_string_fuse_is_replaced_by_none_above_the_modules_limit() {
+        for (double limit : new double[] {15, 12, 11}) {
+            Source.PvArray array = new Source.PvArray(220.0, 44.5, 6.3, 36.6, 6.0, -0.3, limit, 2, 2, 0, null, 0);
+            Sketch s = Sketch.dc(24)
+                    .change(d -> d.with(new ElectricalSystem(
+                            "S",
+                            "",
+                            Nature.PV,
+                            72,
+                            105.0,
+                            d.systems().require("S").frequencyHz(),
+                            d.systems().require("S").earthing(),
+                            null,
+                            null,
+                            d.systems().require("S").extras())))
+                    .add("GC1", array)
+                    .fuse("F1", "iso8820-f", 15)
+                    .cable("W1", "GC1.1", "F1.1", 3, 4)
+                    .power("E1", 300)
+                    .cable("W2", "F1.2", "E1.1", 3, 4);
+
+            assertThat(replacement(s, "device-voltage")).isEqualTo(limit == 11 ? 10 : limit);
+        }
+    }
+
+    /** A 10 A blade breaks 1 kA; gG has 10 A too (IEC 60269-2). */
+    @Test
+    void a_device_that_cannot_break_the_fault_is_replaced_by_one_of_the_same_rating() {
+        Sketch s = Sketch.dc(24)
+                .supply("GB1", 25, 0.003)
+                .fuse("F1", "iso8820-f", 10)
+                .link("GB1.1", "F1.1", 0.1)
+                .current("E1", 5)
+                .cable("W1", "F1.2", "E1.1", 4, 2.5);
+
+        assertThat(replacement(s, "cannot-break")).isEqualTo(10);
+    }
+
+    /** The DC lead of an inverter/charger that charges with 60 A: on the AC side 3 kVA over 230 V are 13 A. */
+    @Test
+    void what_a_charger_charges_with_is_no_current_of_its_alternating_side() {
+        Conversion.InverterCharger t =
+                new Conversion.InverterCharger(3_000.0, 0.92, 18, 60.0, 32.0, 6_000.0, 40.0, 0.5);
+        Sketch s = ac(Nature.AC1, 230)
+                .system("24", 24)
+                .add("GB1", new Source.Supply(25.0, 0, 0.01, 0, false), "24")
+                .add("XD1", new Source.ShoreInlet(32.0, 1_500.0, 500.0))
+                .add("TB1", t, "24", "S")
+                .cable("W0", "GB1.1", "TB1.1", 1, 50)
+                .cable("W1", "XD1.1", "TB1.3", 2, 4)
+                .add("E1", watts(2_000))
+                .cable("W54", "TB1.2", "E1.1", 2, 4);
+
+        assertThat(s.study().governing().cables().get("W54").designCurrentA()).isBetween(2_000 / 230.0, 3_000 / 230.0);
+    }
 }

@@ -76,4 +76,38 @@ class OpeningTest {
 
         late(s).hasSize(expected);
     }
+
+    /** A cable from the bar to a board, two class T fuses of 100 A before it, each of which alone would guard it. */
+    private static Sketch board(double areaMm2) {
+        Sketch s = twoBanks(100, 100, 0.05).bar("WC2").cable("W2", "WC1.d", "WC2.a", 3, areaMm2);
+        for (int i = 2; i <= 4; i++) {
+            s.fuse("F1" + i, "class-t", 60)
+                    .power("E" + i, 200)
+                    .link("WC2.t" + i, "F1" + i + ".1", 0.05)
+                    .cable("W1" + i, "F1" + i + ".2", "E" + i + ".1", 2, 16);
+        }
+        return s;
+    }
+
+    private static long together(Sketch s) {
+        return s.study().governing().remarks().stream()
+                .filter(m -> m.message().key().equals("study.beyond.together"))
+                .filter(m -> m.item().equals("W2"))
+                .count();
+    }
+
+    /** IEC 60364-5-52: 25 mm² carries less, 95 mm² more than the 180 A that the three devices behind let pass. */
+    @ParameterizedTest
+    @CsvSource({"25, 1", "95, 0"})
+    void two_banks_that_load_a_feeder_together_are_told_where_nothing_limits_them(double areaMm2, int expected) {
+        assertThat(together(board(areaMm2))).isEqualTo(expected);
+    }
+
+    @Test
+    void one_bank_alone_cannot() {
+        Sketch s = board(25);
+        s.change(d -> d.withComponents(d.components().without("GB2")));
+
+        assertThat(together(s)).isZero();
+    }
 }

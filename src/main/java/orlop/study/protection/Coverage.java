@@ -65,6 +65,7 @@ public final class Coverage {
         look(new Occasions(grid, around, entrances));
         noteShortRuns();
         devices(entrances);
+        new SharedFeeds(grid, around, guards.zones()).note();
     }
 
     private void devices(List<Entrance> entrances) {

@@ -1,0 +1,124 @@
+package orlop.editor;
+
+import static java.util.concurrent.TimeUnit.SECONDS;
+import static org.assertj.swing.timing.Pause.pause;
+import static org.assertj.swing.timing.Timeout.timeout;
+
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.Point;
+import java.awt.event.KeyEvent;
+import java.awt.geom.Point2D;
+import java.util.function.BooleanSupplier;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Condition;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.SessionState;
+import orlop.drawing.Drawing;
+import orlop.scene.SceneItem;
+
+/** A real window, worked by a robot. */
+final class OpenWindow implements AutoCloseable {
+    private final MainWindow window;
+    private final FrameFixture frame;
+
+    OpenWindow(Robot robot, Drawing start, Settings settings) {
+        window = GuiActionRunner.execute(() -> {
+            MainWindow w = EditorApp.window(start, null, settings);
+            w.show();
+            return w;
+        });
+        frame = new FrameFixture(robot, window.frame());
+        until("the first figures are there", () -> state().fresh());
+    }
+
+    @Override
+    public void close() {
+        GuiActionRunner.execute(() -> window.frame().dispose());
+    }
+
+    MainWindow window() {
+        return window;
+    }
+
+    FrameFixture frame() {
+        return frame;
+    }
+
+    Robot robot() {
+        return frame.robot();
+    }
+
+    SheetCanvas canvas() {
+        return window.bench().canvas();
+    }
+
+    SessionState state() {
+        return canvas().session().state();
+    }
+
+    Drawing drawing() {
+        return state().drawing();
+    }
+
+    void until(String what, BooleanSupplier holds) {
+        pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        return Boolean.TRUE.equals(GuiActionRunner.execute(holds::getAsBoolean));
+                    }
+                },
+                timeout(30, SECONDS));
+        frame.robot().waitForIdle();
+    }
+
+    /** Presses a key, with these held down. */
+    void press(int code, int... held) {
+        for (int h : held) {
+            robot().pressKey(h);
+        }
+        robot().pressAndReleaseKeys(code);
+        for (int i = held.length - 1; i >= 0; i--) {
+            robot().releaseKey(held[i]);
+        }
+        robot().waitForIdle();
+    }
+
+    void ctrl(int code) {
+        press(code, KeyEvent.VK_CONTROL);
+    }
+
+    void type(String text) {
+        robot().enterText(text);
+        robot().waitForIdle();
+    }
+
+    /** What has the focus of the keyboard. */
+    @Nullable
+    Component focused() {
+        return GuiActionRunner.execute(
+                () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
+    }
+
+    void untilFocused(Component c) {
+        try {
+            until("the focus is there", c::isFocusOwner);
+        } catch (org.assertj.swing.exception.WaitTimedOutError e) {
+            throw new AssertionError("the focus is at " + focused(), e);
+        }
+    }
+
+    /** The middle of an item, on the canvas. */
+    Point middle(String item) {
+        SceneItem i = GuiActionRunner.execute(() -> canvas().scene().orElseThrow().items().stream()
+                .filter(s -> s.subject().equals(item))
+                .findFirst()
+                .orElseThrow());
+        Point2D p = GuiActionRunner.execute(() ->
+                canvas().viewport().toView(i.bounds().centreX(), i.bounds().centreY()));
+        return new Point((int) Math.round(p.getX()), (int) Math.round(p.getY()));
+    }
+}
