@@ -153,9 +153,8 @@ public final class GridDrawing {
             int columns = (int) ((room.maxX() - first - 27) / pitch) + 1;
             double length = grid((columns - 1) * pitch + 15);
             boolean board = random.nextInt(4) == 0;
-            // Now and then a bar is too short for what hangs on it: it grows, and what is farther off is led to. A
-            // board's
-            // box leaves no lanes for that between it and the devices below, so it is as long as it has to be.
+            // Now and then a bar is too short for what hangs on it: it grows, and what is farther off is led to.
+            // A board's box leaves no lanes for that between it and the devices below: it is as long as it has to be.
             boolean tooShort = random.nextInt(6) == 0 && !board;
             double share = tooShort ? 0.6 + 0.35 * random.nextDouble() : 1;
             bar = add(
