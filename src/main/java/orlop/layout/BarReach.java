@@ -58,10 +58,10 @@ final class BarReach {
             min = Math.min(min, at - BEYOND_MM - before * Taps.WIDE_MM);
             max = Math.max(max, at + BEYOND_MM + behind * Taps.WIDE_MM);
         }
-        Placed longer = free(p, with(bar, lying, min, last), all) ? grown(p, bar, with(bar, lying, min, last)) : p;
-        Rect now = longer == p ? bar : with(bar, lying, min, last);
+        Rect wanted = with(bar, lying, min, last);
+        Rect now = free(p, wanted, all) ? wanted : bar;
         Rect whole = with(now, lying, lying ? now.minX() : now.minY(), max);
-        return free(p, whole, all) ? grown(longer, now, whole) : longer;
+        return grown(p, bar, free(p, whole, all) ? whole : now);
     }
 
     private static boolean faces(Port port, Rect bar, boolean lying) {
