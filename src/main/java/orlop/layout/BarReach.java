@@ -59,7 +59,7 @@ final class BarReach {
             max = Math.max(max, at + BEYOND_MM + behind * Taps.WIDE_MM);
         }
         Placed longer = free(p, with(bar, lying, min, last), all) ? grown(p, bar, with(bar, lying, min, last)) : p;
-        Rect now = longer == p ? bar : with(bar, lying, min, last);
+        Rect now = longer.equals(p) ? bar : with(bar, lying, min, last);
         Rect whole = with(now, lying, lying ? now.minX() : now.minY(), max);
         return free(p, whole, all) ? grown(longer, now, whole) : longer;
     }
