@@ -200,7 +200,8 @@ final class WindowFigures {
         int bars = 0;
         for (int i = 1; i < components; i++) {
             int place = i % perBar;
-            double y = 40 + 18.0 * (i / perBar);
+            int row = i / perBar;
+            double y = 40 + 18.0 * row;
             if (place == 1 || bars == 0) {
                 bars++;
                 d = d.with(Component.of("B" + bars, Kind.BUSBAR, Place.at("1", 40, y), List.of("24")));
