@@ -74,7 +74,7 @@ final class Locker {
         canvas.use(new PlaceTool(canvas, kind));
         canvas.requestFocusInWindow();
         // A drawer that closes gives the focus back to whatever had it before, a moment later.
-        javax.swing.SwingUtilities.invokeLater(canvas::requestFocusInWindow);
+        javax.swing.SwingUtilities.invokeLater(canvas::requestFocus);
     }
 
     private void toggle(Group g) {
