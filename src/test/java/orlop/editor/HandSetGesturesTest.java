@@ -103,8 +103,9 @@ class HandSetGesturesTest {
     void a_leg_that_is_dragged_aside_stays_there_and_undo_gives_the_line_back() throws Exception {
         HeadlessBench.onUi(() -> {
             List<Point> before = route().points();
-            drag(grip(), 10, 0);
-            mouse(MouseEvent.MOUSE_RELEASED, grip().xMm() + 10, grip().yMm());
+            Point at = grip();
+            drag(at, 10, 0);
+            mouse(MouseEvent.MOUSE_RELEASED, at.xMm() + 10, at.yMm());
 
             double x = before.get(0).xMm() + 10;
             assertThat(cable().bends()).hasSize(4);
