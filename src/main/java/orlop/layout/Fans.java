@@ -12,9 +12,6 @@ final class Fans {
     private static final double PITCH = 2.5;
     private static final double LEAST_LEG_MM = 2.5;
 
-    /** Nothing blocks and no line is crossed; running past a text is allowed. */
-    private static final double MOST_EXTRA_MM = 24;
-
     private Fans() {}
 
     /** The first way that crosses nothing, the one nearest to the bar first; none if the end does not face the bar. */
@@ -42,17 +39,18 @@ final class Fans {
         return Optional.empty();
     }
 
+    /** Nothing blocks and no line is crossed; running close to lines and past texts is allowed. */
     private static boolean free(LegCost legs, List<Point> way) {
-        double extra = 0;
+        int before = legs.crossings();
         for (int i = 1; i < way.size(); i++) {
             Point p = way.get(i - 1);
             Point q = way.get(i);
-            double length = Math.abs(p.xMm() - q.xMm()) + Math.abs(p.yMm() - q.yMm());
-            extra += legs.leg(p.xMm(), p.yMm(), q.xMm(), q.yMm()) - length;
-            if (i < way.size() - 1 && legs.cornerBlocked(q.xMm(), q.yMm())) {
+            boolean corner = i < way.size() - 1;
+            if (legs.leg(p.xMm(), p.yMm(), q.xMm(), q.yMm()) == LegCost.BLOCKED
+                    || (corner && legs.cornerBlocked(q.xMm(), q.yMm()))) {
                 return false;
             }
         }
-        return extra <= MOST_EXTRA_MM;
+        return legs.crossings() == before;
     }
 }

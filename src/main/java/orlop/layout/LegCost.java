@@ -23,6 +23,7 @@ final class LegCost {
     private final Seen seen;
     private final Care care;
     private double cost;
+    private int crossings;
 
     /** How near a line may come to what it does not belong to. */
     enum Care {
@@ -192,7 +193,13 @@ final class LegCost {
             }
         } else if (Math.abs(at - start) > EPS) {
             cost += CROSSING;
+            crossings++;
         }
+    }
+
+    /** How many lines were crossed by all pieces that were asked for until now. */
+    int crossings() {
+        return crossings;
     }
 
     /** Whether a corner here would look joined to a foreign line. */
