@@ -1,8 +1,10 @@
 package orlop.layout;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Point;
 
@@ -21,12 +23,16 @@ final class FarSpots {
     private final Ground ground;
     private final Label label;
     private final Seen seen;
+    private double width;
+    private double height;
 
     /** @param seen is told where was looked */
     FarSpots(Ground ground, Label label, Seen seen) {
         this.ground = ground;
         this.label = label;
         this.seen = seen;
+        this.width = label.width();
+        this.height = label.height();
     }
 
     private record Found(Label.Put put, double cost) {}
@@ -44,18 +50,37 @@ final class FarSpots {
         return new Label.Put(spot.rect(), spot.side(), beside ? null : best);
     }
 
-    /** The nearest free place, with a leader, with a corner if none runs straight; none if the sheet is full. */
+    /**
+     * The nearest free place, with a leader, with a corner if none runs straight; set in shorter lines if there is none else;
+     * none if the sheet is full.
+     */
     Optional<Label.Put> find() {
-        Found best = search(false);
-        return Optional.ofNullable(best == null ? search(true) : best).map(Found::put);
+        Found best = whole();
+        if (best == null) {
+            Set<List<Double>> sizes = new LinkedHashSet<>();
+            label.spots()
+                    .all()
+                    .forEach(s -> sizes.add(List.of(s.rect().width(), s.rect().height())));
+            for (List<Double> size : sizes) {
+                if (best == null && size.get(1) > label.height()) {
+                    width = size.get(0);
+                    height = size.get(1);
+                    best = whole();
+                }
+            }
+        }
+        return Optional.ofNullable(best).map(Found::put);
+    }
+
+    private @Nullable Found whole() {
+        Found straight = search(false);
+        return straight == null ? search(true) : straight;
     }
 
     private @Nullable Found search(boolean corner) {
         Found best = null;
-        double near = Math.max(
-                        label.width() + label.target().width(),
-                        label.height() + label.target().height())
-                / 2;
+        double near =
+                Math.max(width + label.target().width(), height + label.target().height()) / 2;
         int ring = 1;
         while (ring <= RINGS && (best == null || best.cost > ring * STEP_MM - near)) {
             best = ring(ring, ring > NEAR_RINGS ? 2 : 1, corner, best);
@@ -77,11 +102,7 @@ final class FarSpots {
 
     private @Nullable Found at(double dx, double dy, boolean corner, @Nullable Found before) {
         Rect t = label.target();
-        Rect r = Rect.of(
-                t.centreX() + dx - label.width() / 2,
-                t.centreY() + dy - label.height() / 2,
-                label.width(),
-                label.height());
+        Rect r = Rect.of(t.centreX() + dx - width / 2, t.centreY() + dy - height / 2, width, height);
         seen.add(r.grown(Labeller.GAP_MM));
         if (!ground.clear(label.id(), r)) {
             return before;
