@@ -392,10 +392,13 @@ class FourWireTest {
                 .extracting(Gap::cable)
                 .containsExactly("W2");
         // 8 kVA are 11.5 A; behind 20 % of transient reactance two lines draw √3/2 of 57.7 A: less than 1.6 × 32 A
-        assertThat(study.gaps()).filteredOn(g -> g.kind() == Gap.Kind.DOES_NOT_OPEN).singleElement().satisfies(g -> {
-            assertThat(g.device()).isEqualTo("QF");
-            assertThat(g.faultA()).isCloseTo(Math.sqrt(3) / 2 * 57.7, within(1.0));
-        });
+        assertThat(study.gaps())
+                .filteredOn(g -> g.kind() == Gap.Kind.DOES_NOT_OPEN)
+                .singleElement()
+                .satisfies(g -> {
+                    assertThat(g.device()).isEqualTo("QF");
+                    assertThat(g.faultA()).isCloseTo(Math.sqrt(3) / 2 * 57.7, within(1.0));
+                });
         assertThat(study.governing().cables().get("W1").protectedBy()).containsExactly("QF");
     }
 }
