@@ -18,6 +18,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
+import javax.swing.SwingUtilities;
 import javax.swing.event.MenuKeyEvent;
 import javax.swing.event.MenuKeyListener;
 import org.jspecify.annotations.Nullable;
@@ -73,8 +74,10 @@ final class Locker {
         close();
         canvas.use(new PlaceTool(canvas, kind));
         canvas.requestFocusInWindow();
-        // A drawer that closes gives the focus back to whatever had it before, a moment later.
-        javax.swing.SwingUtilities.invokeLater(canvas::requestFocus);
+        // A drawer that closes gives the focus back to whatever had it before, a moment later; and it can hang in a
+        // window
+        // of its own, out of which only requestFocus leads.
+        SwingUtilities.invokeLater(canvas::requestFocus);
     }
 
     private void toggle(Group g) {
