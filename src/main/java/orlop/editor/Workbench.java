@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -112,12 +113,12 @@ final class Workbench {
         commands.refresh();
     }
 
-    private Map<String, JComponent> pages() {
-        Map<String, JComponent> pages = new LinkedHashMap<>();
-        pages.put("path", new PathView(session));
-        pages.put("findings", new FindingsTable(session, margin::show).panel());
-        pages.put("conditions", new ConditionsView(session, commands).panel());
-        pages.put("register", new RegisterView(session, commands).panel());
+    private Map<String, Supplier<JComponent>> pages() {
+        Map<String, Supplier<JComponent>> pages = new LinkedHashMap<>();
+        pages.put("path", () -> new PathView(session));
+        pages.put("findings", () -> new FindingsTable(session, margin::show).panel());
+        pages.put("conditions", () -> new ConditionsView(session, commands).panel());
+        pages.put("register", () -> new RegisterView(session, commands).panel());
         return pages;
     }
 
