@@ -10,6 +10,7 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.findings.Finding;
@@ -20,6 +21,7 @@ final class Workbench {
 
     static {
         FOLDS.put(CommandId.SHOW_PATH, "path");
+        FOLDS.put(CommandId.SHOW_WORKING, "working");
         FOLDS.put(CommandId.SHOW_FINDINGS, "findings");
         FOLDS.put(CommandId.SHOW_CONDITIONS, "conditions");
         FOLDS.put(CommandId.SHOW_REGISTER, "register");
@@ -32,6 +34,7 @@ final class Workbench {
     private final ContextMenus menus;
     private final Locker locker;
     private final Margin margin;
+    private @Nullable WorkingView working;
     private final FoldOut foldOut;
     private final JPanel strip;
     private final FindCommands finds;
@@ -98,8 +101,17 @@ final class Workbench {
         this.finds = new FindCommands(session, canvas, all, margin::show);
         finds.addTo(commands);
         this.foldOut = new FoldOut(settings, pages());
+        margin.onWorking(figure -> {
+            foldOut.open("working");
+            working().open(figure);
+        });
         FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> foldOut.toggle(page)));
-        foldOut.onFold(this::foldMarks);
+        foldOut.onFold(() -> {
+            foldMarks();
+            if (working != null) {
+                working.look();
+            }
+        });
         if (!commands.complete()) {
             throw new IllegalStateException("a command has no body");
         }
@@ -113,9 +125,23 @@ final class Workbench {
         commands.refresh();
     }
 
+    private boolean showsWorking() {
+        return foldOut != null && foldOut.shows("working");
+    }
+
+    private WorkingView working() {
+        WorkingView made = working;
+        if (made == null) {
+            made = new WorkingView(session, this::showsWorking);
+            working = made;
+        }
+        return made;
+    }
+
     private Map<String, Supplier<JComponent>> pages() {
         Map<String, Supplier<JComponent>> pages = new LinkedHashMap<>();
         pages.put("path", () -> new PathView(session));
+        pages.put("working", () -> working().panel());
         pages.put("findings", () -> new FindingsTable(session, margin::show).panel());
         pages.put("conditions", () -> new ConditionsView(session, commands).panel());
         pages.put("register", () -> new RegisterView(session, commands).panel());
