@@ -2,9 +2,11 @@ package orlop.editor;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.event.HierarchyEvent;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 
 /** Lines of a form: label and editor. */
 final class Forms {
@@ -12,6 +14,15 @@ final class Forms {
     private static final int LABEL = 150;
 
     private Forms() {}
+
+    /** The typing begins in this field when its form is shown, and not in the first. */
+    static void beginAt(JComponent field) {
+        field.addHierarchyListener(e -> {
+            if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && field.isShowing()) {
+                SwingUtilities.invokeLater(field::requestFocusInWindow);
+            }
+        });
+    }
 
     static JPanel page() {
         return Flat.clear(new Column(Look.px(WIDTH), Look.px(6)));
