@@ -18,6 +18,7 @@ import orlop.study.flow.Potentials;
 import orlop.study.linear.Complex;
 import orlop.study.model.AcSourceModel;
 import orlop.study.model.CableModel;
+import orlop.study.model.Converters;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
 import orlop.study.model.TransformerModel;
@@ -244,8 +245,8 @@ final class AcLoop {
                 && operation.alternating().feeds(i)
                 && serves(system(t.outputPin()))
                 && !strong[joined.root(node(t.outputPin()))]) {
-            double volts = Plan.phaseV(system(t.outputPin()));
-            partOfAttachment[i] = circuit.source(node(t.outputPin()), -1, new Complex(volts, 0), Complex.ZERO);
+            AcSourceModel.Thevenin s = Converters.alternatingOutput(t.component(), system(t.outputPin()));
+            partOfAttachment[i] = circuit.source(node(t.outputPin()), -1, s.emf(), s.z());
         }
     }
 
