@@ -71,6 +71,7 @@ final class FoldOut {
         tab.setName("tab." + word);
         tab.setToolTipText(tab.getText()); // in a narrow window it is cut
         tab.putClientProperty("JButton.buttonType", "tab");
+        tab.setMargin(new Insets(Look.px(3), Look.px(6), Look.px(3), Look.px(6)));
         tab.addActionListener(e -> open(word));
         group.add(tab);
         buttons.put(word, tab);
