@@ -3,22 +3,35 @@ package orlop.editor;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import orlop.desk.OwnSymbols;
 import orlop.render.Graphics2DSurface;
 import orlop.render.Painter;
 import orlop.scene.Palette;
 import orlop.scene.Scene;
+import orlop.symbols.SymbolLibrary;
 
 /** Paints a scene on the screen, by the painter that serves paper too. */
 final class SheetPainting {
-    private static final Painter LIGHT = Painter.bundled(Palette.LIGHT);
-    private static final Painter DARK = Painter.bundled(Palette.DARK);
+    private static volatile Painters painters = Painters.of(OwnSymbols.library());
 
     private SheetPainting() {}
 
+    /** One for each look, with the same symbols. */
+    private record Painters(SymbolLibrary library, Painter light, Painter dark) {
+        static Painters of(SymbolLibrary library) {
+            return new Painters(library, new Painter(Palette.LIGHT, library), new Painter(Palette.DARK, library));
+        }
+    }
+
     /** One unit of {@code g} is one millimetre. */
-    @SuppressWarnings("ReferenceEquality") // there are these two palettes
+    @SuppressWarnings("ReferenceEquality") // there are these two palettes, and a library is read anew or it is the same
     static void paint(Scene scene, Graphics2D g, Palette palette) {
-        Painter painter = palette == Palette.DARK ? DARK : LIGHT;
+        Painters now = painters;
+        if (now.library != OwnSymbols.library()) {
+            now = Painters.of(OwnSymbols.library());
+            painters = now;
+        }
+        Painter painter = palette == Palette.DARK ? now.dark : now.light;
         g.setColor(new Color(painter.paperRgb()));
         g.fill(new Rectangle2D.Double(0, 0, scene.widthMm(), scene.heightMm()));
         painter.paint(scene, new Graphics2DSurface(g));
