@@ -46,7 +46,7 @@ public final class WorkingLines {
         for (Workings.Shown shown : workings.values()) {
             if (!shown.condition().equals(condition)) {
                 condition = shown.condition();
-                lines.add(condition(condition));
+                lines.add(condition(condition) + ":");
             }
             shown.of().forEach(w -> add(w, 1, lines));
         }

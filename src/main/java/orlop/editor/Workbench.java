@@ -4,11 +4,13 @@ import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.findings.Finding;
@@ -19,6 +21,7 @@ final class Workbench {
 
     static {
         FOLDS.put(CommandId.SHOW_PATH, "path");
+        FOLDS.put(CommandId.SHOW_WORKING, "working");
         FOLDS.put(CommandId.SHOW_FINDINGS, "findings");
         FOLDS.put(CommandId.SHOW_CONDITIONS, "conditions");
         FOLDS.put(CommandId.SHOW_REGISTER, "register");
@@ -31,6 +34,7 @@ final class Workbench {
     private final ContextMenus menus;
     private final Locker locker;
     private final Margin margin;
+    private @Nullable WorkingView working;
     private final FoldOut foldOut;
     private final JPanel strip;
     private final FindCommands finds;
@@ -97,8 +101,17 @@ final class Workbench {
         this.finds = new FindCommands(session, canvas, all, margin::show);
         finds.addTo(commands);
         this.foldOut = new FoldOut(settings, pages());
+        margin.onWorking(figure -> {
+            foldOut.open("working");
+            working().open(figure);
+        });
         FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> foldOut.toggle(page)));
-        foldOut.onFold(this::foldMarks);
+        foldOut.onFold(() -> {
+            foldMarks();
+            if (working != null) {
+                working.look();
+            }
+        });
         if (!commands.complete()) {
             throw new IllegalStateException("a command has no body");
         }
@@ -112,12 +125,26 @@ final class Workbench {
         commands.refresh();
     }
 
-    private Map<String, JComponent> pages() {
-        Map<String, JComponent> pages = new LinkedHashMap<>();
-        pages.put("path", new PathView(session));
-        pages.put("findings", new FindingsTable(session, margin::show).panel());
-        pages.put("conditions", new ConditionsView(session, commands).panel());
-        pages.put("register", new RegisterView(session, commands).panel());
+    private boolean showsWorking() {
+        return foldOut != null && foldOut.shows("working");
+    }
+
+    private WorkingView working() {
+        WorkingView made = working;
+        if (made == null) {
+            made = new WorkingView(session, this::showsWorking);
+            working = made;
+        }
+        return made;
+    }
+
+    private Map<String, Supplier<JComponent>> pages() {
+        Map<String, Supplier<JComponent>> pages = new LinkedHashMap<>();
+        pages.put("path", () -> new PathView(session));
+        pages.put("working", () -> working().panel());
+        pages.put("findings", () -> new FindingsTable(session, margin::show).panel());
+        pages.put("conditions", () -> new ConditionsView(session, commands).panel());
+        pages.put("register", () -> new RegisterView(session, commands).panel());
         return pages;
     }
 

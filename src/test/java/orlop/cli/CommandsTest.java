@@ -122,7 +122,7 @@ class CommandsTest {
                 .isZero();
 
         assertThat(printed())
-                .contains("ΔU = I · R = ", "Iz = ", "IEC 60364-5-52", "Ik max = ", "IEC 60228", "θ = ", "Ib = ");
+                .contains("ΔU = I · R = ", "Iz = ", "33 CFR 183.425", "Ik max = ", "IEC 60228", "θ = ", "Ib = ");
     }
 
     @Test
