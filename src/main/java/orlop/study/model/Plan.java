@@ -12,6 +12,7 @@ import orlop.drawing.Component;
 import orlop.drawing.Consumer;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
+import orlop.drawing.FaultMethod;
 import orlop.drawing.Group;
 import orlop.drawing.Nature;
 import orlop.drawing.Quantity;
@@ -21,6 +22,7 @@ import orlop.network.Numbering;
 import orlop.network.Resistances;
 import orlop.standards.RuleSet;
 import orlop.standards.RuleSets;
+import orlop.study.linear.Complex;
 import orlop.study.linear.Patterns;
 
 /** All that holds of a drawing in every condition. Built once a study; not safe for several threads. */
@@ -70,6 +72,7 @@ public final class Plan {
             component(c, making, chains);
         }
         noteDevices();
+        noteMotors();
         loadOf = new LoadModel[numbering.componentCount()];
         sourceOf = new SourceModel[loadOf.length];
         outputOf = new SourceModel[loadOf.length];
@@ -180,6 +183,19 @@ public final class Plan {
         }
     }
 
+    /** Motors that are taken to drive the usual current into a fault: said once. */
+    private void noteMotors() {
+        long assumed = drawing.components().stream()
+                .filter(c -> {
+                    ElectricalSystem s = system(c.systems().get(0));
+                    return calculatesAc(s) && Motors.isAssumed(c, s);
+                })
+                .count();
+        if (assumed > 0 && drawing.vessel().faultMethod() == FaultMethod.IEC) {
+            notes.assumed("", "study.assumed.motor-fault", (int) assumed);
+        }
+    }
+
     private void output(Component c, Sources making) {
         boolean charger = c.kind() == orlop.drawing.Kind.INVERTER_CHARGER;
         ElectricalSystem out = system(c.systemOf(charger ? "1" : "2"));
@@ -283,6 +299,17 @@ public final class Plan {
     /** Null where the component is no alternating-current source that is calculated. */
     public @Nullable AcSourceModel acSource(Component c) {
         return alternating.source(c);
+    }
+
+    /** The voltage factor c of the highest fault current in a system of alternating current. */
+    public double faultFactor(ElectricalSystem system) {
+        return AcSources.mostFactor(system);
+    }
+
+    /** What a three-phase motor is to a fault, one phase of it; null for all else. */
+    public @Nullable Complex motorOhm(Component c) {
+        ElectricalSystem s = system(c.systems().get(0));
+        return calculatesAc(s) ? Motors.ohm(c, s) : null;
     }
 
     /** Null where the component is no transformer that is calculated. */
