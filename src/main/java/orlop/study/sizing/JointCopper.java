@@ -20,16 +20,48 @@ final class JointCopper {
     private final int conditions;
     private final List<Branch> branches = new ArrayList<>();
 
-    private record Branch(int parent, double[][] dropV, double[] kg, double[] budgetV) {}
+    /** A piece of the way; its options by number, of each the drop by condition. */
+    private static final class Branch {
+        private final int parent;
+        private final double[][] dropV;
+        private final double[] kg;
+        private final double[] budgetV;
+
+        Branch(int parent, double[][] dropV, double[] kg, int conditions) {
+            this.parent = parent;
+            this.dropV = dropV;
+            this.kg = kg;
+            budgetV = new double[conditions];
+            Arrays.fill(budgetV, Double.POSITIVE_INFINITY);
+        }
+    }
 
     /** What may be dropped before a place, by condition, and what is chosen behind it. */
-    private record Choice(
-            double[] bearsV,
-            double kg,
-            int branch,
-            int option,
-            @Nullable Choice first,
-            @Nullable Choice second) {}
+    private static final class Choice {
+        private final double[] bearsV;
+        private final double kg;
+        private int branch = -1;
+        private int option;
+        private final @Nullable Choice first;
+        private final @Nullable Choice second;
+
+        Choice(double[] bearsV, double kg, @Nullable Choice first, @Nullable Choice second) {
+            this.bearsV = bearsV;
+            this.kg = kg;
+            this.first = first;
+            this.second = second;
+        }
+
+        double kg() {
+            return kg;
+        }
+
+        Choice of(int number, int taken) {
+            branch = number;
+            option = taken;
+            return this;
+        }
+    }
 
     JointCopper(int conditions) {
         this.conditions = conditions;
@@ -43,9 +75,7 @@ final class JointCopper {
      * @param kg of each option
      */
     int branch(int parent, double[][] dropV, double[] kg) {
-        double[] budget = new double[conditions];
-        Arrays.fill(budget, Double.POSITIVE_INFINITY);
-        branches.add(new Branch(parent, dropV, kg, budget));
+        branches.add(new Branch(parent, dropV, kg, conditions));
         return branches.size() - 1;
     }
 
@@ -68,7 +98,7 @@ final class JointCopper {
         long[] left = {work};
         for (int b = count - 1; b >= 0; b--) {
             Branch branch = branches.get(b);
-            List<Choice> end = together(List.of(new Choice(branch.budgetV, 0, -1, 0, null, null)), behind.get(b), left);
+            List<Choice> end = together(List.of(new Choice(branch.budgetV, 0, null, null)), behind.get(b), left);
             int at = branch.parent < 0 ? count : branch.parent;
             List<Choice> along = new ArrayList<>();
             for (Choice c : end) {
@@ -115,7 +145,7 @@ final class JointCopper {
                 return null;
             }
         }
-        return new Choice(bears, c.kg + branches.get(b).kg[option], b, option, c, null);
+        return new Choice(bears, c.kg + branches.get(b).kg[option], c, null).of(b, option);
     }
 
     /** Every choice of one part with every choice of the other. */
@@ -132,7 +162,7 @@ final class JointCopper {
             for (Choice q : other) {
                 double[] bears = new double[conditions];
                 Arrays.setAll(bears, k -> Math.min(p.bearsV[k], q.bearsV[k]));
-                all.add(new Choice(bears, p.kg + q.kg, -1, 0, p, q));
+                all.add(new Choice(bears, p.kg + q.kg, p, q));
             }
         }
         return front(all, left);
