@@ -8,266 +8,53 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
-import orlop.drawing.Conversion;
-import orlop.drawing.Distribution;
 import orlop.drawing.Drawing;
 import orlop.drawing.Kind;
 import orlop.drawing.Laying;
-import orlop.drawing.Link;
 import orlop.drawing.Location;
-import orlop.drawing.Poles;
-import orlop.drawing.Protection;
-import orlop.drawing.RefitStatus;
-import orlop.drawing.Source;
-import orlop.drawing.Switching;
-import orlop.drawing.TerminalRef;
-import orlop.standards.ProtectiveFamilies;
-import orlop.standards.ProtectiveFamily;
-import orlop.standards.RuleSet;
-import orlop.standards.RuleSets;
 import orlop.standards.SourceKind;
+import orlop.study.BareNetwork.Edge;
+import orlop.study.BareNetwork.Feed;
 
 /**
- * Which direct-current cables of a drawing no device guards, by brute force: all simple paths from all sources are
- * walked, with the switch positions that each needs. Reads the drawing itself; of the program only the ampacities and
- * the rule set's own figures are used.
+ * Which cables of a drawing no device guards, by brute force: all simple paths from all sources are walked, with the
+ * switch positions that each needs. Reads the drawing itself; of the program only the ampacities and the rule set's own
+ * figures are used.
  */
 @SuppressWarnings("NullAway") // a null fails the test
 final class BareCables {
-    private record Edge(int n, String a, String b, char kind, double lengthM, Cable cable, Component device) {
-        String other(String pin) {
-            return pin.equals(a) ? b : a;
-        }
-    }
-
-    private record Feed(Component source, String pin, SourceKind kind, double mostA, Map<String, String> needs) {}
-
     private record Path(Feed feed, Map<String, String> needs) {}
 
     private final Drawing drawing;
     private final Results results;
-    private final RuleSet rules;
-    private final List<Edge> edges = new ArrayList<>();
-    private final Map<String, List<Edge>> at = new HashMap<>();
-    private final List<Feed> feeds = new ArrayList<>();
+    private final boolean ac;
+    private final BareNetwork net;
+    private final Map<String, List<Edge>> at;
     private final Map<String, List<Path>> unguarded = new LinkedHashMap<>(); // by cable and end
     private final Map<String, Boolean> verdicts = new HashMap<>();
     final Set<String> bare = new TreeSet<>();
 
-    BareCables(Study study) {
+    /** @param ac whether the alternating-current systems are looked at, not those of direct current */
+    BareCables(Study study, boolean ac) {
+        this.ac = ac;
         drawing = study.drawing();
         results = study.governing();
-        rules = RuleSets.published()
-                .find(drawing.vessel().ruleSet())
-                .orElse(RuleSets.published().get("iec60364"));
-        read();
-        for (Feed f : feeds) {
+        net = new BareNetwork(study, ac);
+        at = net.at;
+        for (Feed f : net.feeds) {
             Set<String> seen = new HashSet<>();
             seen.add(f.pin());
             walk(f, f.pin(), seen, new ArrayDeque<>(), f.needs());
         }
-        for (Edge e : edges) {
+        for (Edge e : net.edges) {
             if (e.kind() == 'c' && (isBare(e, e.a()) || isBare(e, e.b()))) {
                 bare.add(e.cable().id());
             }
         }
-    }
-
-    // ---- reading -----------------------------------------------------------------------------------------------
-
-    private boolean isDc(Component c, String terminal) {
-        return drawing.systems().require(c.systemOf(terminal)).nature().isDc();
-    }
-
-    private static boolean there(Component c) {
-        return c != null && c.refit() != RefitStatus.TO_BE_REMOVED;
-    }
-
-    private String pin(Component c, String terminal) {
-        return c.kind().terminals() == Kind.Terminals.ANY ? c.id() : c.id() + "." + terminal;
-    }
-
-    private boolean ok(TerminalRef t) {
-        Component c = drawing.components().get(t.component());
-        return there(c) && isDc(c, t.terminal());
-    }
-
-    private void edge(String a, String b, char kind, double lengthM, Cable w, Component device) {
-        Edge e = new Edge(edges.size(), a, b, kind, lengthM, w, device);
-        edges.add(e);
-        at.computeIfAbsent(a, k -> new ArrayList<>()).add(e);
-        if (!a.equals(b)) {
-            at.computeIfAbsent(b, k -> new ArrayList<>()).add(e);
-        }
-    }
-
-    private String pin(TerminalRef t) {
-        return pin(drawing.components().require(t.component()), t.terminal());
-    }
-
-    private void read() {
-        for (Cable w : drawing.cables().values()) {
-            if (w.refit() != RefitStatus.TO_BE_REMOVED && ok(w.from()) && ok(w.to())) {
-                double metres = results.cables().get(w.id()).lengthM();
-                edge(pin(w.from()), pin(w.to()), 'c', metres, w, null);
-            }
-        }
-        for (Link l : drawing.links().values()) {
-            if (ok(l.from()) && ok(l.to())) {
-                edge(pin(l.from()), pin(l.to()), 'l', l.lengthM(), null, null);
-            }
-        }
-        for (Component c : drawing.components().values()) {
-            if (there(c)) {
-                component(c);
-            }
-        }
-    }
-
-    private void component(Component c) {
-        String one = pin(c, "1");
-        String two = pin(c, "2");
-        if (!isDc(c, "1") && !(c.particulars() instanceof Conversion)) {
-            return;
-        }
-        if (c.particulars() instanceof Distribution.SheetLink s) {
-            Component mate = drawing.components().get(s.mate());
-            if (there(mate) && mate.kind() == Kind.SHEET_LINK && c.id().compareTo(mate.id()) < 0) {
-                edge(one, pin(mate, "1"), 'l', 0, null, null);
-            }
-        } else if (c.particulars() instanceof Switching.Changeover s) {
-            for (int way = 1; way <= s.ways(); way++) {
-                edge(pin(c, "" + way), pin(c, "" + (s.ways() + 1)), 'w', 0, null, c);
-            }
-        } else if (c.particulars() instanceof Switching.DiodeIsolator d) {
-            for (int out = 2; out <= d.outputs() + 1; out++) {
-                edge(one, pin(c, "" + out), 'd', 0, null, c);
-            }
-        } else if (c.kind() == Kind.DIODE) {
-            edge(one, two, 'd', 0, null, c);
-        } else if (inline(c.kind())) {
-            edge(one, two, rating(c).isPresent() || unrated(c) ? 'f' : 's', 0, null, c);
-        } else {
-            feed(c);
-        }
-    }
-
-    private static boolean inline(Kind k) {
-        return Set.of(
-                        Kind.FUSE,
-                        Kind.CIRCUIT_BREAKER,
-                        Kind.RESIDUAL_CURRENT_DEVICE,
-                        Kind.TERMINAL,
-                        Kind.IMPEDANCE,
-                        Kind.ISOLATOR,
-                        Kind.CONTACTOR,
-                        Kind.COMBINING_RELAY,
-                        Kind.SHUNT)
-                .contains(k);
-    }
-
-    private void feed(Component c) {
-        Double most = null; // infinite: wants a device
-        boolean battery = false;
-        Object p = c.particulars();
-        if (p instanceof Source.Battery || p instanceof Source.Supply) {
-            most = Double.POSITIVE_INFINITY;
-            battery = true;
-        } else if (p instanceof Source.LimitedSupply s) {
-            most = s.limitA() == null ? Double.POSITIVE_INFINITY : s.limitA();
-        } else if (p instanceof Source.CurrentSupply s) {
-            most = Math.abs(s.currentA());
-        } else if (p instanceof Source.Alternator s) {
-            most = zero(s.hotOutputA());
-        } else if (p instanceof Source.Turbine s) {
-            most = zero(s.ratedA());
-        } else if (p instanceof Source.PvArray s) {
-            most = zero(s.powerPointA() != null ? s.powerPointA() : s.shortCircuitA()) * s.inParallel();
-        } else if (p instanceof Conversion.PlainConverter) {
-            most = Double.POSITIVE_INFINITY;
-        } else if (p instanceof Conversion.DcDcConverter s) {
-            double set = s.setV() != null
-                    ? s.setV()
-                    : drawing.systems().require(c.systemOf("2")).nominalV();
-            double limit = s.ratedW() == null ? 0 : s.ratedW() / set;
-            most = s.selfLimiting() ? Math.max(limit, zero(s.faultA())) : Double.POSITIVE_INFINITY;
-        } else if (p instanceof Conversion.Charger s) {
-            most = s.selfLimiting() ? zero(s.ratedA()) : Double.POSITIVE_INFINITY;
-        } else if (p instanceof Conversion.InverterCharger s) {
-            most = zero(s.chargeA());
-        } else if (p instanceof Conversion.ChargeController s) {
-            most = zero(s.ratedA());
-        }
-        boolean converter = p instanceof Conversion;
-        String out = p instanceof Conversion.InverterCharger || !converter ? "1" : "2";
-        if (most != null && isDc(c, out)) {
-            SourceKind kind = battery ? SourceKind.BATTERY : SourceKind.CHARGING_SOURCE;
-            feeds.add(new Feed(c, pin(c, out), kind, most, Map.of()));
-        }
-    }
-
-    private static double zero(Double value) {
-        return value == null ? 0 : value;
-    }
-
-    // ---- devices -----------------------------------------------------------------------------------------------
-
-    private static Optional<Double> rating(Component c) {
-        if (c.particulars() instanceof Protection.Fuse f && f.poles() != Poles.NEGATIVE) {
-            return Optional.ofNullable(f.ratingA());
-        }
-        if (c.particulars() instanceof Protection.CircuitBreaker b && b.poles() != Poles.NEGATIVE) {
-            return Optional.ofNullable(b.settingA() != null ? b.settingA() : b.ratingA());
-        }
-        return c.particulars() instanceof Protection.ResidualCurrentDevice r && r.overcurrent()
-                ? Optional.ofNullable(r.ratingA())
-                : Optional.empty();
-    }
-
-    private static boolean unrated(Component c) {
-        boolean fuse = c.particulars() instanceof Protection.Fuse f && f.poles() != Poles.NEGATIVE;
-        boolean breaker = c.particulars() instanceof Protection.CircuitBreaker b && b.poles() != Poles.NEGATIVE;
-        return fuse || breaker || (c.particulars() instanceof Protection.ResidualCurrentDevice r && r.overcurrent());
-    }
-
-    private static String family(Component c) {
-        return c.particulars() instanceof Protection.Fuse f
-                ? f.family()
-                : c.particulars() instanceof Protection.CircuitBreaker b
-                        ? b.family()
-                        : ((Protection.ResidualCurrentDevice) c.particulars()).family();
-    }
-
-    private boolean guards(Component device, double ampacityA) {
-        Double rating = rating(device).orElse(null);
-        Optional<ProtectiveFamily> known = ProtectiveFamilies.published().find(family(device));
-        if (rating == null) {
-            return true;
-        }
-        Double most = known.isEmpty()
-                ? (Double) ampacityA
-                : rules.maxDeviceA(ampacityA, known.get()).maxDeviceA().orElse(null);
-        return most == null || rating <= most * (1 + 1e-9);
-    }
-
-    /** The ampacity of a conductor that the device just guards. */
-    private double neededA(Component device) {
-        double low = 0;
-        double high = 1e5;
-        for (int n = 0; n < 80; n++) {
-            double mid = (low + high) / 2;
-            if (guards(device, mid)) {
-                high = mid;
-            } else {
-                low = mid;
-            }
-        }
-        return rating(device).isEmpty() ? 0 : high;
     }
 
     private double ampacity(Edge e) {
@@ -283,14 +70,14 @@ final class BareCables {
                 continue;
             }
             if (e.kind() == 'c') {
-                boolean guarded = path.stream().anyMatch(d -> d.kind() == 'f' && guards(d.device(), ampacity(e)));
+                boolean guarded = path.stream().anyMatch(d -> d.kind() == 'f' && net.guards(d.device(), ampacity(e)));
                 if (!guarded) {
                     unguarded
                             .computeIfAbsent(e.n() + "@" + pin, k -> new ArrayList<>())
                             .add(new Path(f, needs));
                 }
             }
-            Map<String, String> more = passing(e, pin, needs);
+            Map<String, String> more = BareNetwork.passing(e, pin, needs);
             if (more != null && seen.add(e.other(pin))) {
                 path.addLast(e);
                 walk(f, e.other(pin), seen, path, more);
@@ -298,31 +85,6 @@ final class BareCables {
                 seen.remove(e.other(pin));
             }
         }
-    }
-
-    /** The switch positions needed when this edge is passed too; null if it cannot be passed. */
-    private static Map<String, String> passing(Edge e, String from, Map<String, String> needs) {
-        if (e.kind() == 'd' && !from.equals(e.a())) {
-            return null;
-        }
-        Map<String, String> more = new HashMap<>(needs);
-        String interlock = "";
-        if (e.kind() == 'w') {
-            interlock = ((Switching.Changeover) e.device().particulars()).interlock();
-            String before = more.put("way " + e.device().id(), e.a());
-            if (before != null && !before.equals(e.a())) {
-                return null;
-            }
-        } else if (e.device() != null && e.device().particulars() instanceof Switching.Contactor k) {
-            interlock = k.interlock();
-        }
-        if (!interlock.isEmpty()) {
-            String before = more.put("interlock " + interlock, e.device().id());
-            if (before != null && !before.equals(e.device().id())) {
-                return null;
-            }
-        }
-        return more;
     }
 
     // ---- verdict -----------------------------------------------------------------------------------------------
@@ -410,8 +172,9 @@ final class BareCables {
                 }
             }
         }
-        double needed =
-                devices.keySet().stream().mapToDouble(e -> neededA(e.device())).sum();
+        double needed = devices.keySet().stream()
+                .mapToDouble(e -> net.neededA(e.device()))
+                .sum();
         if (devices.isEmpty() || needed > ampacity(first)) {
             return false;
         }
@@ -422,10 +185,10 @@ final class BareCables {
     private List<Edge> ahead(String pin, Edge via) {
         return at.getOrDefault(pin, List.of()).stream()
                 .filter(e -> e.n() != via.n() && !e.a().equals(e.b()))
-                .filter(e -> passing(e, pin, Map.of()) != null)
+                .filter(e -> BareNetwork.passing(e, pin, Map.of()) != null)
                 .filter(e -> {
-                    Map<String, String> before = passing(via, via.other(pin), Map.of());
-                    return before == null || passing(e, pin, before) != null;
+                    Map<String, String> before = BareNetwork.passing(via, via.other(pin), Map.of());
+                    return before == null || BareNetwork.passing(e, pin, before) != null;
                 })
                 .toList();
     }
@@ -435,19 +198,23 @@ final class BareCables {
                 .anyMatch(p -> Double.isInfinite(p.feed().mostA()));
         boolean any = false;
         boolean fine = true;
-        for (Feed f : feeds) {
+        for (Feed f : net.feeds) {
             Double away = strong == Double.isInfinite(f.mostA()) ? byLinks(f.pin(), end) : null;
             if (away != null) {
                 any = true;
                 fine &= away + metres <= permitted(f.kind(), f.source(), sheathed, engine, devices) + 1e-9;
             }
         }
-        return any ? fine : metres <= permitted(SourceKind.DC_POINT, null, sheathed, engine, devices) + 1e-9;
+        return any
+                ? fine
+                : metres
+                        <= permitted(ac ? SourceKind.AC_SOURCE : SourceKind.DC_POINT, null, sheathed, engine, devices)
+                                + 1e-9;
     }
 
     private double permitted(SourceKind kind, Component source, boolean sheathed, boolean engine, int devices) {
-        double table = rules.firstDeviceWithinM(kind, sheathed).value();
-        if (!rules.id().equals("iec60364") || table <= 0.2) {
+        double table = net.rules.firstDeviceWithinM(kind, sheathed).value();
+        if (!net.rules.id().equals("iec60364") || table <= 0.2) {
             return table;
         }
         boolean battery = kind == SourceKind.BATTERY;
@@ -465,7 +232,7 @@ final class BareCables {
         while (!open.isEmpty()) {
             String pin = open.remove();
             for (Edge e : at.getOrDefault(pin, List.of())) {
-                boolean leads = e.kind() != 'c' && e.kind() != 'f' && passing(e, pin, Map.of()) != null;
+                boolean leads = e.kind() != 'c' && e.kind() != 'f' && BareNetwork.passing(e, pin, Map.of()) != null;
                 if (leads && !seen.containsKey(e.other(pin))) {
                     seen.put(e.other(pin), seen.get(pin) + e.lengthM());
                     open.add(e.other(pin));
@@ -475,8 +242,8 @@ final class BareCables {
         return seen.get(to);
     }
 
-    /** The direct-current cables that the program says are bare. */
-    static Set<String> ofProgram(Study study) {
+    /** The cables of direct or alternating current that the program says are bare. */
+    static Set<String> ofProgram(Study study, boolean ac) {
         Set<String> found = new TreeSet<>();
         for (Gap g : study.gaps()) {
             boolean bare = Set.of(Gap.Kind.NO_DEVICE, Gap.Kind.TOO_FAR, Gap.Kind.TOO_LARGE)
@@ -489,11 +256,12 @@ final class BareCables {
         found.removeIf(w -> {
             Cable c = study.drawing().cables().require(w);
             Component from = study.drawing().components().require(c.from().component());
-            return !study.drawing()
-                    .systems()
-                    .require(from.systemOf(c.from().terminal()))
-                    .nature()
-                    .isDc();
+            return study.drawing()
+                            .systems()
+                            .require(from.systemOf(c.from().terminal()))
+                            .nature()
+                            .isDc()
+                    == ac;
         });
         return found;
     }
