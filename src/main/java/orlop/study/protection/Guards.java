@@ -56,7 +56,8 @@ final class Guards {
         open.add(start);
         while (!open.isEmpty()) {
             int pin = open.remove();
-            for (int e : grid.at(pin)) {
+            for (int k = grid.start(pin); k < grid.start(pin + 1); k++) {
+                int e = grid.edge(k);
                 if (grid.device(e) != null || !grid.leaves(e, pin)) {
                     continue;
                 }
