@@ -3,6 +3,7 @@ package orlop.study.protection;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -58,8 +59,10 @@ public final class Coverage {
         guards = new Guards(grid, around, entrances);
         look(new Occasions(grid, around, entrances, ends.bridges()));
         noteShortRuns();
-        devices(entrances);
-        new SharedFeeds(grid, around, guards.zones()).note();
+        if (grid.hasDevices()) {
+            devices(entrances);
+            new SharedFeeds(grid, around, guards.zones()).note();
+        }
     }
 
     private void devices(List<Entrance> entrances) {
@@ -85,9 +88,13 @@ public final class Coverage {
         if (bare.size() <= MOST_DATED && occasions.conditions().size() > 1) {
             bare.forEach(b -> date(b, occasions));
         }
-        for (int n = 0; n < gaps.size() && !(also.isEmpty() && when.isEmpty()); n++) {
-            List<String> cables = List.copyOf(also.getOrDefault(n, Set.of()));
-            gaps.set(n, gaps.get(n).withAlso(cables, conditions(n, occasions.conditions())));
+        Set<Integer> told = new HashSet<>(also.keySet());
+        told.addAll(when.keySet());
+        for (int n : told) {
+            if (n < gaps.size()) {
+                List<String> cables = List.copyOf(also.getOrDefault(n, Set.of()));
+                gaps.set(n, gaps.get(n).withAlso(cables, conditions(n, occasions.conditions())));
+            }
         }
     }
 

@@ -32,6 +32,7 @@ final class Grid {
     private final double[] lengthM;
     private final boolean[] diode;
     private final Positions positions = new Positions();
+    private boolean anyDevice;
 
     Grid(Plan plan, Network network) {
         this.plan = plan;
@@ -57,6 +58,7 @@ final class Grid {
             boolean counts = c.device() != null && plan.calculates(system);
             devices[e] = counts ? DeviceModel.of(c.theDevice(), system.nature().isDc()) : null;
             DeviceModel d = devices[e];
+            anyDevice |= d != null;
             passesA[e] = d == null ? Double.POSITIVE_INFINITY : levels.leastAmpacityA(d);
             cable[e] = network.cableOf(e);
             needs[e] = c.device() == null ? NONE : needs(c, c.theDevice());
@@ -110,6 +112,11 @@ final class Grid {
 
     Plan plan() {
         return plan;
+    }
+
+    /** Whether there is any device against overcurrent at all. */
+    boolean hasDevices() {
+        return anyDevice;
     }
 
     Positions positions() {
