@@ -30,6 +30,7 @@ public final class Session {
 
     private final UiThread ui;
     private final Recalculator recalculator;
+    private final Explainer explainer;
     private final List<SessionListener> listeners = new ArrayList<>();
     private final Deque<Change> untold = new ArrayDeque<>();
     private boolean telling;
@@ -53,6 +54,7 @@ public final class Session {
         this.ui = ui;
         this.history = new History(start);
         this.recalculator = new Recalculator(maker, worker, ui, this::take, onFailure);
+        this.explainer = new Explainer(worker, ui, onFailure);
         this.state = fresh(start, file);
         recalculator.request(start);
     }
@@ -69,6 +71,11 @@ public final class Session {
     /** What holds now. */
     public SessionState state() {
         return state;
+    }
+
+    /** Tells how figures came about. */
+    public Explainer explainer() {
+        return explainer;
     }
 
     /** From now on this listener is told. */

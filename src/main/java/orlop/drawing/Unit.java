@@ -8,6 +8,8 @@ public enum Unit {
     VOLT("V", 4),
     OHM("Ω", 3),
     MILLIOHM("mΩ", 3),
+    OHM_PER_KILOMETRE("Ω/km", 4),
+    PER_KELVIN("1/K", 3),
     WATT("W", 3),
     VOLT_AMPERE("VA", 3),
     KILOWATT("kW", 3),

@@ -6,6 +6,7 @@ import java.awt.Graphics;
 import java.awt.LayoutManager;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -18,6 +19,7 @@ import orlop.desk.SessionState;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.findings.Severity;
+import orlop.study.working.Figure;
 
 /** The card of one component, cable, link or note: its particulars to edit, and its results. */
 final class Card {
@@ -28,9 +30,19 @@ final class Card {
     private final CardRows rows;
     private final JPanel results;
     private final JPanel more;
+    private final Consumer<Figure> onWorking;
 
-    Card(Session session, String item, int width, Drafts drafts, boolean moreOpen, Runnable onMore) {
+    /** @param onWorking shows how a figure came about */
+    Card(
+            Session session,
+            String item,
+            int width,
+            Drafts drafts,
+            boolean moreOpen,
+            Runnable onMore,
+            Consumer<Figure> onWorking) {
         this.item = item;
+        this.onWorking = onWorking;
         this.panel = new Box(new Column(width, Look.px(4)));
         panel.setOpaque(false);
         panel.setBorder(Flat.rim(10, 14, 12, 14));
@@ -179,7 +191,7 @@ final class Card {
         return Texts.of(s.drawing().links().contains(item) ? "editor.card.link" : "editor.card.note");
     }
 
-    private static JComponent result(ResultRows.Row r, boolean stale) {
+    private JComponent result(ResultRows.Row r, boolean stale) {
         JPanel line = Flat.clear(new BorderLayout(Look.px(6), 0));
         String name = r.label().startsWith("#")
                 ? Texts.of("editor.result.terminal-n", r.label().substring(1))
@@ -196,7 +208,19 @@ final class Card {
         label.setLabelFor(value);
         line.add(label, BorderLayout.WEST);
         line.add(value, BorderLayout.CENTER);
+        r.figure().ifPresent(f -> line.add(working(r, name, f), BorderLayout.EAST));
         return line;
+    }
+
+    private JButton working(ResultRows.Row r, String name, Figure figure) {
+        JButton b = new JButton("›");
+        b.setName("working." + r.label());
+        b.putClientProperty("JButton.buttonType", "toolBarButton");
+        b.setMargin(new java.awt.Insets(0, Look.px(6), 0, Look.px(6)));
+        b.setToolTipText(Texts.of("editor.working.show", name));
+        b.getAccessibleContext().setAccessibleName(b.getToolTipText());
+        b.addActionListener(e -> onWorking.accept(figure));
+        return b;
     }
 
     /** Puts the cursor into the field of a particular; opens what is folded away. */

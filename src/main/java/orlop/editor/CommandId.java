@@ -69,6 +69,7 @@ enum CommandId {
     SHOW_LOCKER("menu shift L"),
     SHOW_MARGIN("menu shift M"),
     SHOW_PATH("menu shift P"),
+    SHOW_WORKING("menu shift W"),
     SHOW_FINDINGS("menu shift F"),
     SHOW_REGISTER("menu shift R"),
     SHOW_CONDITIONS("menu shift O"),

@@ -21,6 +21,7 @@ import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
 import orlop.findings.Finding;
+import orlop.study.working.Figure;
 
 /** The margin on the right: the card of what is selected, and below it the notes on this sheet. */
 final class Margin implements SessionListener {
@@ -40,6 +41,7 @@ final class Margin implements SessionListener {
     private @Nullable Card card;
     private @Nullable GroupCard group;
     private boolean moreOpen;
+    private Consumer<Figure> onWorking = f -> {};
 
     Margin(Session session, SheetCanvas canvas, Pointing pointing, Consumer<Finding> onCure) {
         this.session = session;
@@ -113,6 +115,11 @@ final class Margin implements SessionListener {
         return panel;
     }
 
+    /** @param listener shows how a figure of the selected item came about */
+    void onWorking(Consumer<Figure> listener) {
+        onWorking = listener;
+    }
+
     @Override
     public void changed(SessionState before, SessionState after) {
         boolean sameItems = Same.object(before.drawing(), after.drawing())
@@ -139,7 +146,7 @@ final class Margin implements SessionListener {
         group = null;
         Optional<String> id = s.soleSelection();
         if (id.isPresent()) {
-            Card c = new Card(session, id.get(), inner, drafts, moreOpen, this::toggleMore);
+            Card c = new Card(session, id.get(), inner, drafts, moreOpen, this::toggleMore, f -> onWorking.accept(f));
             card = c;
             cardPlace.add(c.panel());
         } else if (s.selection().isEmpty()) {

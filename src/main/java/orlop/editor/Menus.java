@@ -59,7 +59,7 @@ final class Menus {
                 null);
         m.checks(CommandId.SHOW_SIZE, CommandId.SHOW_LENGTH, CommandId.SHOW_CURRENT, CommandId.SHOW_DROP);
         m.checks(CommandId.SHOW_FAULT, null, CommandId.SHOW_STRIP, CommandId.SHOW_LOCKER, CommandId.SHOW_MARGIN);
-        m.checks(CommandId.SHOW_PATH, CommandId.SHOW_FINDINGS, CommandId.SHOW_CONDITIONS);
+        m.checks(CommandId.SHOW_PATH, CommandId.SHOW_WORKING, CommandId.SHOW_FINDINGS, CommandId.SHOW_CONDITIONS);
         m.checks(CommandId.SHOW_REGISTER, null, CommandId.DARK);
         m.menu("check", CommandId.NEXT_FINDING, CommandId.PREVIOUS_FINDING, CommandId.CURE, CommandId.ACCEPT, null);
         m.fill(m.last(), CommandId.CHECK_AGAIN);

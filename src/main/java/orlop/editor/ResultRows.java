@@ -1,7 +1,9 @@
 package orlop.editor;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.SessionState;
@@ -16,6 +18,7 @@ import orlop.study.FaultRange;
 import orlop.study.GovernedBy;
 import orlop.study.Results;
 import orlop.study.TerminalResult;
+import orlop.study.working.Figure;
 
 /** The results of a component or cable as lines of its card. */
 final class ResultRows {
@@ -30,7 +33,14 @@ final class ResultRows {
      * @param value as it is shown
      * @param severity how bad it is, null for not at all
      */
-    record Row(String label, String value, @Nullable Severity severity) {}
+    record Row(String label, String value, @Nullable Severity severity) {
+        /** The figure whose working can be shown; empty for what has none. */
+        Optional<Figure> figure() {
+            return Arrays.stream(Figure.values())
+                    .filter(f -> f.word().equals(label.equals("design-current") ? "least-area" : label))
+                    .findFirst();
+        }
+    }
 
     /** The results of this item in the condition that is shown; empty if there are none. */
     static List<Row> of(SessionState s, String item) {
@@ -62,8 +72,9 @@ final class ResultRows {
         } else if (w.currentA() != null) {
             add("current", current(w), over(Math.abs(w.currentA()), w.ampacityA()));
         }
-        if (w.ampacityFromMemory() && w.ampacityA() != null) {
-            add("ampacity", Texts.of("editor.result.from-memory"));
+        if (w.ampacityA() != null) {
+            String amps = text(w.ampacityA(), Unit.AMPERE);
+            add("ampacity", w.ampacityFromMemory() ? Texts.of("editor.result.from-memory", amps) : amps);
         }
         if (w.designCurrentA() != null) {
             add("design-current", text(w.designCurrentA(), Unit.AMPERE), over(w.designCurrentA(), w.ampacityA()));

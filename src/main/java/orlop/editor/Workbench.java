@@ -19,6 +19,7 @@ final class Workbench {
 
     static {
         FOLDS.put(CommandId.SHOW_PATH, "path");
+        FOLDS.put(CommandId.SHOW_WORKING, "working");
         FOLDS.put(CommandId.SHOW_FINDINGS, "findings");
         FOLDS.put(CommandId.SHOW_CONDITIONS, "conditions");
         FOLDS.put(CommandId.SHOW_REGISTER, "register");
@@ -31,6 +32,7 @@ final class Workbench {
     private final ContextMenus menus;
     private final Locker locker;
     private final Margin margin;
+    private final WorkingView working;
     private final FoldOut foldOut;
     private final JPanel strip;
     private final FindCommands finds;
@@ -96,9 +98,17 @@ final class Workbench {
         new HelpCommands(prompts, all).addTo(commands);
         this.finds = new FindCommands(session, canvas, all, margin::show);
         finds.addTo(commands);
+        this.working = new WorkingView(session, this::showsWorking);
         this.foldOut = new FoldOut(settings, pages());
+        margin.onWorking(figure -> {
+            foldOut.open("working");
+            working.open(figure);
+        });
         FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> foldOut.toggle(page)));
-        foldOut.onFold(this::foldMarks);
+        foldOut.onFold(() -> {
+            foldMarks();
+            working.look();
+        });
         if (!commands.complete()) {
             throw new IllegalStateException("a command has no body");
         }
@@ -112,9 +122,14 @@ final class Workbench {
         commands.refresh();
     }
 
+    private boolean showsWorking() {
+        return foldOut != null && foldOut.shows("working");
+    }
+
     private Map<String, JComponent> pages() {
         Map<String, JComponent> pages = new LinkedHashMap<>();
         pages.put("path", new PathView(session));
+        pages.put("working", working.panel());
         pages.put("findings", new FindingsTable(session, margin::show).panel());
         pages.put("conditions", new ConditionsView(session, commands).panel());
         pages.put("register", new RegisterView(session, commands).panel());

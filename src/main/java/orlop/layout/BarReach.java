@@ -1,23 +1,27 @@
 package orlop.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import orlop.drawing.TerminalRef;
 
 /**
- * Draws a bar longer where a terminal that faces it stands a little beyond its end, so that the line falls straight from it,
- * as long as nothing stands in the way.
+ * Draws a bar longer where terminals that face it stand beyond its end, each not far from the one before, so that the lines
+ * fall straight from it, as long as nothing stands in the way.
  */
 final class BarReach {
-    /** What stands farther beyond the end is reached by a line with corners. */
+    /** What stands farther from the end, or from the last tap beyond it, is reached by a line with corners. */
     private static final double MOST_MM = 40;
 
     private static final double BEYOND_MM = 2.5;
     private static final double CLEAR_MM = 5;
 
     private BarReach() {}
+
+    /** An end of a line to a bar: its place along the bar, and whether its terminal faces the bar. */
+    private record Hanging(double atMm, boolean straight) {}
 
     static List<Placed> lengthened(List<Placed> placed, BarLengths lengths) {
         Map<String, Placed> byId = new LinkedHashMap<>();
@@ -33,35 +37,59 @@ final class BarReach {
 
     private static Placed reaching(Placed p, Rect bar, Map<String, Placed> all, List<TerminalRef> ends) {
         boolean lying = bar.width() >= bar.height();
-        double first = lying ? bar.minX() : bar.minY();
-        double last = lying ? bar.maxX() : bar.maxY();
-        List<Double> facing = new ArrayList<>();
-        int before = 0;
-        int behind = 0;
+        List<Hanging> hanging = new ArrayList<>();
         for (TerminalRef end : ends) {
             Placed q = all.get(end.component());
             Port port = q == null || q.anySpot() ? null : q.port(end.terminal()).orElse(null);
             if (port != null) {
-                double at = lying ? port.x() : port.y();
-                boolean straight = faces(port, bar, lying) && at >= first - MOST_MM && at <= last + MOST_MM;
-                before += !straight && at < first ? 1 : 0;
-                behind += !straight && at > last ? 1 : 0;
-                if (straight) {
-                    facing.add(at);
-                }
+                hanging.add(new Hanging(lying ? port.x() : port.y(), faces(port, bar, lying)));
             }
         }
-        // Beyond the outermost straight tap there is room for what leads farther: its lines cross none then.
-        double min = first;
-        double max = last;
-        for (double at : facing) {
-            min = Math.min(min, at - BEYOND_MM - before * Taps.WIDE_MM);
-            max = Math.max(max, at + BEYOND_MM + behind * Taps.WIDE_MM);
+        Rect now = bar;
+        for (double max : lengths(hanging, lying ? bar.maxX() : bar.maxY(), 1)) {
+            Rect longer = with(bar, lying, lying ? bar.minX() : bar.minY(), max);
+            if (free(p, longer, all)) {
+                now = longer;
+                break;
+            }
         }
-        Rect wanted = with(bar, lying, min, last);
-        Rect now = free(p, wanted, all) ? wanted : bar;
-        Rect whole = with(now, lying, lying ? now.minX() : now.minY(), max);
-        return grown(p, bar, free(p, whole, all) ? whole : now);
+        for (double min : lengths(hanging, lying ? bar.minX() : bar.minY(), -1)) {
+            Rect longer = with(now, lying, min, lying ? now.maxX() : now.maxY());
+            if (free(p, longer, all)) {
+                return grown(p, bar, longer);
+            }
+        }
+        return grown(p, bar, now);
+    }
+
+    /**
+     * Where a bar could end, the farthest first: beyond each tap that falls straight and is not far from the one before.
+     * There it has room for what leads farther still, whose lines cross none then.
+     *
+     * @param end where it ends now
+     * @param out 1 towards greater coordinates, -1 towards smaller ones
+     */
+    private static List<Double> lengths(List<Hanging> hanging, double end, int out) {
+        List<Hanging> outwards = hanging.stream()
+                .sorted(Comparator.comparingDouble(h -> h.atMm * out))
+                .toList();
+        int farther =
+                (int) hanging.stream().filter(h -> (h.atMm - end) * out > 0).count();
+        List<Double> ends = new ArrayList<>();
+        double reached = end;
+        double before = end;
+        for (Hanging h : outwards) {
+            boolean beyond = (h.atMm - end) * out > 0;
+            farther -= beyond ? 1 : 0;
+            boolean there = (reached - h.atMm) * out >= 0;
+            if (h.straight && (there || (h.atMm - before) * out <= MOST_MM)) {
+                double wanted = h.atMm + out * (BEYOND_MM + farther * Taps.WIDE_MM);
+                before = beyond ? h.atMm : before;
+                reached = (wanted - reached) * out > 0 ? wanted : reached;
+                ends.add(0, reached);
+            }
+        }
+        return ends;
     }
 
     private static boolean faces(Port port, Rect bar, boolean lying) {

@@ -66,6 +66,11 @@ public final class Labeller {
         return ground.free(r, owner);
     }
 
+    /** Whether nothing lies here, no text and no leader either: to be asked after all have been placed. */
+    public boolean open(Rect r) {
+        return ground.clear("\n", r);
+    }
+
     /** A place for each label, by id, in the order given. To be called once. */
     public Map<String, Label.Put> place(List<Label> wanted) {
         return place(wanted, null).places();

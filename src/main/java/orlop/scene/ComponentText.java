@@ -25,6 +25,9 @@ import orlop.study.TerminalResult;
 /** The texts of a component: tag, name, main particulars, and what a source gives or a bar has. */
 final class ComponentText {
     private static final double WIDE_MM = 36;
+    /** Width of a component's text in a narrow room. */
+    static final double NARROW_MM = 14;
+
     private static final double INSIDE_MM = 14;
     private static final int MOST_LINES = 3;
 
@@ -39,7 +42,12 @@ final class ComponentText {
     }
 
     TextBlock block() {
-        return bar() ? barBlock() : symbolBlock();
+        return bar() ? barBlock() : symbolBlock(WIDE_MM, MOST_LINES);
+    }
+
+    /** The same words in short lines, for where the room is narrow. */
+    TextBlock narrow() {
+        return bar() ? barBlock() : symbolBlock(NARROW_MM, Integer.MAX_VALUE);
     }
 
     private boolean bar() {
@@ -47,15 +55,16 @@ final class ComponentText {
                 || component.particulars() instanceof Distribution.DistributionBoard;
     }
 
-    private TextBlock symbolBlock() {
+    private TextBlock symbolBlock(double wideMm, int mostLines) {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line(List.of(tag(Ink.INK))));
-        add(lines, component.name(), Ink.INK);
-        add(lines, inside().isEmpty() ? mate() : "", brokenLink() ? Ink.DEFECT : Ink.QUIET);
-        add(lines, particulars(), Ink.QUIET);
-        add(lines, result(), dead() ? Ink.DEAD : ink);
-        add(lines, switching().label(view.words()), Ink.INK);
-        add(lines, status(), Ink.QUIET);
+        Setting set = new Setting(lines, wideMm, mostLines);
+        set.add(component.name(), Ink.INK);
+        set.add(inside().isEmpty() ? mate() : "", brokenLink() ? Ink.DEFECT : Ink.QUIET);
+        set.add(particulars(), Ink.QUIET);
+        set.add(result(), dead() ? Ink.DEAD : ink);
+        set.add(switching().label(view.words()), Ink.INK);
+        set.add(status(), Ink.QUIET);
         return TextBlock.of(lines);
     }
 
@@ -83,11 +92,15 @@ final class ComponentText {
         return TextBlock.of(List.of(new Line(runs)));
     }
 
-    private static void add(List<Line> lines, String text, Ink ink) {
-        if (!text.isEmpty()) {
-            for (String s : TextBlock.wrapped(text, WIDE_MM, TextBlock.SIZE_MM, Weight.REGULAR, MOST_LINES)) {
-                if (!s.isEmpty()) {
-                    lines.add(Line.of(s, Weight.REGULAR, ink));
+    /** Adds texts to lines of a width. */
+    private record Setting(List<Line> lines, double wideMm, int mostLines) {
+        void add(String text, Ink ink) {
+            if (!text.isEmpty()) {
+                for (String s : TextBlock.wrapped(text, wideMm, TextBlock.SIZE_MM, Weight.REGULAR, mostLines)) {
+                    String line = s.endsWith(" ·") ? s.substring(0, s.length() - 2) : s;
+                    if (!line.isEmpty()) {
+                        lines.add(Line.of(line, Weight.REGULAR, ink));
+                    }
                 }
             }
         }

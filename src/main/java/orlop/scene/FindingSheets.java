@@ -60,7 +60,7 @@ final class FindingSheets {
     private record LegendPart(List<LegendRow> rows) implements Part {
         @Override
         public double height() {
-            return rows.stream().mapToDouble(LegendRow::heightMm).sum();
+            return rows.size() * LegendRow.HEIGHT_MM;
         }
 
         @Override
@@ -69,7 +69,7 @@ final class FindingSheets {
             double y = top;
             for (LegendRow row : rows) {
                 marks.addAll(row.marks(x, y, LegendRow.SAMPLE_MM));
-                y += row.heightMm();
+                y += LegendRow.HEIGHT_MM;
             }
             String spoken = String.join("; ", rows.stream().map(LegendRow::text).toList());
             double width = rows.stream()
@@ -101,19 +101,9 @@ final class FindingSheets {
     /** The legend comes first, so that it stands on the sheet that is named for it. */
     private List<Part> legend(List<LegendRow> rows) {
         List<Part> parts = new ArrayList<>();
-        List<LegendRow> column = new ArrayList<>();
-        double used = 0;
-        for (LegendRow row : rows) {
-            if (used + row.heightMm() > body.height() && !column.isEmpty()) {
-                parts.add(new LegendPart(List.copyOf(column)));
-                column.clear();
-                used = 0;
-            }
-            column.add(row);
-            used += row.heightMm();
-        }
-        if (!column.isEmpty()) {
-            parts.add(new LegendPart(List.copyOf(column)));
+        int most = Math.max(1, (int) (body.height() / LegendRow.HEIGHT_MM));
+        for (int from = 0; from < rows.size(); from += most) {
+            parts.add(new LegendPart(List.copyOf(rows.subList(from, Math.min(rows.size(), from + most)))));
         }
         return parts;
     }
@@ -121,7 +111,7 @@ final class FindingSheets {
     private void paper(ItemMaker items, SheetNumber number) {
         frame.draw(items, words);
         new TitleBlock(request, number).draw(items, frame.titleBlock());
-        new Legend(words, frame.foot()).draw(items, List.of(), "", body);
+        new Legend(words, frame.foot()).draw(items, List.of(), "", Legend.Spare.NONE);
         String head = words.text(Message.of("scene.findings.head", String.valueOf(number.position()), sheet.title()));
         TextBlock block = new TextBlock(List.of(Line.of(head, Weight.BOLD, Ink.INK)), 3.5);
         Rect at = Rect.of(body.minX(), frame.body().minY() + 5, block.width(), block.height());

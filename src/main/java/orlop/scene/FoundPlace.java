@@ -35,6 +35,8 @@ record FoundPlace(
         @Nullable Proposal proposal) {
     private static final double HALF_MM = 5;
     private static final double CORNER_MM = 5;
+    private static final double BETWEEN_MM = 8;
+    private static final Rect NOWHERE = new Rect(0, 0, 0, 0);
 
     /**
      * A device that is not there, standing in a leg of a cable.
@@ -52,10 +54,11 @@ record FoundPlace(
         int index = 1;
         for (Finding f : view.request().findings()) {
             if (sheet(view.drawing(), f).equals(view.request().sheet())) {
-                places.add(of(view, index, f, drawable));
+                places.add(of(view, index, f));
             }
             index++;
         }
+        places = inRow(places, drawable);
         places.sort(Comparator.<FoundPlace>comparingDouble(p -> Math.rint(p.target.centreY()))
                 .thenComparingDouble(p -> p.target.centreX())
                 .thenComparingInt(FoundPlace::index));
@@ -95,16 +98,30 @@ record FoundPlace(
         return a.place().sheet();
     }
 
-    /** At its item; what is not drawn stands in the upper right corner. */
-    private static FoundPlace of(SheetView view, int index, Finding f, Rect drawable) {
+    /** Sets what has no place of its own side by side in the upper right corner. */
+    private static List<FoundPlace> inRow(List<FoundPlace> places, Rect drawable) {
+        long left = places.stream().filter(p -> p.target.equals(NOWHERE)).count();
+        List<FoundPlace> all = new ArrayList<>();
+        for (FoundPlace p : places) {
+            if (p.target.equals(NOWHERE)) {
+                Point at = new Point(drawable.maxX() - CORNER_MM - BETWEEN_MM * --left, drawable.minY() + CORNER_MM);
+                all.add(new FoundPlace(p.index, 0, p.finding, Rect.around(at, at), null));
+            } else {
+                all.add(p);
+            }
+        }
+        return all;
+    }
+
+    /** At its item; what is not drawn has no place yet. */
+    private static FoundPlace of(SheetView view, int index, Finding f) {
         Placed p = view.placed().get(f.place().item());
         if (p != null) {
             return new FoundPlace(index, 0, f, p.ink(), null);
         }
         Way way = view.ways().get(f.place().item());
         if (way == null) {
-            Point corner = new Point(drawable.maxX() - CORNER_MM, drawable.minY() + CORNER_MM);
-            return new FoundPlace(index, 0, f, Rect.around(corner, corner), null);
+            return new FoundPlace(index, 0, f, NOWHERE, null);
         }
         double along = along(view, way, f.place());
         if (f.proposed() != null) {

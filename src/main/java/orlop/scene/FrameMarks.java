@@ -18,7 +18,9 @@ final class FrameMarks {
     private static final double FRAME_LINE_MM = 0.7;
     private static final double FIELD_LINE_MM = 0.35;
     private static final double LETTER_MM = 3.5;
-    private static final double CENTRING_MM = 5;
+    /** How far the centring marks reach into the frame. */
+    static final double CENTRING_MM = 5;
+
     private static final double TRIM_LONG_MM = 10;
     private static final double TRIM_SHORT_MM = 5;
 

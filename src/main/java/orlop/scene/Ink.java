@@ -27,7 +27,9 @@ public enum Ink {
     SYSTEM_3(true),
     SYSTEM_4(true),
     SYSTEM_5(true),
-    SYSTEM_6(true);
+    SYSTEM_6(true),
+    /** Protective and bonding conductors, whatever feeds what. */
+    PROTECTIVE(true);
 
     private static final List<Ink> SYSTEMS = List.of(SYSTEM_1, SYSTEM_2, SYSTEM_3, SYSTEM_4, SYSTEM_5, SYSTEM_6);
     private final boolean forText;

@@ -3,6 +3,7 @@ package orlop.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import orlop.drawing.Message;
 import orlop.drawing.Words;
 import orlop.layout.Rect;
@@ -14,8 +15,13 @@ import orlop.scene.TextBlock.Line;
 final class Legend {
     private static final double INSET_MM = 4;
     private static final double TOP_MM = 1.2;
-    private static final double BETWEEN_MM = 3.5;
     private static final double NOTICE_MM = 4;
+    private static final double BOX_MM = 0.18;
+    private static final double AROUND_MM = 2.5;
+    private static final double HEAD_MM = 4.5;
+    private static final double CLEAR_MM = 4;
+    private static final double STEP_MM = 5;
+    private static final List<Integer> SHAPES = List.of(2, 3, 4, 1);
 
     private final Words words;
     private final Rect rect;
@@ -25,115 +31,116 @@ final class Legend {
         this.rect = rect;
     }
 
+    /** Whether nothing lies in a rectangle. */
+    interface Room {
+        boolean open(Rect r);
+    }
+
     /**
-     * Draws the cautions and as many rows as there is room for, and gives back the others.
+     * Where else on the sheet rows may stand for which the foot has no room.
      *
-     * @param spare where else on the sheet the last rows may stand, if all that are left have room there
+     * @param beside a room that is kept free, or one without height
+     * @param field the field of the drawing
+     * @param room tells where in it nothing lies
      */
-    List<LegendRow> draw(ItemMaker items, List<LegendRow> rows, String next, Rect spare) {
+    record Spare(Rect beside, Rect field, Room room) {
+        static final Spare NONE = new Spare(new Rect(0, 0, 0, 0), new Rect(0, 0, 0, 0), r -> false);
+    }
+
+    /**
+     * Draws the cautions and as many rows as there is room for, at the foot, else beside it, else in a free part of the
+     * drawing's field, and gives back the others.
+     */
+    List<LegendRow> draw(ItemMaker items, List<LegendRow> rows, String next, Spare spare) {
         double bottom = caution(items) - TOP_MM;
-        List<Spot> places = places(rows, bottom);
-        if (places.size() == rows.size()) {
-            add(items, rows, places, List.of());
-            return List.of();
-        }
-        List<LegendRow> rest = rows.subList(places.size(), rows.size());
-        List<Spot> beside = column(rest, spare);
-        if (beside.size() == rest.size()) {
-            add(items, rows.subList(0, places.size()), places, List.of());
-            add(items, rest, beside, List.of());
+        LegendBlock foot = foot(rows, bottom);
+        List<LegendRow> rest = rows.subList(foot.rows(), rows.size());
+        if (rest.isEmpty() || besides(items, rest, spare.beside()) || inField(items, rest, spare)) {
+            foot.draw(items, rect.minX() + INSET_MM, rect.minY() + TOP_MM, List.of());
             return List.of();
         }
         String text = words.text(Message.of("scene.legend.more", next));
         TextBlock notice = TextBlock.of(List.of(Line.of(text, Weight.BOLD, Ink.INK)));
         Rect at = Rect.of(rect.minX() + INSET_MM, bottom - notice.height(), notice.width(), notice.height());
-        places = places(rows, bottom - NOTICE_MM);
-        add(items, rows.subList(0, places.size()), places, notice.marks(at, Side.RIGHT));
-        return rows.subList(places.size(), rows.size());
+        foot = foot(rows, bottom - NOTICE_MM);
+        foot.draw(items, rect.minX() + INSET_MM, rect.minY() + TOP_MM, notice.marks(at, Side.RIGHT));
+        return rows.subList(foot.rows(), rows.size());
     }
 
-    /** Where a row stands, and how wide the samples of its column are. */
-    private record Spot(Rect rect, double sampleMm) {}
+    private LegendBlock foot(List<LegendRow> rows, double bottom) {
+        int fitting = (int) Math.floor((bottom - rect.minY() - TOP_MM) / LegendRow.HEIGHT_MM + 1e-9);
+        return fitting < 1
+                ? new LegendBlock(List.of())
+                : LegendBlock.of(rows, fitting).within(rect.width() - 2 * INSET_MM);
+    }
 
-    /** Column by column, each as wide as its widest sample and text; fewer than rows where there is no more room. */
-    private List<Spot> places(List<LegendRow> rows, double bottom) {
-        List<Spot> places = new ArrayList<>();
-        double x = rect.minX() + INSET_MM;
-        int next = 0;
-        while (next < rows.size()) {
-            List<LegendRow> column = column(rows, next, bottom - rect.minY() - TOP_MM);
-            double sample =
-                    column.stream().mapToDouble(LegendRow::sampleMm).max().orElse(0);
-            double width =
-                    column.stream().mapToDouble(r -> r.width(sample)).max().orElse(0);
-            if (column.isEmpty() || x + width > rect.maxX() - INSET_MM) {
-                return places;
-            }
-            double y = rect.minY() + TOP_MM;
-            for (LegendRow row : column) {
-                places.add(new Spot(Rect.of(x, y, row.width(sample), row.heightMm()), sample));
-                y += row.heightMm();
-            }
-            x += width + BETWEEN_MM;
-            next += column.size();
+    /** At the foot of a room that is kept free. */
+    private boolean besides(ItemMaker items, List<LegendRow> rows, Rect room) {
+        LegendBlock one = LegendBlock.of(rows, rows.size());
+        boolean fits = one.height() + HEAD_MM <= room.height() && one.width() <= room.width();
+        if (fits) {
+            double top = room.maxY() - one.height();
+            one.draw(items, room.minX(), top, head(room.minX(), top - HEAD_MM));
         }
-        return places;
+        return fits;
     }
 
-    /** One column at the foot of a room; empty if they do not all fit. */
-    private static List<Spot> column(List<LegendRow> rows, Rect room) {
-        double height = rows.stream().mapToDouble(LegendRow::heightMm).sum();
-        double sample = rows.stream().mapToDouble(LegendRow::sampleMm).max().orElse(0);
-        double width = rows.stream().mapToDouble(r -> r.width(sample)).max().orElse(0);
-        List<Spot> places = new ArrayList<>();
-        double y = room.maxY() - height;
-        if (height <= room.height() && width <= room.width()) {
-            for (LegendRow row : rows) {
-                places.add(new Spot(Rect.of(room.minX(), y, row.width(sample), row.heightMm()), sample));
-                y += row.heightMm();
+    private List<Mark> head(double x, double y) {
+        String head = words.text("scene.legend.head");
+        TextBlock line = TextBlock.of(List.of(Line.of(head, Weight.BOLD, Ink.QUIET)));
+        return line.marks(Rect.of(x, y, line.width(), line.height()), Side.RIGHT);
+    }
+
+    /** In a box of its own, so that no sample is taken for a part of the drawing. */
+    private boolean inField(ItemMaker items, List<LegendRow> rows, Spare spare) {
+        for (int columns : SHAPES) {
+            LegendBlock block = LegendBlock.of(rows, (rows.size() + columns - 1) / columns);
+            double width = block.width() + 2 * AROUND_MM;
+            double height = block.height() + 2 * AROUND_MM + HEAD_MM;
+            Optional<Rect> box = find(spare, width, height);
+            if (box.isPresent()) {
+                Rect b = box.get();
+                List<Mark> more = new ArrayList<>(head(b.minX() + AROUND_MM, b.minY() + AROUND_MM));
+                more.add(new Mark.Box(b, null, Ink.QUIET, BOX_MM, Mark.Dash.SOLID));
+                block.draw(items, b.minX() + AROUND_MM, b.minY() + AROUND_MM + HEAD_MM, more);
+                return true;
             }
         }
-        return places;
+        return false;
     }
 
-    private static List<LegendRow> column(List<LegendRow> rows, int from, double heightMm) {
-        double used = 0;
-        int to = from;
-        while (to < rows.size() && used + rows.get(to).heightMm() <= heightMm + 1e-9) {
-            used += rows.get(to++).heightMm();
+    /** The lowest free place, of those the one farthest to the right. */
+    private static Optional<Rect> find(Spare spare, double width, double height) {
+        Rect f = spare.field().grown(-CLEAR_MM);
+        for (double y = f.maxY() - height; y >= f.minY(); y -= STEP_MM) {
+            for (double x = f.maxX() - width; x >= f.minX(); x -= STEP_MM) {
+                Rect r = Rect.of(x, y, width, height);
+                if (spare.room().open(r.grown(CLEAR_MM - 1))) {
+                    return Optional.of(r);
+                }
+            }
         }
-        return rows.subList(from, to);
+        return Optional.empty();
     }
 
-    private static void add(ItemMaker items, List<LegendRow> rows, List<Spot> places, List<Mark> notice) {
-        List<Mark> marks = new ArrayList<>();
-        List<String> spoken = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            marks.addAll(rows.get(i)
-                    .marks(
-                            places.get(i).rect().minX(),
-                            places.get(i).rect().minY(),
-                            places.get(i).sampleMm()));
-            spoken.add(rows.get(i).text());
-        }
-        marks.addAll(notice);
-        if (!marks.isEmpty()) {
-            Rect bounds = places.stream().map(Spot::rect).reduce(Rect::union).orElseGet(() -> ItemMaker.bounds(marks));
-            Rect all = notice.isEmpty() ? bounds : bounds.union(ItemMaker.bounds(notice));
-            items.add(Role.LEGEND, "", String.join("; ", spoken), all, marks, Map.of());
-        }
-    }
-
-    /** At the foot, as many lines as it takes. Returns its upper edge. */
+    /** At the foot, as many lines as it takes, about equally long. Returns its upper edge. */
     private double caution(ItemMaker items) {
         String text = words.text("scene.caution");
+        List<Line> lines = lines(text, rect.width() - 2 * INSET_MM);
         double width = rect.width() - 2 * INSET_MM;
-        List<Line> lines = new ArrayList<>();
-        NoteBlock.wrap(lines, text, width, Weight.BOLD, Ink.INK);
-        TextBlock block = TextBlock.of(lines);
+        while (width > STEP_MM && lines(text, width - STEP_MM).size() == lines.size()) {
+            width -= STEP_MM;
+        }
+        TextBlock block = TextBlock.of(lines(text, width));
         double top = rect.maxY() - 1.5 - block.height();
         Rect at = Rect.of(rect.minX() + INSET_MM, top, block.width(), block.height());
         items.add(Role.CAUTION, "", text, block.marks(at, Side.RIGHT), Map.of());
         return top;
+    }
+
+    private static List<Line> lines(String text, double width) {
+        List<Line> lines = new ArrayList<>();
+        NoteBlock.wrap(lines, text, width, Weight.BOLD, Ink.INK);
+        return lines;
     }
 }

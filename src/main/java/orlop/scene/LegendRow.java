@@ -11,10 +11,12 @@ import orlop.scene.TextBlock.Line;
  * One line of a legend: a sample, and what it means.
  *
  * @param sample draws the sample with its middle at a point
- * @param heightMm of the row
  * @param sampleMm width of the sample
  */
-record LegendRow(String text, double heightMm, double sampleMm, Sample sample) {
+record LegendRow(String text, double sampleMm, Sample sample) {
+    /** Height of every row, so that the rows of all columns stand side by side. */
+    static final double HEIGHT_MM = 4.15;
+
     /** Width of the samples. */
     static final double SAMPLE_MM = 11;
 
@@ -25,8 +27,8 @@ record LegendRow(String text, double heightMm, double sampleMm, Sample sample) {
         List<Mark> at(double x, double y);
     }
 
-    LegendRow(String text, double heightMm, Sample sample) {
-        this(text, heightMm, SAMPLE_MM, sample);
+    LegendRow(String text, Sample sample) {
+        this(text, SAMPLE_MM, sample);
     }
 
     /** Its width in a column whose samples are so wide. */
@@ -40,7 +42,7 @@ record LegendRow(String text, double heightMm, double sampleMm, Sample sample) {
 
     /** The marks of the row with its upper left corner at a point, in a column whose samples are so wide. */
     List<Mark> marks(double x, double top, double columnSampleMm) {
-        double y = top + heightMm / 2;
+        double y = top + HEIGHT_MM / 2;
         List<Mark> marks = new ArrayList<>(sample.at(x + columnSampleMm / 2, y));
         TextBlock b = block();
         Rect at = Rect.of(x + columnSampleMm + GAP_MM, y - b.height() / 2 + 0.2, b.width(), b.height());

@@ -32,9 +32,8 @@ import orlop.symbols.SymbolLibrary;
 
 /** What is explained on a sheet: only the marks, systems, lines and symbols that stand on it. */
 final class LegendRows {
-    private static final double LINE_MM = 3.6;
-    private static final double MARKER_MM = 5.1;
-    private static final double SYMBOL_MM = 4.4;
+    private static final double MARKER_MM = 3.7;
+    private static final double SYMBOL_MM = 3.9;
     private static final double SYMBOL_SCALE = 0.5;
     private static final double WIDE_MM = 8;
     private static final double LEAST_MM = 4.5;
@@ -63,24 +62,23 @@ final class LegendRows {
         return r.rows;
     }
 
-    private void row(String key, double height, LegendRow.Sample sample) {
-        rows.add(new LegendRow(words.text(key), height, sample));
+    private void row(String key, LegendRow.Sample sample) {
+        rows.add(new LegendRow(words.text(key), sample));
     }
 
     private void marks() {
         for (Severity s : Severity.values()) {
             if (found.stream().anyMatch(f -> f.finding().severity() == s)) {
-                row("scene.legend." + s.word(), MARKER_MM, (x, y) -> Marker.marks(s, x, y, "", false));
+                row("scene.legend." + s.word(), (x, y) -> Marker.sample(s, x, y, MARKER_MM, false));
             }
         }
         found.stream().filter(f -> f.finding().accepted()).findFirst().ifPresent(f -> {
             Severity s = f.finding().severity();
-            row("scene.legend.accepted", MARKER_MM, (x, y) -> Marker.marks(s, x, y, "", true));
+            row("scene.legend.accepted", (x, y) -> Marker.sample(s, x, y, MARKER_MM, true));
         });
         if (found.stream().anyMatch(f -> f.proposal() != null)) {
             row(
                     "scene.legend.proposed",
-                    LINE_MM,
                     (x, y) -> List.of(new Mark.SymbolAt(ProposalItems.SYMBOL, x, y, 90, false, Ink.DANGER)));
         }
     }
@@ -99,19 +97,23 @@ final class LegendRows {
         Set<String> used = new LinkedHashSet<>();
         view.ways().values().stream()
                 .filter(w -> view.drawing().cables().contains(w.connection().id()))
+                .filter(w -> !view.protective(w.connection().id()))
                 .forEach(w -> used.add(view.system(w)));
         for (ElectricalSystem s : view.drawing().systems().values()) {
             if (used.contains(s.id())) {
                 String text = s.name().isEmpty() || s.name().contains("\n") ? SystemName.nature(s) : s.name();
                 rows.add(new LegendRow(
-                        words.text(Message.of("scene.legend.cable", text)), LINE_MM, (x, y) -> cable(s.id(), x, y)));
+                        words.text(Message.of("scene.legend.cable", text)),
+                        (x, y) -> cable(view.lineName(s.id()), view.ink(s.id()), x, y)));
             }
+        }
+        if (cables().anyMatch(c -> view.protective(c.id()))) {
+            String name = words.text("scene.protective");
+            row("scene.legend.protective", (x, y) -> cable(name, Ink.PROTECTIVE, x, y));
         }
     }
 
-    private List<Mark> cable(String system, double x, double y) {
-        String name = view.lineName(system);
-        Ink ink = view.ink(system);
+    private static List<Mark> cable(String name, Ink ink, double x, double y) {
         double half = Math.min(HALF_MM - 1, SystemName.width(name) / 2 + 0.7);
         return List.of(
                 Mark.Line.solid(SheetComposer.CABLE_MM, ink, new Point(x - HALF_MM, y), new Point(x - half, y)),
@@ -121,28 +123,28 @@ final class LegendRows {
 
     private void lines() {
         if (cables().anyMatch(c -> new CableText(view, c, "").conductorCount() > 0)) {
-            row("scene.legend.strokes", LINE_MM, (x, y) -> {
+            row("scene.legend.strokes", (x, y) -> {
                 List<Mark> marks = new ArrayList<>(line(x, y, SheetComposer.CABLE_MM, Ink.INK));
                 marks.addAll(Strokes.marks(x, y, true, 3, Ink.INK));
                 return marks;
             });
         }
         if (links().findAny().isPresent()) {
-            row("scene.legend.link", LINE_MM, (x, y) -> line(x, y, SheetComposer.LINK_MM, Ink.INK));
+            row("scene.legend.link", (x, y) -> line(x, y, SheetComposer.LINK_MM, Ink.INK));
         }
         boolean dead = cables().anyMatch(c -> view.dead(c.id()))
                 || view.placed().keySet().stream().anyMatch(view::deadComponent);
         if (dead) {
-            row("scene.legend.dead", LINE_MM, (x, y) -> line(x, y, SheetComposer.CABLE_MM, Ink.DEAD));
+            row("scene.legend.dead", (x, y) -> line(x, y, SheetComposer.CABLE_MM, Ink.DEAD));
         }
         if (cables().anyMatch(c -> figures(view.result(c.id())))) {
-            row("scene.legend.figures", LINE_MM, text(words.text("scene.legend.figures.sample"), false));
+            row("scene.legend.figures", text(words.text("scene.legend.figures.sample"), false));
         }
         if (cables().anyMatch(c -> new CableText(view, c, "").memory())) {
-            row("scene.legend.memory", LINE_MM, text(CableText.MEMORY, false));
+            row("scene.legend.memory", text(CableText.MEMORY, false));
         }
         if (components().anyMatch(c -> SwitchText.isSwitch(c.particulars()))) {
-            row("scene.legend.switch", LINE_MM, (x, y) -> List.of());
+            row("scene.legend.switch", (x, y) -> List.of());
         }
     }
 
@@ -156,13 +158,13 @@ final class LegendRows {
 
     private void refit() {
         if (any(r -> r == RefitStatus.EXISTING)) {
-            row("scene.legend.existing", LINE_MM, text(words.text("scene.legend.tag"), true));
+            row("scene.legend.existing", text(words.text("scene.legend.tag"), true));
             if (any(r -> r == RefitStatus.NEW)) {
-                row("scene.legend.new", LINE_MM, text(words.text("scene.legend.tag"), false));
+                row("scene.legend.new", text(words.text("scene.legend.tag"), false));
             }
         }
         if (any(r -> r == RefitStatus.TO_BE_REMOVED)) {
-            row("scene.legend.removed", LINE_MM, (x, y) -> {
+            row("scene.legend.removed", (x, y) -> {
                 List<Mark> marks = new ArrayList<>(line(x, y, SheetComposer.CABLE_MM, Ink.INK));
                 marks.addAll(Strokes.cross(x - 3, y, Ink.INK));
                 marks.addAll(Strokes.cross(x + 3, y, Ink.INK));
@@ -180,8 +182,7 @@ final class LegendRows {
         Map<Kind, Placed> used = new LinkedHashMap<>();
         view.placed().values().forEach(p -> used.putIfAbsent(p.component().kind(), p));
         List<LegendRow> all = new ArrayList<>();
-        used.forEach((kind, p) -> all.add(new LegendRow(
-                words.text(kind.term().key()), p.bar() == null ? SYMBOL_MM : LINE_MM, sampleMm(p), symbol(p))));
+        used.forEach((kind, p) -> all.add(new LegendRow(words.text(kind.term().key()), sampleMm(p), symbol(p))));
         // The wide ones stand together, so that the columns of the others are narrow.
         all.sort(Comparator.comparing(r -> r.sampleMm() < WIDE_MM));
         rows.addAll(all);
@@ -209,7 +210,7 @@ final class LegendRows {
     private static double scale(Bounds b) {
         double wide = b.maxXMm() - b.minXMm();
         double high = b.maxYMm() - b.minYMm();
-        return Math.min(SYMBOL_SCALE, Math.min(2 * HALF_MM / wide, (SYMBOL_MM - 0.2) / high));
+        return Math.min(SYMBOL_SCALE, Math.min(2 * HALF_MM / wide, SYMBOL_MM / high));
     }
 
     private LegendRow.Sample symbol(Placed p) {

@@ -34,7 +34,7 @@ final class Marker {
         Ink ink = ink(severity);
         Ink fill = accepted ? Ink.PAPER : ink;
         List<Mark> marks = new ArrayList<>();
-        marks.add(shape(severity, x, y, fill, ink));
+        marks.add(shape(severity, x, y, 1, fill, ink));
         if (!number.isEmpty()) {
             double down = severity == Severity.DANGER ? 0.65 : 0;
             double room = severity == Severity.DANGER ? 3.1 : 3.6;
@@ -49,9 +49,15 @@ final class Marker {
         return marks;
     }
 
-    private static Mark shape(Severity severity, double x, double y, @Nullable Ink fill, Ink ink) {
-        double w = WIDTH_MM / 2 - EDGE_MM / 2;
-        double h = HEIGHT_MM / 2 - EDGE_MM / 2;
+    /** A marker without a number, of this height: for a legend. */
+    static List<Mark> sample(Severity severity, double x, double y, double heightMm, boolean accepted) {
+        Ink ink = ink(severity);
+        return List.of(shape(severity, x, y, heightMm / HEIGHT_MM, accepted ? Ink.PAPER : ink, ink));
+    }
+
+    private static Mark shape(Severity severity, double x, double y, double scale, @Nullable Ink fill, Ink ink) {
+        double w = scale * WIDTH_MM / 2 - EDGE_MM / 2;
+        double h = scale * HEIGHT_MM / 2 - EDGE_MM / 2;
         return switch (severity) {
             case DANGER ->
                 new Mark.Area(

@@ -19,12 +19,12 @@ public record Palette(String name, Map<Ink, Integer> rgb) {
     /** Dark on white: paper, and the window by day. */
     public static final Palette LIGHT = of(
             "light", 0x1B1F24, 0x5B626C, 0x70696A, 0xFFFFFF, 0xC4161F, 0xA65200, 0x2C5F8F, 0xE5A0A4, 0xD9DDE4, 0x3A3F9E,
-            0x8C2F86, 0x77491B, 0x00646B, 0x7D6B00, 0x8A3FD1);
+            0x8C2F86, 0x77491B, 0x00646B, 0x7D6B00, 0x8A3FD1, 0x2E7D32);
 
     /** Light on dark: the window by night. */
     public static final Palette DARK = of(
             "dark", 0xE6E8EB, 0xA3ABB6, 0x9A9294, 0x1E2126, 0xFF6B6B, 0xF0A04B, 0x7FB4E6, 0x8A4A4E, 0x3A404A, 0x9DA6FF,
-            0xE08BDB, 0xD2A273, 0x63D2C8, 0xE0D24A, 0xC77DFF);
+            0xE08BDB, 0xD2A273, 0x63D2C8, 0xE0D24A, 0xC77DFF, 0x4CAF50);
 
     public Palette {
         Objects.requireNonNull(name, "name");

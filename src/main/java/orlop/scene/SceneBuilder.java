@@ -76,13 +76,13 @@ public final class SceneBuilder {
                 List.of(frame.titleBlock(), frame.foot(), frame.margin()),
                 before == null ? null : before.routing());
         Map<String, Way> ways = routing.ways();
-        SheetView view = SheetView.of(request, placed, ways);
+        SheetView view = SheetView.of(request, placed, ways, frame.drawable());
         List<FoundPlace> found = FoundPlace.all(view, frame.drawable());
         SheetComposer.Composed composed =
                 new SheetComposer(view, frame, placing, found).compose(before == null ? null : before.labelling());
         laid.put(sheet.id(), new Laid(routing, composed.labelling()));
         ItemMaker items = new ItemMaker();
-        List<Scene> more = paper(items, view, frame, found);
+        List<Scene> more = paper(items, view, frame, found, composed);
         new SheetItems(view, composed, found, items).draw();
         List<Scene> pages = new ArrayList<>();
         pages.add(new Scene(
@@ -100,7 +100,12 @@ public final class SceneBuilder {
     }
 
     /** Draws what belongs to the paper, and makes the sheets on which it goes on. */
-    private List<Scene> paper(ItemMaker items, SheetView view, SheetFrame frame, List<FoundPlace> found) {
+    private List<Scene> paper(
+            ItemMaker items,
+            SheetView view,
+            SheetFrame frame,
+            List<FoundPlace> found,
+            SheetComposer.Composed composed) {
         SceneRequest request = view.request();
         SheetNumber number = SheetNumber.of(view.drawing(), request.sheet(), 0);
         String next = new SheetNumber(number.position(), number.of(), 1).text();
@@ -108,12 +113,13 @@ public final class SceneBuilder {
         new TitleBlock(request, number).draw(items, frame.titleBlock());
         List<LegendRow> rows = LegendRows.of(view, found, library);
         List<FoundPlace> notes = List.of();
-        Rect spare = new Rect(0, 0, 0, 0);
+        Rect beside = frame.margin().grown(-3); // a window has its notes elsewhere
         if (request.margin()) {
             MarginNotes margin = new MarginNotes(request, frame.margin());
             notes = margin.draw(items, found, next);
-            spare = margin.rest();
+            beside = margin.rest();
         }
+        Legend.Spare spare = new Legend.Spare(beside, frame.drawable(), composed.labeller()::open);
         List<LegendRow> legend = new Legend(view.words(), frame.foot()).draw(items, rows, next, spare);
         NoteItems.draw(items, view);
         return request.margin() ? new FindingSheets(request).scenes(notes, legend) : List.of();

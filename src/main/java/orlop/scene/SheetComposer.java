@@ -47,6 +47,7 @@ final class SheetComposer {
         this.placing = placing;
         this.found = found;
         this.labeller = new Labeller(frame.drawable().grown(-1.5));
+        frame.centringMarks().forEach(labeller::text);
     }
 
     /**
@@ -145,7 +146,7 @@ final class SheetComposer {
     private void lineNames() {
         for (Way w : view.ways().values()) {
             if (view.drawing().cables().contains(w.connection().id())) {
-                String name = view.lineName(view.system(w));
+                String name = view.lineName(w);
                 LineNames.find(w.connection().id(), w.points(), SystemName.width(name), SystemName.height(), labeller)
                         .ifPresent(g -> {
                             names.put(w.connection().id(), g);
@@ -156,11 +157,21 @@ final class SheetComposer {
     }
 
     private void component(List<Label> labels, Placed p) {
-        TextBlock block = new ComponentText(view, p.component()).block();
+        ComponentText text = new ComponentText(view, p.component());
+        TextBlock block = text.block();
         Rect bar = p.bar();
         double w = block.width();
         double h = block.height();
+        List<TextBlock> all = new ArrayList<>(List.of(block));
         Spots spots = bar != null ? BoxSpots.alongBar(p.ink(), w, h) : BoxSpots.around(p.ink(), placing.sides(p), w, h);
+        if (bar == null && w > ComponentText.NARROW_MM) {
+            TextBlock narrow = text.narrow();
+            if (narrow.height() > h) {
+                all.add(narrow);
+                Spots others = BoxSpots.around(p.ink(), placing.sides(p), narrow.width(), narrow.height());
+                spots = new Spots.Joined(List.of(spots, new Spots.Worse(others, 2 * NARROW)));
+            }
+        }
         Point dragged = p.component().place().labelAt();
         Point at = p.component().place().at();
         boolean fixed = dragged != null;
@@ -170,7 +181,7 @@ final class SheetComposer {
             spots = one(new Spot(Rect.of(x, y, w, h), dragged.xMm() < 0 ? Side.LEFT : Side.RIGHT, 0));
         }
         String id = componentLabel(p.id());
-        blocks.put(id, List.of(block));
+        blocks.put(id, all);
         labels.add(new Label(id, w, h, p.ink(), spots, fixed));
     }
 

@@ -1,5 +1,6 @@
 package orlop.scene;
 
+import java.util.List;
 import java.util.Map;
 import orlop.drawing.SheetSize;
 import orlop.drawing.Words;
@@ -78,6 +79,18 @@ final class SheetFrame {
     Rect drawable() {
         Rect f = frame();
         return new Rect(f.minX(), f.minY(), margin().minX(), bodyBottom());
+    }
+
+    /** What the centring marks cover within the frame: no text lies there. */
+    List<Rect> centringMarks() {
+        Rect f = frame();
+        double in = FrameMarks.CENTRING_MM;
+        double x = size.widthMm() / 2;
+        double y = size.heightMm() / 2;
+        return List.of(
+                new Rect(x, f.minY(), x, f.minY() + in).grown(0.5),
+                new Rect(f.minX(), y, f.minX() + in, y).grown(0.5),
+                new Rect(f.maxX() - in, y, f.maxX(), y).grown(0.5));
     }
 
     void draw(ItemMaker items, Words words) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
+import orlop.drawing.Kind;
 import orlop.drawing.Message;
 import orlop.drawing.Point;
 import orlop.drawing.RefitStatus;
@@ -97,7 +98,7 @@ final class SheetItems {
         String id = w.connection().id();
         Cable cable = view.drawing().cables().require(id);
         String system = view.system(w);
-        Ink ink = view.dead(id) ? Ink.DEAD : view.ink(system);
+        Ink ink = view.lineInk(w);
         List<LineCutter.Cut> cuts = sharedCuts(w);
         LineNames.Gap gap = composed.names().get(id);
         boolean nameCut = gap != null && proposals(id).stream().anyMatch(c -> overlap(c, cut(w, gap)));
@@ -111,7 +112,7 @@ final class SheetItems {
         }
         if (gap != null && !nameCut) {
             Rect r = gap.rect();
-            marks.add(SystemName.text(view.lineName(system), r.centreX(), r.centreY(), ink));
+            marks.add(SystemName.text(view.lineName(w), r.centreX(), r.centreY(), ink));
         }
         dotsOf(marks, id, ink, DOT_MM);
         CableText text = new CableText(view, cable, system);
@@ -188,7 +189,9 @@ final class SheetItems {
     private void symbol(Placed p) {
         Component c = p.component();
         List<Mark> marks = new ArrayList<>();
-        Ink pen = view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK;
+        Ink pen = c.kind() == Kind.PROTECTIVE_EARTH_BAR
+                ? Ink.PROTECTIVE
+                : view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK;
         if (p.symbol().isEmpty()) {
             manyEnds(marks, p, pen);
         } else {

@@ -5,12 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Cable;
+import orlop.drawing.Conductors;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Words;
 import orlop.findings.Finding;
 import orlop.layout.Placed;
+import orlop.layout.Rect;
 import orlop.layout.Way;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
@@ -23,11 +26,12 @@ record SheetView(
         Map<String, Ink> inks,
         Map<String, List<String>> drawnOver) {
 
-    static SheetView of(SceneRequest request, List<Placed> placed, Map<String, Way> ways) {
+    /** @param room where the drawing may lie */
+    static SheetView of(SceneRequest request, List<Placed> placed, Map<String, Way> ways, Rect room) {
         Map<String, List<String>> drawnOver = DrawnOver.all(placed);
         List<Finding> found = new ArrayList<>(request.findings());
         if (request.margin()) {
-            found.addAll(DrawnOver.advice(placed, drawnOver));
+            found.addAll(DrawnOver.advice(placed, drawnOver, room));
         }
         Map<String, Placed> byId = new LinkedHashMap<>();
         placed.forEach(p -> byId.put(p.id(), p));
@@ -58,6 +62,36 @@ record SheetView(
         return p == null ? "" : p.component().systemOf(way.connection().from().terminal());
     }
 
+    /** Whether a cable is a protective or bonding conductor. */
+    boolean protective(String cable) {
+        Cable c = drawing().cables().get(cable);
+        CableResult r = result(cable);
+        return c != null
+                && (c.conductors() == Conductors.PE
+                        || (c.conductors() == null && r != null && r.conductors() == Conductors.PE));
+    }
+
+    /** Whether a component belongs to protective conductors alone: nothing feeds it, so it is never called dead. */
+    boolean protectiveComponent(String component) {
+        Placed p = placed.get(component);
+        return p != null
+                && switch (p.component().kind()) {
+                    case PROTECTIVE_EARTH_BAR, HULL, HULL_BOND, GALVANIC_ISOLATOR -> true;
+                    default -> false;
+                };
+    }
+
+    /** The ink of a cable's line: that of its system, or of protective conductors, or of what is dead. */
+    Ink lineInk(Way way) {
+        String id = way.connection().id();
+        return protective(id) ? Ink.PROTECTIVE : dead(id) ? Ink.DEAD : ink(system(way));
+    }
+
+    /** What is set in a cable's line. */
+    String lineName(Way way) {
+        return protective(way.connection().id()) ? words().text("scene.protective") : lineName(system(way));
+    }
+
     /** What is set in a line: the system's id, marked where it has three phases. */
     String lineName(String system) {
         ElectricalSystem s = drawing().systems().get(system);
@@ -73,7 +107,7 @@ record SheetView(
     /** Whether a component is known to be dead in what is shown. */
     boolean deadComponent(String component) {
         ComponentResult r = request.results().components().get(component);
-        return r != null && !r.live();
+        return r != null && !r.live() && !protectiveComponent(component);
     }
 
     /** The condition that is shown; null for the governing one. */
@@ -82,9 +116,9 @@ record SheetView(
         return drawing().conditions().get(request.results().condition());
     }
 
-    /** Whether a cable is known to be dead in what is shown. */
+    /** Whether a cable is known to be dead in what is shown. A protective conductor is never called so. */
     boolean dead(String cable) {
         CableResult r = result(cable);
-        return r != null && !r.live();
+        return r != null && !r.live() && !protective(cable);
     }
 }

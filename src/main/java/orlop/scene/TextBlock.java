@@ -13,6 +13,9 @@ record TextBlock(List<Line> lines, double sizeMm) {
     /** Size of the font of all common texts: its capitals are 1.82 mm high (ISO 3098 asks for 1.8 at least). */
     static final double SIZE_MM = 2.5;
 
+    /** Letters of a line that looks lost at the end of a paragraph. */
+    private static final int SHORT = 3;
+
     private static final double PITCH_EM = 1.4;
     private static final double ABOVE_EM = 0.08;
     private static final double BELOW_EM = 0.22;
@@ -116,11 +119,15 @@ record TextBlock(List<Line> lines, double sizeMm) {
         List<String> out = new ArrayList<>();
         for (String paragraph : text.split("\n", -1)) {
             String rest = paragraph.strip();
+            int before = out.size();
             do {
                 int cut = fitting(rest, widthMm, sizeMm, weight);
                 out.add(rest.substring(0, cut).strip());
                 rest = rest.substring(cut).strip();
             } while (!rest.isEmpty());
+            if (out.size() - before > 1) {
+                accompany(out, widthMm, sizeMm, weight);
+            }
         }
         if (out.size() <= mostLines) {
             return out;
@@ -128,6 +135,18 @@ record TextBlock(List<Line> lines, double sizeMm) {
         List<String> kept = new ArrayList<>(out.subList(0, mostLines));
         kept.set(mostLines - 1, cut(kept.get(mostLines - 1) + "…", widthMm, sizeMm, weight));
         return kept;
+    }
+
+    /** A last line of a few letters gets the word before it for company. */
+    private static void accompany(List<String> lines, double widthMm, double sizeMm, Weight weight) {
+        int last = lines.size() - 1;
+        String above = lines.get(last - 1);
+        int blank = above.lastIndexOf(' ');
+        String both = above.substring(blank + 1) + " " + lines.get(last);
+        if (lines.get(last).length() <= SHORT && blank > 0 && MEASURE.widthMm(both, sizeMm, weight) <= widthMm) {
+            lines.set(last - 1, above.substring(0, blank).strip());
+            lines.set(last, both);
+        }
     }
 
     /** A text cut to a width, with an ellipsis if anything is lost. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +28,7 @@ import orlop.study.sizing.Behind;
 import orlop.study.sizing.FaultHeat;
 import orlop.study.sizing.Runs;
 import orlop.study.sizing.Sizing;
+import orlop.study.working.Solved;
 
 /** One study at work: networks, then areas and flows, then faults, then coverage, then the records. */
 final class Studying {
@@ -46,6 +48,7 @@ final class Studying {
     private final List<AcFaults> acFaults = new ArrayList<>();
     private @Nullable Operation allClosedOperation;
     private @Nullable Faults allClosed;
+    private @Nullable Solved solved;
 
     Studying(Drawing drawing, StudyOptions options, BooleanSupplier stale) {
         this.drawing = drawing;
@@ -82,7 +85,13 @@ final class Studying {
         }
         Coverage coverage = new Coverage(plan, reach, new Around(sizing));
         noteDoubts(sizing);
+        solved = new Solved(plan, conditions, operations, faults, acFaults, sizing, options.faultOhm());
         return records(sizing, coverage, drawn);
+    }
+
+    /** What {@link #run} has worked with. */
+    Solved solved() {
+        return Objects.requireNonNull(solved, "run first");
     }
 
     private void findFaults(Sizing sizing) {

@@ -117,6 +117,15 @@ class CommandsTest {
     }
 
     @Test
+    void the_working_of_a_cable_is_told_with_formulas_values_and_sources() {
+        assertThat(run("study", file.toString(), "--working", "W7", "--condition", "anchor"))
+                .isZero();
+
+        assertThat(printed())
+                .contains("ΔU = I · R = ", "Iz = ", "33 CFR 183.425", "Ik max = ", "IEC 60228", "θ = ", "Ib = ");
+    }
+
+    @Test
     void a_sheet_is_exported_as_svg_and_as_png() throws IOException {
         for (String ending : new String[] {"svg", "png"}) {
             Path sheet = folder.resolve("sheet." + ending);
@@ -136,6 +145,7 @@ class CommandsTest {
                 "export %s -o %s.svg --sheet 99 | there is no such sheet",
                 "export %s -o %s.doc | the file's name says the form",
                 "export %s -o /nowhere/at/all.svg | there is no folder to write to",
+                "study %s --working W99 | no cable and no fed load of this tag",
                 "study %s --fault-ohm -1 | the resistance of a fault is 0 or more",
                 "study %s.missing | no such file",
             })

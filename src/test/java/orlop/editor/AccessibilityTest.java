@@ -17,7 +17,7 @@ import orlop.drawing.Drawing;
 @Timeout(120)
 class AccessibilityTest {
     @ParameterizedTest
-    @ValueSource(strings = {"SHOW_PATH", "SHOW_FINDINGS", "SHOW_CONDITIONS", "SHOW_REGISTER"})
+    @ValueSource(strings = {"SHOW_PATH", "SHOW_WORKING", "SHOW_FINDINGS", "SHOW_CONDITIONS", "SHOW_REGISTER"})
     void no_part_of_the_window_and_no_item_of_the_sheet_is_without_name_or_role(String page) throws Exception {
         Drawing start = Sample.of("pilot-cutter");
         HeadlessBench on = HeadlessBench.open(start);

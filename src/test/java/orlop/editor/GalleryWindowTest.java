@@ -75,6 +75,10 @@ class GalleryWindowTest {
         GuiActionRunner.execute(() -> on.canvas().session().select(Set.of("MA1")));
         run(CommandId.SHOW_PATH);
         shot("path");
+        GuiActionRunner.execute(() -> on.canvas().session().select(Set.of("W8")));
+        run(CommandId.SHOW_WORKING);
+        shot("working");
+        GuiActionRunner.execute(() -> on.canvas().session().select(Set.of("MA1")));
         run(CommandId.SHOW_FINDINGS);
         shot("findings");
         run(CommandId.SHOW_CONDITIONS);

@@ -28,7 +28,7 @@ class PaletteTest {
     @MethodSource("palettes")
     void every_system_and_every_severity_stands_out_from_the_paper_as_a_line(Palette palette) {
         List<Ink> lines = new ArrayList<>(systems());
-        lines.addAll(List.of(Ink.INK, Ink.DEAD, Ink.QUIET, Ink.DANGER, Ink.DEFECT, Ink.ADVICE));
+        lines.addAll(List.of(Ink.PROTECTIVE, Ink.INK, Ink.DEAD, Ink.QUIET, Ink.DANGER, Ink.DEFECT, Ink.ADVICE));
         for (Ink ink : lines) {
             assertThat(palette.contrastOnPaper(ink)).as(ink.name()).isGreaterThanOrEqualTo(3);
         }
@@ -56,8 +56,9 @@ class PaletteTest {
      */
     @ParameterizedTest
     @MethodSource("palettes")
-    void systems_stay_apart_for_the_colour_blind(Palette palette) {
-        List<Ink> systems = systems();
+    void systems_and_protective_conductors_stay_apart_for_the_colour_blind(Palette palette) {
+        List<Ink> systems = new ArrayList<>(systems());
+        systems.add(Ink.PROTECTIVE);
         double[][] protan = {{0.11238, 0.88762, 0}, {0.11238, 0.88762, 0}, {0.00401, -0.00401, 1}};
         double[][] deutan = {{0.29275, 0.70725, 0}, {0.29275, 0.70725, 0}, {-0.02234, 0.02234, 1}};
         double[][] tritan = {

@@ -125,6 +125,18 @@ public final class AcFaults {
         return drawn.isNaN() ? own : own.plus(drawn);
     }
 
+    /** What the current of one kind of fault at a node comes of; null where there is none. */
+    public @Nullable AcFaultSum sum(FaultKind kind, int node, boolean highest) {
+        AcLoop loop = loop(kind, highest);
+        if (node < 0 || loop == null || !applies(kind, node) || loop.volts(node).isNaN()) {
+            return null;
+        }
+        Complex z = ohm(loop, kind, node);
+        int root = loop.root(node);
+        return new AcFaultSum(
+                loop.volts(node).magnitude(), z.re(), z.im(), faultOhm, loop.limitA[root], !loop.strong[root]);
+    }
+
     private double amps(FaultKind kind, int node, boolean highest) {
         AcLoop loop = loop(kind, highest);
         if (loop == null || loop.volts(node).isNaN()) {
@@ -172,10 +184,15 @@ public final class AcFaults {
         return extreme(node, false);
     }
 
+    /** Current of one kind of fault at a node; NaN where there is none. */
+    public double ofKindA(FaultKind kind, int node, boolean highest) {
+        return node < 0 || !applies(kind, node) ? Double.NaN : amps(kind, node, highest);
+    }
+
     private double extreme(int node, boolean highest) {
         double found = Double.NaN;
         for (FaultKind kind : FaultKind.values()) {
-            double here = node < 0 || !applies(kind, node) ? Double.NaN : amps(kind, node, highest);
+            double here = ofKindA(kind, node, highest);
             boolean further = highest ? here > found : here < found;
             found = Double.isNaN(found) || further ? here : found;
         }

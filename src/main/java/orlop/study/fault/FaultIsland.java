@@ -1,6 +1,9 @@
 package orlop.study.fault;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import orlop.study.flow.Circuit;
 import orlop.study.flow.Part;
@@ -62,6 +65,32 @@ final class FaultIsland {
             }
         }
         return this;
+    }
+
+    /**
+     * What the current at a local node comes of.
+     *
+     * @param itemOf what the part at a position is
+     */
+    DcFaultSum sum(int k, int sources, IntFunction<String> itemOf) {
+        if (!net.sound() || net.floating(k) > 0) {
+            return new DcFaultSum(Double.NaN, Double.NaN, sources, List.of(), false);
+        }
+        state.at(k);
+        List<DcFaultSum.Raise> raises = new ArrayList<>();
+        for (int group = 0; group < switchers.count(); group++) {
+            double ohm = state.transferOhm(k, group);
+            if (state.amps(group) != 0 && ohm != 0) {
+                List<String> items = new ArrayList<>();
+                for (int i = 0; i < parts.length; i++) {
+                    if (switchers.groupOf(i) == group) {
+                        items.add(itemOf.apply(i));
+                    }
+                }
+                raises.add(new DcFaultSum.Raise(items, state.amps(group), ohm));
+            }
+        }
+        return new DcFaultSum(net.openV(k), net.ownOhm(k), sources, raises, true);
     }
 
     /** What each part at a node brings into a fault there. */

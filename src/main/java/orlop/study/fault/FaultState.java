@@ -203,7 +203,8 @@ final class FaultState {
         row[faultRow] -= sign * faultTransferOhm(local);
     }
 
-    private double transferOhm(int local, int e) {
+    /** Rise of a node's voltage for one ampere out of a switcher. */
+    double transferOhm(int local, int e) {
         return net.ohm(local, switchers.out(e)) - net.ohm(local, switchers.in(e));
     }
 

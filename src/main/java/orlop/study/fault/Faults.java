@@ -1,6 +1,8 @@
 package orlop.study.fault;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntToDoubleFunction;
 import orlop.drawing.FaultMethod;
@@ -54,23 +56,24 @@ public final class Faults {
      * @param faultOhm resistance of the fault itself, 0 or more
      */
     public static Faults of(Plan plan, Operation operation, double[] areaMm2, double faultOhm, BooleanSupplier stale) {
-        boolean plain = plan.drawing().vessel().faultMethod() == FaultMethod.PLAIN;
-        Solution cold = solve(
-                plan,
-                operation,
-                true,
-                i -> plan.cables().get(i).loopOhm(areaMm2[i], Temperatures.coldC(plan, i, plain)),
-                faultOhm);
+        Solution cold = solve(plan, operation, true, ohms(plan, areaMm2, true), faultOhm);
         if (stale.getAsBoolean()) {
             throw new java.util.concurrent.CancellationException("superseded");
         }
-        Solution hot = solve(
-                plan,
-                operation,
-                false,
-                i -> plan.cables().get(i).loopOhm(areaMm2[i], Temperatures.hotC(plan, i, plain)),
-                faultOhm);
+        Solution hot = solve(plan, operation, false, ohms(plan, areaMm2, false), faultOhm);
         return new Faults(cold.amps, hot.amps, through(operation, cold));
+    }
+
+    /** Conductor temperature of a cable at the highest or the lowest fault current. */
+    public static double conductorC(Plan plan, int cable, boolean highest) {
+        boolean plain = plan.drawing().vessel().faultMethod() == FaultMethod.PLAIN;
+        return Temperatures.of(plan, cable, plain, highest);
+    }
+
+    /** Resistance of each cable at the temperature of the highest or the lowest current. */
+    static IntToDoubleFunction ohms(Plan plan, double[] areaMm2, boolean highest) {
+        boolean plain = plan.drawing().vessel().faultMethod() == FaultMethod.PLAIN;
+        return i -> plan.cables().get(i).loopOhm(areaMm2[i], Temperatures.of(plan, i, plain, highest));
     }
 
     private static Solution solve(
@@ -138,7 +141,7 @@ public final class Faults {
         return lists;
     }
 
-    private static Circuit circuit(Plan plan, Operation operation, boolean highest, IntToDoubleFunction ohm) {
+    static Circuit circuit(Plan plan, Operation operation, boolean highest, IntToDoubleFunction ohm) {
         Assembly assembly = operation.assembly();
         Circuit service = assembly.circuit();
         Network network = assembly.network();
@@ -162,6 +165,27 @@ public final class Faults {
             }
         }
         return circuit;
+    }
+
+    /** What each part of {@link #circuit} is, in that order. */
+    static List<String> items(Operation operation) {
+        Assembly assembly = operation.assembly();
+        Network network = assembly.network();
+        List<String> items = new ArrayList<>();
+        for (int i = 0; i < network.connections().size(); i++) {
+            if (assembly.partOfConnection(i) >= 0) {
+                items.add(network.connections().get(i).item());
+            }
+        }
+        for (int i = 0; i < network.attachments().size(); i++) {
+            Attachment t = network.attachments().get(i);
+            boolean converter = t.role() == Attachment.Role.CONVERTER;
+            int part = converter ? assembly.outputOfAttachment(i) : assembly.partOfAttachment(i);
+            if (part >= 0 && (converter || t.isSource())) {
+                items.add(t.component().id());
+            }
+        }
+        return items;
     }
 
     /** Greatest current through each connection while one of its ends is faulted; NaN where it is not determined. */

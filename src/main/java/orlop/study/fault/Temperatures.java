@@ -7,6 +7,10 @@ import orlop.study.model.Plan;
 final class Temperatures {
     private Temperatures() {}
 
+    static double of(Plan plan, int cable, boolean plain, boolean highest) {
+        return highest ? coldC(plan, cable, plain) : hotC(plan, cable, plain);
+    }
+
     /** For the highest current: 20 °C, with the plain method a stated one. */
     static double coldC(Plan plan, int cable, boolean plain) {
         Double stated = plan.cables().get(cable).cable().conductorC();

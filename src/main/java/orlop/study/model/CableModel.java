@@ -5,8 +5,10 @@ import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Conductors;
 import orlop.drawing.ElectricalSystem;
+import orlop.standards.AmpacityResult;
 import orlop.standards.ConductorClass;
 import orlop.standards.Finish;
+import orlop.standards.Sourced;
 import orlop.study.linear.Complex;
 
 /** What the physics needs to know of a cable. Its area may still be open: it is an argument. */
@@ -94,7 +96,7 @@ public final class CableModel {
     }
 
     /** Whether what counts is one conductor: of several equal phases, or one that is drawn by itself. */
-    private boolean oneConductor() {
+    public boolean oneConductor() {
         boolean several = threePhase() && !Wires.isPair(conductors);
         return several || conductors == Conductors.SINGLE || conductors == Conductors.PE;
     }
@@ -241,6 +243,16 @@ public final class CableModel {
     /** Of one conductor of one run. */
     private double ohm20PerKm(double areaMm2) {
         return sort.perKm(areaMm2);
+    }
+
+    /** Resistance at 20 °C of one conductor of one run in ohms per kilometre, with its source. */
+    public Sourced tabulatedOhmPerKm(double areaMm2) {
+        return sort.sourced(areaMm2);
+    }
+
+    /** Ampacity of one run, with the table's cell and all factors. */
+    public AmpacityResult tabulated(double areaMm2) {
+        return ampacity.at(areaMm2);
     }
 
     /** What it may carry with this area; empty where the tables have no figure that may govern. */

@@ -29,6 +29,7 @@ public final class Operation {
     private final Assembly assembly;
     private final Flow flow;
     private final AcOperation alternating;
+    private final PhaseVoltages phases;
     private boolean settled = true;
     private @Nullable Delivery delivery;
     private final int[] connectionOfCable;
@@ -41,6 +42,7 @@ public final class Operation {
         assembly = new Assembly(plan, network, condition);
         flow = new Flow(assembly.circuit(), assembly.live(), assembly.converters(), assembly.trackers());
         alternating = new AcOperation(plan, network, condition, assembly);
+        phases = new PhaseVoltages(plan, alternating);
         int count = plan.cables().size();
         connectionOfCable = new int[count];
         Arrays.fill(connectionOfCable, -1);
@@ -264,65 +266,18 @@ public final class Operation {
     /** Voltage at a pin between the conductors that a load hangs on; of one on all phases the lowest, as line to neutral. */
     public double forLoad(int pin, Component load) {
         int mask = alternating.byPhase(pin) ? plan.wires(load) : Wires.ALL;
-        return isAc(pin) && alternating.byPhase(pin) ? pair(pin, mask) : voltage(pin);
-    }
-
-    /**
-     * Voltage at a pin across a set of conductors: between a line and the neutral, between two lines; of three lines the
-     * lowest between two of them, as line to neutral.
-     */
-    double pair(int pin, int mask) {
-        if (Wires.lines(mask) == 3) {
-            double least = Double.NaN;
-            for (int wire = 0; wire < 3; wire++) {
-                Complex other = alternating.voltage(pin, (wire + 1) % 3);
-                double volts = alternating.voltage(pin, wire).minus(other).magnitude() / Math.sqrt(3);
-                least = Double.isNaN(least) || volts < least ? volts : least;
-            }
-            return least;
-        }
-        if (Wires.lines(mask) == 2 && !Wires.has(mask, Wires.N)) {
-            int[] two = Wires.branches(mask).get(0);
-            return alternating
-                    .voltage(pin, two[0])
-                    .minus(alternating.voltage(pin, two[1]))
-                    .magnitude();
-        }
-        double least = Double.NaN;
-        for (int wire = 0; wire < Wires.N; wire++) {
-            double volts =
-                    Wires.has(mask, wire) ? alternating.lineVoltage(pin, wire).magnitude() : Double.NaN;
-            least = Double.isNaN(least) || volts < least ? volts : least;
-        }
-        return least;
+        return isAc(pin) && alternating.byPhase(pin) ? phases.pair(pin, mask) : voltage(pin);
     }
 
     /** Voltage of a pin of an alternating-current system, of the phase that has least; NaN where it is dead. */
     public Complex phasor(int pin) {
-        Complex least = alternating.lineVoltage(pin, 0);
-        for (int wire = 1; wire < Math.min(3, alternating.wires(pin)); wire++) {
-            Complex here = alternating.lineVoltage(pin, wire);
-            least = least.isNaN() || here.magnitude() < least.magnitude() ? here : least;
-        }
-        return least;
+        return phases.phasor(pin);
     }
 
     /** What a cable of alternating current loses of the voltage's magnitude, of the phase that loses most. */
     public double dropV(int cable) {
         Connection c = network.connections().get(connectionOfCable[cable]);
-        if (!alternating.byPhase(c.a())) {
-            return voltage(c.a()) - voltage(c.b());
-        }
-        int mask = plan.wires(c.theCable());
-        if (Wires.lines(mask) == 2 && !Wires.has(mask, Wires.N)) {
-            return pair(c.a(), mask) - pair(c.b(), mask);
-        }
-        double most = Double.NaN;
-        for (int wire = 0; wire < Wires.N; wire++) {
-            double drop = Wires.has(mask, wire) ? dropV(c, wire) : Double.NaN;
-            most = Double.isNaN(most) || Math.abs(drop) > Math.abs(most) ? drop : most;
-        }
-        return most;
+        return alternating.byPhase(c.a()) ? phases.dropV(c) : voltage(c.a()) - voltage(c.b());
     }
 
     /**
@@ -330,33 +285,13 @@ public final class Operation {
      * middle of the lines; NaN where it is dead.
      */
     public double dropV(Connection c, int wire) {
-        return lostV(c.a(), c.b(), wire);
-    }
-
-    private double lostV(int from, int to, int wire) {
-        if (alternating.hasNeutral(from) && alternating.hasNeutral(to)) {
-            return alternating.lineVoltage(from, wire).magnitude()
-                    - alternating.lineVoltage(to, wire).magnitude();
-        }
-        return alternating.againstLines(from, wire).magnitude()
-                - alternating.againstLines(to, wire).magnitude();
+        return phases.lostV(c.a(), c.b(), wire);
     }
 
     /** What is lost from one pin to another, of the phase that reaches both and loses most. */
     public double lostV(int source, int pin) {
-        if (!isAc(pin) || !alternating.byPhase(pin) || !alternating.byPhase(source)) {
-            return voltage(source) - voltage(pin);
-        }
-        int mask = plan.wiresAt(pin);
-        if (Wires.lines(mask) == 2 && !Wires.has(mask, Wires.N)) {
-            return pair(source, mask) - pair(pin, mask);
-        }
-        double most = Double.NaN;
-        for (int wire = 0; wire < Wires.N; wire++) {
-            double drop = lostV(source, pin, wire);
-            most = Double.isNaN(most) || drop > most ? drop : most;
-        }
-        return most;
+        boolean inPhases = isAc(pin) && alternating.byPhase(pin) && alternating.byPhase(source);
+        return inPhases ? phases.lostV(source, pin) : voltage(source) - voltage(pin);
     }
 
     /** Nominal voltage that a cable's drop is a share of: line to neutral, unless it has two lines and no neutral. */

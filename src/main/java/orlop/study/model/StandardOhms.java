@@ -7,6 +7,7 @@ import java.util.Objects;
 import orlop.standards.ConductorClass;
 import orlop.standards.Conductors;
 import orlop.standards.Finish;
+import orlop.standards.Sourced;
 
 /** Resistances at 20 °C of one sort of conductor, those of the standard areas at hand: they are asked for all the time. */
 final class StandardOhms {
@@ -42,7 +43,12 @@ final class StandardOhms {
     }
 
     private double published(double areaMm2) {
-        return COPPER.r20OhmPerKm(areaMm2, strands, finish).value();
+        return sourced(areaMm2).value();
+    }
+
+    /** As {@link #perKm}, with its source. */
+    Sourced sourced(double areaMm2) {
+        return COPPER.r20OhmPerKm(areaMm2, strands, finish);
     }
 
     /** Of one conductor, in ohms per kilometre. */

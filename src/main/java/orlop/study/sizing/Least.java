@@ -95,6 +95,21 @@ final class Least {
         return sizing.needs().fault(cable) >= area ? GovernedBy.ADIABATIC : GovernedBy.DROP;
     }
 
+    double neededMm2(int cable, GovernedBy by) {
+        return switch (by) {
+            case AMPACITY -> ampacity[cable];
+            case DEVICE -> device[cable];
+            case DROP -> drop[cable];
+            case MECHANICAL -> sizing.needs().mechanical(cable);
+            case ADIABATIC -> sizing.needs().fault(cable);
+            case NOTHING_FITS -> 0;
+        };
+    }
+
+    int dropCondition(int cable) {
+        return dropCondition[cable];
+    }
+
     int governingCondition(int cable) {
         return switch (governedBy(cable)) {
             case AMPACITY -> sizing.designCondition(cable);

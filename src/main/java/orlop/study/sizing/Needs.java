@@ -77,6 +77,12 @@ final class Needs {
         return any ? Double.POSITIVE_INFINITY : 0;
     }
 
+    /** The device at the head of its run; null where there is none. */
+    @Nullable
+    DeviceModel head(int i) {
+        return runs.head(i);
+    }
+
     /** To bear the heat of a fault until a device opens. */
     double fault(int i) {
         return fault[i];

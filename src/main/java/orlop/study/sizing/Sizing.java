@@ -11,6 +11,7 @@ import orlop.study.CableSizing;
 import orlop.study.Copper;
 import orlop.study.GovernedBy;
 import orlop.study.model.CableModel;
+import orlop.study.model.DeviceModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
 import orlop.study.model.Rating;
@@ -243,7 +244,7 @@ public final class Sizing {
     }
 
     /** Number of the condition in which most flows; −1 where the rating of the only load behind asks for more. */
-    int designCondition(int cable) {
+    public int designCondition(int cable) {
         return designA[cable] > behind.soleA(cable) ? designCondition[cable] : -1;
     }
 
@@ -282,6 +283,35 @@ public final class Sizing {
     /** Number of the condition that asks for the least area; −1 where it does not depend on one. */
     public int governingCondition(int cable) {
         return least.governingCondition(cable);
+    }
+
+    /** The least standard area that one thing asks for, all others left out; 0 for nothing, infinite if none would do. */
+    public double neededMm2(int cable, GovernedBy by) {
+        return least.neededMm2(cable, by);
+    }
+
+    /** The next standard area below; 0 where there is none. */
+    public static double thinnerMm2(double areaMm2) {
+        double found = 0;
+        for (double a : Series.areasMm2()) {
+            found = a < areaMm2 ? a : found;
+        }
+        return found;
+    }
+
+    /** Number of the condition in which the voltage drop asks for most; −1 where it asks for nothing. */
+    public int dropCondition(int cable) {
+        return least.dropCondition(cable);
+    }
+
+    /** Whether it has one load or charging source alone behind it. */
+    public boolean isSole(int cable) {
+        return behind.soleA(cable) > 0;
+    }
+
+    /** The device at the head of the cable's run; null where there is none. */
+    public @Nullable DeviceModel headDevice(int cable) {
+        return needs.head(cable);
     }
 
     /** What there is to say besides. */
