@@ -210,8 +210,7 @@ final class Arrivals {
     void markBehind(boolean[] isBareEnd) {
         for (Arrival a = all.first; a != null; a = a.after) {
             Arrival before = a.before;
-            a.behindGap =
-                    before != null && (before.behindGap || isBareEnd[grid.end(a.via, before.pin)]);
+            a.behindGap = before != null && (before.behindGap || isBareEnd[grid.end(a.via, before.pin)]);
         }
     }
 }

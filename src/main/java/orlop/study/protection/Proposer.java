@@ -38,7 +38,8 @@ final class Proposer {
 
     private final Plan plan;
     private final Surroundings around;
-    private final Map<ElectricalSystem, Map<Double, Map<Integer, Optional<Proposal>>>> answers = new IdentityHashMap<>();
+    private final IdentityHashMap<ElectricalSystem, Map<Double, Map<Integer, Optional<Proposal>>>> answers =
+            new IdentityHashMap<>();
     private final GuardLevels levels;
 
     Proposer(Plan plan, Surroundings around) {
@@ -138,7 +139,8 @@ final class Proposer {
             return null;
         }
         Optional<Proposal> best = answers(system, ampacityA)
-                .computeIfAbsent(question(least, most, faultA), k -> best(system, highestV, least, most, ampacityA, faultA));
+                .computeIfAbsent(
+                        question(least, most, faultA), k -> best(system, highestV, least, most, ampacityA, faultA));
         return best.isEmpty()
                 ? null
                 : new Gap.Proposal(
