@@ -3,6 +3,7 @@ package orlop.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.function.Supplier;
 import orlop.drawing.Message;
 import orlop.drawing.Words;
@@ -40,9 +41,24 @@ public final class Main {
     }
 
     static int run(String[] args, PrintStream out, PrintStream err, Supplier<Display.State> display) {
+        PrintWriter said = new PrintWriter(out, true, StandardCharsets.UTF_8);
+        PrintWriter complained = new PrintWriter(err, true, StandardCharsets.UTF_8);
+        return Start.isPlain(args) ? plain(args, said, complained, display) : run(args, said, complained, display);
+    }
+
+    private static int plain(String[] args, PrintWriter out, PrintWriter err, Supplier<Display.State> display) {
+        try {
+            new Start(display, out).open(args.length == 0 ? null : Path.of(args[0]));
+            return DONE;
+        } catch (Exception | Error e) {
+            return report(e, err);
+        }
+    }
+
+    private static int run(String[] args, PrintWriter out, PrintWriter err, Supplier<Display.State> display) {
         CommandLine commands = new CommandLine(new OrlopCommand(display));
-        commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
-        commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        commands.setOut(out);
+        commands.setErr(err);
         commands.setCaseInsensitiveEnumValuesAllowed(true);
         commands.setParameterExceptionHandler((e, typed) -> {
             e.getCommandLine().getErr().println(line("cli.error", oneLine(e)));
@@ -56,9 +72,14 @@ public final class Main {
         }
     }
 
+    private static int report(Throwable e, PrintWriter err) {
+        err.println(e instanceof UserError ? line("cli.error", oneLine(e)) : line("cli.unexpected", oneLine(e)));
+        return BAD_INPUT;
+    }
+
     private static int report(Throwable e, CommandLine command) {
         PrintWriter err = command.getErr();
-        err.println(e instanceof UserError ? line("cli.error", oneLine(e)) : line("cli.unexpected", oneLine(e)));
+        report(e, err);
         OrlopCommand top = command.getCommandSpec().root().commandLine().getCommand();
         if (top.trace) {
             e.printStackTrace(err);

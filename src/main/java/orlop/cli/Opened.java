@@ -56,7 +56,7 @@ record Opened(Drawing drawing, Study study, List<Finding> findings) {
             if (in == null) {
                 throw new IOException(MAIN_SAMPLE + " is not in the class path");
             }
-            return DrawingFile.load(in.readAllBytes(), MAIN_SAMPLE);
+            return DrawingFile.loadShipped(in.readAllBytes(), MAIN_SAMPLE);
         } catch (IOException e) {
             throw new IllegalStateException("the main sample cannot be read", e);
         } catch (FileProblem e) {

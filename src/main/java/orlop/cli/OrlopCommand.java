@@ -7,10 +7,6 @@ import java.util.Properties;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import orlop.drawing.Drawing;
-import orlop.drawing.Message;
-import orlop.drawing.Words;
-import orlop.editor.EditorApp;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,23 +46,9 @@ final class OrlopCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws UserError, IOException {
-        switch (display.get()) {
-            case NONE -> say(Message.of("cli.no-display"));
-            case DEAD -> say(Message.of("cli.dead-display", String.valueOf(System.getenv("DISPLAY"))));
-            case LIVE -> {
-                Drawing drawing = file == null ? Opened.mainSampleDrawing() : Opened.load(file);
-                EditorApp.open(drawing, file);
-                return Main.DONE;
-            }
-        }
-        System.setProperty("java.awt.headless", "true"); // before the first AWT class: a dead display poisons it
-        new HeadlessJob(spec.commandLine().getOut()).run(file);
+    public Integer call() throws UserError {
+        new Start(display, spec.commandLine().getOut()).open(file);
         return Main.DONE;
-    }
-
-    private void say(Message line) {
-        spec.commandLine().getOut().println(Words.english().text(line));
     }
 
     /** The version that the build was told. */

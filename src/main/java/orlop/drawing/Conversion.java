@@ -315,7 +315,7 @@ public sealed interface Conversion extends Particulars
      * A converter for what no trade kind fits: it holds {@code setV} behind {@code outputResistanceOhm}; input power is
      * output power over efficiency plus idle power.
      *
-     * @param setV output voltage, the system's nominal voltage if null
+     * @param setV output voltage, the system's nominal voltage if null; of three phases, line to line like that
      * @param outputResistanceOhm slope of the output
      * @param efficiency above 0 to 1
      * @param idleW drawn whatever the output

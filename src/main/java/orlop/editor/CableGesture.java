@@ -25,6 +25,7 @@ final class CableGesture implements Gesture {
     private final TerminalSpot from;
     private Spot at;
     private @Nullable TerminalSpot to;
+    private @Nullable TerminalLights lights;
 
     CableGesture(SheetCanvas canvas, TerminalSpot from, Spot at) {
         this.canvas = canvas;
@@ -50,6 +51,15 @@ final class CableGesture implements Gesture {
                     .orElseGet(() -> Texts.of("editor.hint.cable-to", name(from), name(over.get()))));
         }
         canvas.repaint();
+    }
+
+    private TerminalLights lights(Scene scene) {
+        TerminalLights l = lights;
+        if (l == null || !l.of(scene)) {
+            l = new TerminalLights(scene, t -> refusal(t).isEmpty());
+            lights = l;
+        }
+        return l;
     }
 
     private static String name(TerminalSpot t) {
@@ -87,14 +97,7 @@ final class CableGesture implements Gesture {
     @Override
     public void paint(Graphics2D g) {
         double px = canvas.viewport().mm(1);
-        Optional<Scene> scene = canvas.scene();
-        if (scene.isPresent()) {
-            for (TerminalSpot t : scene.get().terminals()) {
-                if (refusal(t).isEmpty()) {
-                    Overlay.terminal(g, t, false, px);
-                }
-            }
-        }
+        canvas.scene().ifPresent(s -> lights(s).paint(g, px));
         TerminalSpot end = to;
         Point b = end == null ? new Point(at.xMm(), at.yMm()) : new Point(end.xMm(), end.yMm());
         g.setColor(Look.accent());

@@ -10,19 +10,33 @@ import orlop.drawing.Drawing;
 
 /** The way into the editor. A live display is needed: whoever calls has made sure of it. */
 public final class EditorApp {
+    private final Settings settings = Settings.ofUser();
+    private final Readying readying = new Readying();
+
     private EditorApp() {}
 
     /**
+     * Begins, on other threads, with what a window needs whatever drawing it will show, so that the drawing can be read
+     * meanwhile. Any thread.
+     */
+    public static EditorApp prepare() {
+        EditorApp app = new EditorApp();
+        app.readying.parts();
+        SwingUtilities.invokeLater(() -> new Preferences(app.settings).install());
+        return app;
+    }
+
+    /**
      * Opens a window on a drawing, and offers what an earlier crash has left. Returns when the window is there; the
-     * program lives on until the last window is closed. Any thread.
+     * program lives on until the last window is closed. Any thread but the event thread; once.
      *
      * @param file where the drawing is kept; null for a new one or a sample
      */
-    public static void open(Drawing drawing, @Nullable Path file) {
+    public void open(Drawing drawing, @Nullable Path file) {
+        Review.Maker maker = readying.review(drawing);
         Runnable opening = () -> {
-            Settings settings = Settings.ofUser();
             boolean first = settings.fresh() && file == null;
-            Windows windows = new Windows(settings, Review::of);
+            Windows windows = new Windows(settings, maker);
             MainWindow opened = window(windows, drawing, file, settings);
             opened.show();
             SwingUtilities.invokeLater(() -> {
@@ -34,10 +48,6 @@ public final class EditorApp {
                 }
             });
         };
-        if (SwingUtilities.isEventDispatchThread()) {
-            opening.run();
-            return;
-        }
         try {
             SwingUtilities.invokeAndWait(opening);
         } catch (InterruptedException e) {
@@ -49,11 +59,11 @@ public final class EditorApp {
 
     /** A window, not shown yet. On the event thread. */
     static MainWindow window(Drawing drawing, @Nullable Path file, Settings settings) {
+        new Preferences(settings).install();
         return window(new Windows(settings, Review::of), drawing, file, settings);
     }
 
-    static MainWindow window(Windows windows, Drawing drawing, @Nullable Path file, Settings settings) {
-        new Preferences(settings).install();
+    private static MainWindow window(Windows windows, Drawing drawing, @Nullable Path file, Settings settings) {
         if (file == null) {
             return windows.window(drawing, null, true);
         }

@@ -8,8 +8,10 @@ import java.awt.FlowLayout;
 import java.awt.Insets;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -40,18 +42,17 @@ final class FoldOut {
     private final JPanel tabs = Flat.clear(new FlowLayout(FlowLayout.LEFT, 0, 0));
     private final ButtonGroup group = new ButtonGroup();
     private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
+    private final Map<String, Supplier<JComponent>> unmade = new HashMap<>();
     private String open;
     private Runnable onFold = () -> {};
 
     /**
-     * @param all the pages by their words, in the order of their tabs
+     * @param all what makes each page when it is opened for the first time, by their words, in the order of their tabs
      */
-    FoldOut(Settings settings, Map<String, JComponent> all) {
+    FoldOut(Settings settings, Map<String, Supplier<JComponent>> all) {
         this.settings = settings;
-        all.forEach((word, page) -> {
-            pages.add(page, word);
-            tabs.add(tab(word));
-        });
+        this.unmade.putAll(all);
+        all.keySet().forEach(word -> tabs.add(tab(word)));
         panel.setName("fold-out");
         JPanel head = Flat.panel(new BorderLayout(), Look::strip);
         head.add(handle(), BorderLayout.NORTH);
@@ -147,6 +148,10 @@ final class FoldOut {
     private void show() {
         panel.setVisible(!open.isEmpty());
         if (!open.isEmpty()) {
+            Supplier<JComponent> page = unmade.remove(open);
+            if (page != null) {
+                pages.add(page.get(), open);
+            }
             cards.show(pages, open);
             JToggleButton tab = buttons.get(open);
             if (tab != null) {

@@ -23,6 +23,8 @@ final class Look {
         Map<String, String> defaults = new LinkedHashMap<>();
         defaults.put("@accentColor", dark ? "#9AA7B8" : "#3D4B5F");
         defaults.put("ScrollBar.width", "11");
+        defaults.put(
+                "Component.linkColor", "null"); // no text here is HTML, whose parser would be loaded for this colour
         defaults.put("Component.focusWidth", "1");
         defaults.put("Component.innerFocusWidth", "0");
         defaults.put("Component.arc", "6");

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.Arranging;
 import orlop.desk.Guides;
 import orlop.desk.Session;
@@ -12,9 +13,6 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Edits;
 import orlop.drawing.Message;
-import orlop.layout.Rect;
-import orlop.scene.Role;
-import orlop.scene.Scene;
 
 /**
  * Moves what is selected, on the grid. The drawing follows as a preview; at release it is one edit. Thin lines show what
@@ -32,6 +30,7 @@ final class MoveGesture implements Gesture {
     private double dx;
     private double dy;
     private boolean refused;
+    private @Nullable MovingItems moving;
 
     MoveGesture(SheetCanvas canvas, Set<String> selection, Spot from) {
         this.canvas = canvas;
@@ -96,21 +95,21 @@ final class MoveGesture implements Gesture {
         session.endPreview();
     }
 
-    /** Where a big sheet would be too slow to be made anew at every step, outlines show where things will stand. */
+    /** Where a big sheet would be too slow to be made anew at every step, what moves is painted over it. */
     @Override
     public void paint(Graphics2D g) {
         GuideLines.paint(g, guides(), canvas.viewport().mm(1));
         if (session.state().preview() != null || refused || (dx == 0 && dy == 0)) {
             return;
         }
-        Optional<Scene> scene = canvas.scene();
-        if (scene.isPresent()) {
-            scene.get().items().stream()
-                    .filter(i -> movable.contains(i.subject()))
-                    .filter(i -> i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)
-                    .map(i -> i.bounds().moved(dx, dy))
-                    .forEach((Rect r) -> Overlay.rubber(g, r, canvas.viewport().mm(1)));
-        }
+        canvas.scene().ifPresent(scene -> {
+            MovingItems m = moving;
+            if (m == null || !m.of(scene)) {
+                m = new MovingItems(session.state().drawing(), scene, movable);
+                moving = m;
+            }
+            m.paint(g, dx, dy, canvas.viewport().mm(1));
+        });
     }
 
     static double onGrid(double mm) {

@@ -22,6 +22,9 @@ import orlop.symbols.Symbol;
 
 /** What the window paints over the sheet: halos, ghosts, terminals, the rubber band. One unit is one millimetre. */
 final class Overlay {
+    /** Radius of a terminal that is lit up. */
+    static final double TERMINAL_PX = 4;
+
     private Overlay() {}
 
     private static Color with(Color c, int alpha) {
@@ -81,8 +84,12 @@ final class Overlay {
 
     /** A terminal that can take a cable: filled when it is the one that will. */
     static void terminal(Graphics2D g, TerminalSpot t, boolean chosen, double pxMm) {
-        double r = (chosen ? 5.5 : 4) * pxMm;
-        Ellipse2D dot = new Ellipse2D.Double(t.xMm() - r, t.yMm() - r, 2 * r, 2 * r);
+        terminal(g, t.xMm(), t.yMm(), chosen, pxMm);
+    }
+
+    static void terminal(Graphics2D g, double xMm, double yMm, boolean chosen, double pxMm) {
+        double r = (chosen ? 5.5 : TERMINAL_PX) * pxMm;
+        Ellipse2D dot = new Ellipse2D.Double(xMm - r, yMm - r, 2 * r, 2 * r);
         g.setColor(chosen ? Look.accent() : Look.ink(Ink.PAPER));
         g.fill(dot);
         g.setColor(Look.accent());

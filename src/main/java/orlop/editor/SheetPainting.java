@@ -3,10 +3,12 @@ package orlop.editor;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.function.Predicate;
 import orlop.render.Graphics2DSurface;
 import orlop.render.Painter;
 import orlop.scene.Palette;
 import orlop.scene.Scene;
+import orlop.scene.SceneItem;
 
 /** Paints a scene on the screen, by the painter that serves paper too. */
 final class SheetPainting {
@@ -15,12 +17,25 @@ final class SheetPainting {
 
     private SheetPainting() {}
 
+    /** Reads symbols and fonts, which is done once. Any thread. */
+    static void ready() {
+        LIGHT.paperRgb();
+    }
+
     /** One unit of {@code g} is one millimetre. */
-    @SuppressWarnings("ReferenceEquality") // there are these two palettes
     static void paint(Scene scene, Graphics2D g, Palette palette) {
-        Painter painter = palette == Palette.DARK ? DARK : LIGHT;
-        g.setColor(new Color(painter.paperRgb()));
+        g.setColor(new Color(painter(palette).paperRgb()));
         g.fill(new Rectangle2D.Double(0, 0, scene.widthMm(), scene.heightMm()));
-        painter.paint(scene, new Graphics2DSurface(g));
+        painter(palette).paint(scene, new Graphics2DSurface(g));
+    }
+
+    /** Some items of a scene, without the paper. */
+    static void paint(Scene scene, Graphics2D g, Palette palette, Predicate<SceneItem> which) {
+        painter(palette).paint(scene, new Graphics2DSurface(g), which);
+    }
+
+    @SuppressWarnings("ReferenceEquality") // there are these two palettes
+    private static Painter painter(Palette palette) {
+        return palette == Palette.DARK ? DARK : LIGHT;
     }
 }

@@ -16,7 +16,7 @@ import orlop.study.Results;
 
 /** Makes the scene of what a session shows, and keeps the last one. */
 final class ShownScene {
-    private static final Results NO_RESULTS =
+    static final Results NO_RESULTS =
             new Results(Results.GOVERNING, "", true, 0, Map.of(), Map.of(), Map.of(), List.of());
 
     private final SceneBuilder builder = SceneBuilder.bundled();
@@ -80,8 +80,8 @@ final class ShownScene {
         return builder.build(request(s, s.drawing(), s.sheet()).withMargin(true));
     }
 
-    /** Whether scenes are made fast enough (40 a second) to be made anew with every step of the mouse. */
+    /** Whether scenes are made fast enough to be made anew with every step of the mouse, and painted, 50 times a second. */
     boolean fast() {
-        return lastMs < 25;
+        return lastMs < 12;
     }
 }

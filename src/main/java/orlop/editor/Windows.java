@@ -92,6 +92,7 @@ final class Windows implements Desks {
 
     private static @Nullable Keeper keeper(Session session, Path folder, ScheduledExecutorService clock) {
         try {
+            clock.execute(Journal::warmUp);
             Keeper keeper = new Keeper(session, Journal.begin(folder), clock, new EventThread());
             keeper.writeNow();
             return keeper;

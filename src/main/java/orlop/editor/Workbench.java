@@ -4,11 +4,13 @@ import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.findings.Finding;
@@ -32,7 +34,7 @@ final class Workbench {
     private final ContextMenus menus;
     private final Locker locker;
     private final Margin margin;
-    private final WorkingView working;
+    private @Nullable WorkingView working;
     private final FoldOut foldOut;
     private final JPanel strip;
     private final FindCommands finds;
@@ -98,16 +100,17 @@ final class Workbench {
         new HelpCommands(prompts, all).addTo(commands);
         this.finds = new FindCommands(session, canvas, all, margin::show);
         finds.addTo(commands);
-        this.working = new WorkingView(session, this::showsWorking);
         this.foldOut = new FoldOut(settings, pages());
         margin.onWorking(figure -> {
             foldOut.open("working");
-            working.open(figure);
+            working().open(figure);
         });
         FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> foldOut.toggle(page)));
         foldOut.onFold(() -> {
             foldMarks();
-            working.look();
+            if (working != null) {
+                working.look();
+            }
         });
         if (!commands.complete()) {
             throw new IllegalStateException("a command has no body");
@@ -126,13 +129,22 @@ final class Workbench {
         return foldOut != null && foldOut.shows("working");
     }
 
-    private Map<String, JComponent> pages() {
-        Map<String, JComponent> pages = new LinkedHashMap<>();
-        pages.put("path", new PathView(session));
-        pages.put("working", working.panel());
-        pages.put("findings", new FindingsTable(session, margin::show).panel());
-        pages.put("conditions", new ConditionsView(session, commands).panel());
-        pages.put("register", new RegisterView(session, commands).panel());
+    private WorkingView working() {
+        WorkingView made = working;
+        if (made == null) {
+            made = new WorkingView(session, this::showsWorking);
+            working = made;
+        }
+        return made;
+    }
+
+    private Map<String, Supplier<JComponent>> pages() {
+        Map<String, Supplier<JComponent>> pages = new LinkedHashMap<>();
+        pages.put("path", () -> new PathView(session));
+        pages.put("working", () -> working().panel());
+        pages.put("findings", () -> new FindingsTable(session, margin::show).panel());
+        pages.put("conditions", () -> new ConditionsView(session, commands).panel());
+        pages.put("register", () -> new RegisterView(session, commands).panel());
         return pages;
     }
 

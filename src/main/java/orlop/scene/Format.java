@@ -1,7 +1,8 @@
 package orlop.scene;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import orlop.drawing.Quantity;
 import orlop.drawing.Unit;
 
@@ -42,16 +43,21 @@ final class Format {
 
     /** A number for a machine: a point, no grouping, no sign but the hyphen. */
     static String data(double value) {
-        String s = String.format(Locale.ROOT, "%.6f", value);
-        int end = s.length();
-        while (s.charAt(end - 1) == '0') {
-            end--;
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
         }
-        return s.substring(0, s.charAt(end - 1) == '.' ? end - 1 : end);
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     /** The parts that are not empty, with dots between. */
     static String dotted(List<String> parts) {
-        return String.join(DOT, parts.stream().filter(p -> !p.isEmpty()).toList());
+        StringBuilder all = new StringBuilder();
+        for (String part : parts) {
+            if (!part.isEmpty()) {
+                all.append(all.length() == 0 ? "" : DOT).append(part);
+            }
+        }
+        return all.toString();
     }
 }

@@ -49,7 +49,6 @@ public final class Journal implements AutoCloseable {
      * @throws FileProblem if nothing can be written there
      */
     public static Journal begin(Path folder) throws FileProblem {
-        JournalText.of(Drawing.empty(""), null); // makes ready what the first writing needs: it must not be late
         try {
             Files.createDirectories(folder);
             while (true) {
@@ -64,6 +63,11 @@ public final class Journal implements AutoCloseable {
         } catch (IOException e) {
             throw FileProblem.whole(folder.toString(), "store.no-journal");
         }
+    }
+
+    /** Makes ready what the first writing needs, so that it isn't late. Any thread; not needed. */
+    public static void warmUp() {
+        JournalText.of(Drawing.empty(""), null);
     }
 
     private static String name() {

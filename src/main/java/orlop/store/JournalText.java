@@ -2,10 +2,7 @@ package orlop.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -14,17 +11,16 @@ import orlop.drawing.Drawing;
 
 /** The text of a journal: one line about the file, then the drawing as a file holds it. */
 final class JournalText {
-    private static final ObjectMapper JSON = new ObjectMapper();
     private static final int VERSION = 1;
 
     private JournalText() {}
 
     static byte[] of(Drawing drawing, @Nullable Path file) {
-        ObjectNode head = JSON.createObjectNode().put("journal", VERSION);
+        JsonOut head = new JsonOut().open().key("journal").raw(Integer.toString(VERSION));
         if (file != null) {
-            head.put("file", file.toAbsolutePath().toString());
+            head.key("file").text(file.toAbsolutePath().toString());
         }
-        byte[] first = (head + "\n").getBytes(UTF_8);
+        byte[] first = (head.close() + "\n").getBytes(UTF_8);
         byte[] text = DrawingFile.write(drawing);
         byte[] all = Arrays.copyOf(first, first.length + text.length);
         System.arraycopy(text, 0, all, first.length, text.length);
@@ -44,9 +40,9 @@ final class JournalText {
     /** A first line that can't be read costs the name of the file and nothing else. */
     private static @Nullable Path file(String head) {
         try {
-            JsonNode file = JSON.readTree(head).path("file");
+            JsonNode file = JsonTree.read(head.toCharArray()).path("file");
             return file.isTextual() ? Path.of(file.textValue()) : null;
-        } catch (JsonProcessingException | InvalidPathException e) {
+        } catch (Trouble | InvalidPathException e) {
             return null;
         }
     }

@@ -18,6 +18,7 @@ import orlop.study.fault.AcFaults;
 import orlop.study.fault.Faults;
 import orlop.study.model.CableModel;
 import orlop.study.model.Delivery;
+import orlop.study.model.Notes;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
 import orlop.study.model.Rating;
@@ -223,6 +224,21 @@ final class Gatherer {
     private double current(int i, int edge) {
         double amps = operation.currentOfCable(i);
         return Double.isNaN(amps) && edge >= 0 ? pinCurrents.of(edge) : amps;
+    }
+
+    /** Says of cables without any resistance that lie in a ring of such that nothing decides how the current divides. */
+    void noteUndivided(Notes notes, String condition) {
+        for (int i = 0; i < plan.cables().size(); i++) {
+            int edge = operation.connectionOfCable(i);
+            boolean joins = edge >= 0
+                    && network.connections().get(edge).contracted()
+                    && !numbering.isOfUnknownLength(edge)
+                    && figures.voltage(numbering.fromPin(i)) != null;
+            if (joins && Double.isNaN(pinCurrents.of(edge))) {
+                String id = plan.cables().get(i).cable().id();
+                notes.add(Remark.Kind.NOT_CALCULATED, id, condition, "study.not-calculated.undivided", id);
+            }
+        }
     }
 
     private int farPin(int edge, int a, int b) {

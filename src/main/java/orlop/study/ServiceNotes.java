@@ -55,10 +55,24 @@ final class ServiceNotes {
             converter(i, t, new Quantity(d.ratedW(), Unit.WATT));
         } else if (t.component().particulars() instanceof Conversion.Charger c && c.ratedA() != null) {
             converter(i, t, new Quantity(c.ratedA(), Unit.AMPERE));
+        } else if (t.component().particulars() instanceof Conversion.PlainConverter) {
+            fedBack(i, t);
         } else if (t.component().particulars() instanceof Source.LimitedSupply l && l.limitA() != null) {
             limited(t, -operation.currentOfAttachment(i), new Quantity(l.limitA(), Unit.AMPERE));
         } else if (t.component().particulars() instanceof Source.Supply s && s.oneWay() && operation.isAc(t.pin())) {
             oneWay(t.component(), operation.alternating().powerOfAttachment(i));
+        }
+    }
+
+    /** It holds its output as a voltage behind a resistance; what flows into it there comes out nowhere. */
+    private void fedBack(int i, Attachment t) {
+        double takenW = operation.isAc(t.outputPin())
+                ? operation.alternating().powerOfOutput(i)
+                : operation.currentOfOutput(i) * operation.voltage(t.outputPin());
+        if (takenW > LEAST_W) {
+            String id = t.component().id();
+            Quantity taken = new Quantity(takenW, Unit.WATT);
+            notes.add(Remark.Kind.NOT_CALCULATED, id, condition, "study.not-calculated.fed-back", id, taken);
         }
     }
 

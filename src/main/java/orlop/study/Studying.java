@@ -183,6 +183,7 @@ final class Studying {
             Notes notes = new Notes();
             boolean fine = troubles(o, c.id(), notes);
             ServiceNotes.into(notes, plan, o, c.id());
+            g.noteUndivided(notes, c.id());
             Relays.note(notes, drawn.get(i), c, o, drawing);
             List<Remark> remarks = new ArrayList<>(plan.notes().all());
             remarks.addAll(notes.all());

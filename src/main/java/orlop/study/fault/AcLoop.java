@@ -18,6 +18,7 @@ import orlop.study.flow.Potentials;
 import orlop.study.linear.Complex;
 import orlop.study.model.AcSourceModel;
 import orlop.study.model.CableModel;
+import orlop.study.model.Converters;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
 import orlop.study.model.TransformerModel;
@@ -48,6 +49,7 @@ final class AcLoop {
     private final int[] partOfConnection;
     private final int[] partOfAttachment;
     final boolean[] strong; // by root: whether a source with an impedance feeds it
+    private final double[] angleDeg; // by root: of the sources' voltage
     final double[] limitA; // by root: what inverters give at most
     private final Complex @Nullable [] open;
     private final PhasorEquations.@Nullable Impedances impedances;
@@ -70,6 +72,7 @@ final class AcLoop {
         Arrays.fill(partOfAttachment, -1);
         strong = new boolean[nodes + 1];
         limitA = new double[nodes + 1];
+        angleDeg = new double[nodes + 1];
         for (int e = 0; e < partOfConnection.length; e++) {
             connection(e);
         }
@@ -81,6 +84,7 @@ final class AcLoop {
         }
         for (int i = 0; i < partOfAttachment.length; i++) {
             source(i);
+            motor(i);
         }
         PhasorEquations equations = new PhasorEquations(circuit);
         boolean regular = equations.prepare();
@@ -159,8 +163,12 @@ final class AcLoop {
         Attachment t = network.attachments().get(i);
         if (transformer(i) == null && operation.alternating().feeds(i)) {
             limitA[joined.root(node(t.outputPin()))] += plan.inverterFaultA(t.component());
-        } else if (model(i) != null) {
+            return;
+        }
+        AcSourceModel m = model(i);
+        if (m != null) {
             strong[joined.root(node(t.pin()))] = true;
+            angleDeg[joined.root(node(t.pin()))] = m.strongest().emf().angleDeg();
         }
     }
 
@@ -237,8 +245,24 @@ final class AcLoop {
                 && operation.alternating().feeds(i)
                 && serves(system(t.outputPin()))
                 && !strong[joined.root(node(t.outputPin()))]) {
-            double volts = Plan.phaseV(system(t.outputPin()));
-            partOfAttachment[i] = circuit.source(node(t.outputPin()), -1, new Complex(volts, 0), Complex.ZERO);
+            AcSourceModel.Thevenin s = Converters.alternatingOutput(t.component(), system(t.outputPin()));
+            partOfAttachment[i] = circuit.source(node(t.outputPin()), -1, s.emf(), s.z());
+        }
+    }
+
+    /**
+     * A three-phase motor in a fault that a source feeds: it drives its own current into the highest one for a few
+     * periods, whether it runs in this condition or not. Where one line alone is faulted its whole share is taken,
+     * which errs to the safe side.
+     */
+    private void motor(int i) {
+        Attachment t = network.attachments().get(i);
+        boolean counts = highest && !plain && t.role() == Attachment.Role.LOAD && operation.isAc(t.pin());
+        Complex z = counts && node(t.pin()) >= 0 ? plan.motorOhm(t.component()) : null;
+        if (z != null && serves(system(t.pin())) && strong[joined.root(node(t.pin()))]) {
+            double volts = plan.faultFactor(system(t.pin())) * Plan.phaseV(system(t.pin()));
+            Complex emf = Complex.polar(volts, angleDeg[joined.root(node(t.pin()))]);
+            partOfAttachment[i] = circuit.source(node(t.pin()), -1, emf, z);
         }
     }
 

@@ -39,6 +39,7 @@ final class Island {
     private double[] x = {};
     private double[] fall = {};
     private boolean warm;
+    private double gentleV; // see Laws; 0 for what is drawn
     private boolean cold; // whether the last attempt started from the voltages without load
     final double[] voltage; // by local node, NaN where floating
     final double[] current; // by position in parts
@@ -72,21 +73,31 @@ final class Island {
         return parts;
     }
 
+    /** Where the loads find no operating point on the way, the states that they would have as resistances come first. */
     Outcome solve() {
         int switching = 0;
         for (int part : parts) {
             switching += circuit.part(part).switches() ? 1 : 0;
         }
-        if (elimination == null && !structure()) {
-            return Outcome.CONTRADICTED;
+        gentleV = 0;
+        Outcome found = elimination == null && !structure() ? Outcome.CONTRADICTED : rounds(switching);
+        if (found != Outcome.COLLAPSED || switching == 0) {
+            return found;
         }
+        gentleV = Laws.greatestV(circuit, parts);
+        boolean gently = structure() && rounds(switching) == Outcome.SOLVED;
+        gentleV = 0;
+        return gently && structure() ? rounds(switching) : found;
+    }
+
+    private Outcome rounds(int switching) {
         for (int round = 0; round < 30 + 6 * switching; round++) {
             if (!newton() && !fromTheTop()) {
                 return Outcome.COLLAPSED;
             }
             currents();
             if (switching == 0 || !switchOver(round < 15 ? switching : 1)) {
-                return loadsHaveVoltage() ? Outcome.SOLVED : Outcome.COLLAPSED;
+                return gentleV > 0 || loadsHaveVoltage() ? Outcome.SOLVED : Outcome.COLLAPSED;
             }
             if (!structure()) {
                 return Outcome.CONTRADICTED;
@@ -106,9 +117,7 @@ final class Island {
 
     private boolean loadsHaveVoltage() {
         for (int i = 0; i < parts.length; i++) {
-            Part p = circuit.part(parts[i]);
-            boolean needs = (p == Part.LOAD_POWER || p == Part.LOAD_CURRENT) && circuit.first(parts[i]) > 0;
-            if (needs && !(v(i) > 0)) {
+            if (Laws.needsVoltage(circuit, parts[i]) && !(v(i) > 0)) {
                 return false;
             }
         }
@@ -284,14 +293,12 @@ final class Island {
             int part = parts[i];
             int va = variable[localA[i]];
             int vb = variable[localB[i]];
-            boolean load = circuit.part(part) == Part.LOAD_POWER || circuit.part(part) == Part.LOAD_CURRENT;
-            boolean source = circuit.part(part) == Part.POWER_SOURCE;
-            if (tied[i] || redundant[i] || va == -2 || vb == -2 || ((load || source) && !loaded)) {
+            if (tied[i] || redundant[i] || va == -2 || vb == -2 || (!loaded && Laws.follows(circuit, part))) {
                 continue;
             }
             double volts = v(i);
-            double amps = Laws.current(circuit, part, state[i], volts);
-            double slope = Laws.slope(circuit, part, state[i], volts);
+            double amps = Laws.current(circuit, part, state[i], volts, gentleV);
+            double slope = Laws.slope(circuit, part, state[i], volts, gentleV);
             scale = Math.max(scale, Math.abs(amps) + Math.abs(slope * volts));
             stamp(m, i, va, vb, amps, slope);
         }
@@ -361,7 +368,7 @@ final class Island {
                 ties[localA[i]]++;
                 ties[localB[i]]++;
             } else {
-                current[i] = redundant[i] || floats ? 0 : Laws.current(circuit, parts[i], state[i], v(i));
+                current[i] = redundant[i] || floats ? 0 : Laws.current(circuit, parts[i], state[i], v(i), gentleV);
                 leaving[localA[i]] += current[i];
                 leaving[localB[i]] -= current[i];
             }
@@ -377,24 +384,13 @@ final class Island {
             if (!circuit.part(parts[i]).switches()) {
                 continue;
             }
-            Laws.State want = wanted(i);
+            int part = parts[i];
+            Laws.State want = Laws.wanted(circuit, part, state[i], voltage[localA[i]], voltage[localB[i]], current[i]);
             if (want != state[i]) {
                 state[i] = want;
                 changed++;
             }
         }
         return changed > 0;
-    }
-
-    private Laws.State wanted(int i) {
-        boolean fromNowhere = Double.isNaN(voltage[localA[i]]);
-        boolean toNowhere = Double.isNaN(voltage[localB[i]]);
-        if (circuit.part(parts[i]) == Part.DIODE && (fromNowhere || toNowhere)) {
-            return fromNowhere ? state[i] : Laws.State.ON;
-        }
-        if (fromNowhere || toNowhere) {
-            return state[i] == Laws.State.OFF ? Laws.State.ON : state[i];
-        }
-        return Laws.wanted(circuit, parts[i], state[i], v(i), current[i]);
     }
 }

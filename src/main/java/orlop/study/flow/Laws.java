@@ -30,6 +30,51 @@ final class Laws {
         };
     }
 
+    /** Whether its current follows from what it wants rather than from a resistance. */
+    static boolean follows(Circuit c, int part) {
+        return c.part(part) == Part.POWER_SOURCE
+                || c.part(part) == Part.LOAD_POWER
+                || c.part(part) == Part.LOAD_CURRENT;
+    }
+
+    /** Whether it is a load that can't be served without voltage. */
+    static boolean needsVoltage(Circuit c, int part) {
+        return follows(c, part) && c.part(part) != Part.POWER_SOURCE && c.first(part) > 0;
+    }
+
+    /** The greatest voltage that any of these parts holds; 1 V where none holds one. */
+    static double greatestV(Circuit c, int[] parts) {
+        double most = 0;
+        for (int part : parts) {
+            most = c.part(part) == Part.EMF || c.part(part) == Part.LIMITED ? Math.max(most, c.first(part)) : most;
+        }
+        return most > 0 ? most : 1;
+    }
+
+    /** What takes the place of a load at a gentle voltage: the conductance that takes the same there; else NaN. */
+    private static double gentle(Circuit c, int part, double gentleV) {
+        if (!(gentleV > 0) || !follows(c, part)) {
+            return Double.NaN;
+        }
+        return switch (c.part(part)) {
+            case LOAD_POWER -> c.first(part) / gentleV / gentleV;
+            case LOAD_CURRENT -> Math.max(0, c.first(part)) / gentleV;
+            default -> 0;
+        };
+    }
+
+    /** As below; where {@code gentleV} is above 0, loads are conductances and sources of power give nothing. */
+    static double current(Circuit c, int part, State state, double v, double gentleV) {
+        double siemens = gentle(c, part, gentleV);
+        return Double.isNaN(siemens) ? current(c, part, state, v) : siemens * v;
+    }
+
+    /** Slope of {@link #current(Circuit, int, State, double, double)}. */
+    static double slope(Circuit c, int part, State state, double v, double gentleV) {
+        double siemens = gentle(c, part, gentleV);
+        return Double.isNaN(siemens) ? slope(c, part, state, v) : siemens;
+    }
+
     /** Current from a to b; not asked of a part that ties. */
     static double current(Circuit c, int part, State state, double v) {
         double first = c.first(part);
@@ -63,8 +108,19 @@ final class Laws {
         };
     }
 
+    /** The state that a part ought to have between these voltages, NaN where nothing gives one. */
+    static State wanted(Circuit c, int part, State state, double aV, double bV, double current) {
+        if (c.part(part) == Part.DIODE && (Double.isNaN(aV) || Double.isNaN(bV))) {
+            return Double.isNaN(aV) ? state : State.ON;
+        }
+        if (Double.isNaN(aV) || Double.isNaN(bV)) {
+            return state == State.OFF ? State.ON : state;
+        }
+        return wanted(c, part, state, aV - bV, current);
+    }
+
     /** The state that a part ought to have, from its voltage and, where it ties, its current from a to b. */
-    static State wanted(Circuit c, int part, State state, double v, double current) {
+    private static State wanted(Circuit c, int part, State state, double v, double current) {
         double tolerance = 1e-9 * Math.max(1, Math.abs(c.first(part)));
         if (c.part(part) == Part.DIODE) {
             boolean on = state == State.ON ? !(current < -1e-9) : v > c.first(part) + tolerance;

@@ -3,7 +3,6 @@ package orlop.study.model;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import orlop.drawing.Conversion;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Nature;
 import orlop.drawing.OperatingCondition;
@@ -124,6 +123,7 @@ final class AcAssembly {
             boolean both = byPhase && Resistances.isPair(c.theDevice());
             z = new Complex(c.resistanceOhm(), Resistances.reactanceOf(plan.drawing(), c.theDevice()))
                     .times(both ? 0.5 : 1);
+            z = Resolvable.ohm(z, system(c.a()).nominalV());
         }
         for (int wire = 0; wire < nodes.wires(c.a()); wire++) {
             int a = nodes.of(c.a(), wire);
@@ -186,19 +186,25 @@ final class AcAssembly {
     }
 
     private int[] source(int pin, int returnPin, Complex emf, Complex z) {
+        Complex inner = Resolvable.ohm(z, system(pin).nominalV());
         if (!nodes.byPhase(pin)) {
             int a = nodes.of(pin, 0);
             int b = ownReturn(pin, returnPin);
-            return a == b ? NONE : new int[] {circuit.source(a, b, emf, z)};
+            return a == b ? NONE : new int[] {circuit.source(a, b, emf, inner)};
         }
         boolean neutral = system(pin).nature() == Nature.AC3N;
         int star = neutral ? nodes.of(returnPin >= 0 ? returnPin : pin, Wires.N) : -1;
         int[] parts = new int[3];
         for (int k = 0; k < 3; k++) {
             Complex turned = emf.times(Complex.polar(1, -120 * k));
-            parts[k] = circuit.source(nodes.of(pin, k), star, turned, z);
+            parts[k] = circuit.source(nodes.of(pin, k), star, turned, inner);
         }
         return parts;
+    }
+
+    private int[] output(Attachment t) {
+        AcSourceModel.Thevenin out = Converters.alternatingOutput(t.component(), system(t.outputPin()));
+        return source(t.outputPin(), -1, out.emf(), out.z());
     }
 
     private void converter(int i, Attachment t) {
@@ -214,8 +220,7 @@ final class AcAssembly {
             couplings.add(new Coupling(
                     list(ofAttachment[i]), direct.outputOfAttachment(i), false, phases(t.pin()), efficiency, idleW));
         } else if (isAc(t.outputPin()) && nodes.of(t.outputPin(), 0) >= 0 && direct.partOfAttachment(i) >= 0) {
-            Complex emf = new Complex(Plan.phaseV(system(t.outputPin())), 0);
-            ofOutput[i] = source(t.outputPin(), -1, emf, Complex.ZERO);
+            ofOutput[i] = output(t);
             couplings.add(new Coupling(
                     list(ofOutput[i]), direct.partOfAttachment(i), true, phases(t.outputPin()), efficiency, idleW));
         }
@@ -226,10 +231,9 @@ final class AcAssembly {
         TransformerModel m = plan.transformer(t.component());
         if (joined && m != null) {
             transformer(i, t, m);
-        } else if (joined && t.component().particulars() instanceof Conversion.FrequencyConverter) {
+        } else if (joined && AcPlan.convertsAlternating(t.component())) {
             ofAttachment[i] = load(t, Part.LOAD_POWER, Complex.ZERO, plan.wiresAt(t.pin()));
-            Complex emf = new Complex(Plan.phaseV(system(t.outputPin())), 0);
-            ofOutput[i] = source(t.outputPin(), -1, emf, Complex.ZERO);
+            ofOutput[i] = output(t);
             int in = phases(t.pin());
             passings.add(new Passing(
                     list(ofAttachment[i]), list(ofOutput[i]), in, phases(t.outputPin()), efficiency, idleW));

@@ -109,20 +109,21 @@ public final class AcOperation {
     void setCable(int connection, CableModel cable, double areaMm2, double conductorC) {
         int pin = network.connections().get(connection).a();
         if (!byPhase(pin)) {
-            set(connection, 0, new Complex(cable.loopOhm(areaMm2, conductorC), cable.reactanceOhm()));
+            set(connection, cable, 0, new Complex(cable.loopOhm(areaMm2, conductorC), cable.reactanceOhm()));
             return;
         }
         Complex line = cable.line(areaMm2, conductorC);
         for (int wire = 0; wire < Wires.N; wire++) {
-            set(connection, wire, line);
+            set(connection, cable, wire, line);
         }
-        set(connection, Wires.N, cable.back(areaMm2, conductorC));
+        set(connection, cable, Wires.N, cable.back(areaMm2, conductorC));
     }
 
-    private void set(int connection, int wire, Complex z) {
+    private void set(int connection, CableModel cable, int wire, Complex z) {
         int part = assembly.partOfConnection(connection, wire);
         if (part >= 0) {
-            assembly.circuit().setImpedance(part, z);
+            assembly.circuit()
+                    .setImpedance(part, Resolvable.conductor(z, cable.system().nominalV()));
         }
     }
 

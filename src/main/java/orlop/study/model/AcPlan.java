@@ -206,7 +206,7 @@ final class AcPlan {
             if (m != null) {
                 transformers.put(c.id(), m);
             }
-        } else if (c.particulars() instanceof Conversion.FrequencyConverter && second.nominalV() > 0) {
+        } else if (convertsAlternating(c) && second.nominalV() > 0) {
             inverter(c, second);
             notes.assumed(c.id(), "study.assumed.charger-factor", c.id());
         } else {
@@ -218,6 +218,12 @@ final class AcPlan {
         }
     }
 
+    /** Whether it makes one alternating current of another by way of a held voltage. */
+    static boolean convertsAlternating(Component c) {
+        return c.particulars() instanceof Conversion.FrequencyConverter
+                || c.particulars() instanceof Conversion.PlainConverter;
+    }
+
     @Nullable
     TransformerModel transformer(Component c) {
         return transformers.get(c.id());
@@ -225,6 +231,10 @@ final class AcPlan {
 
     /** What an inverter gives into a fault: as stated, else twice its rating; NaN where neither is known. */
     void inverter(Component c, ElectricalSystem out) {
+        if (c.particulars() instanceof Conversion.PlainConverter p) {
+            plain(c, p, out);
+            return;
+        }
         Double stated = c.particulars() instanceof Conversion.Inverter k
                 ? k.faultA()
                 : c.particulars() instanceof Conversion.InverterCharger k ? k.faultA() : null;
@@ -245,6 +255,15 @@ final class AcPlan {
         inverterFaultA.put(c.id(), amps);
         if (c.particulars() instanceof Conversion.InverterCharger) {
             notes.assumed(c.id(), "study.assumed.charger-factor", c.id());
+        }
+    }
+
+    /** One for what no trade kind fits is a voltage behind a resistance to a fault too. */
+    private void plain(Component c, Conversion.PlainConverter p, ElectricalSystem out) {
+        double volts = Converters.alternatingOutput(c, out).emf().magnitude();
+        inverterFaultA.put(c.id(), volts / p.outputResistanceOhm());
+        if (p.outputResistanceOhm() == 0) {
+            notes.notCalculated(c.id(), "study.not-calculated.fault-unlimited", c.id());
         }
     }
 

@@ -67,12 +67,16 @@ public final class Assembly {
             return;
         }
         if (c.kind() == Connection.Kind.DIODE) {
-            partOfConnection[i] = circuit.add(Part.DIODE, a, b, dropV(c.theDevice()), c.resistanceOhm(), 0);
+            partOfConnection[i] = circuit.add(Part.DIODE, a, b, dropV(c.theDevice()), ohm(c.resistanceOhm(), c.a()), 0);
         } else if (c.kind() == Connection.Kind.CABLE) {
             partOfConnection[i] = circuit.add(Part.RESISTOR, a, b, 1, 0, 0);
         } else if (c.resistanceOhm() > 0) {
-            partOfConnection[i] = circuit.add(Part.RESISTOR, a, b, 1 / c.resistanceOhm(), 0, 0);
+            partOfConnection[i] = circuit.add(Part.RESISTOR, a, b, 1 / ohm(c.resistanceOhm(), c.a()), 0, 0);
         }
+    }
+
+    private double ohm(double ohm, int pin) {
+        return Resolvable.ohm(ohm, plan.system(pin).nominalV());
     }
 
     private static double dropV(Component c) {
@@ -101,7 +105,8 @@ public final class Assembly {
             double share = condition.load(t.component().id()).simultaneity();
             partOfAttachment[i] = circuit.add(load.part(), a, b, load.value() * share, 0, 0);
         } else if (source != null) {
-            partOfAttachment[i] = circuit.add(source.part(), a, b, source.first(), source.second(), source.third());
+            double inner = ohm(source.second(), t.pin());
+            partOfAttachment[i] = circuit.add(source.part(), a, b, source.first(), inner, source.third());
         }
     }
 
@@ -110,8 +115,8 @@ public final class Assembly {
         SourceModel out = isDc(t.outputPin()) ? plan.output(c) : null;
         boolean dcInput = isDc(t.pin()) && node(t.pin()) >= 0;
         if (out != null && node(t.outputPin()) >= 0) {
-            outputOfAttachment[i] =
-                    circuit.add(out.part(), node(t.outputPin()), -1, out.first(), out.second(), out.third());
+            double inner = ohm(out.second(), t.outputPin());
+            outputOfAttachment[i] = circuit.add(out.part(), node(t.outputPin()), -1, out.first(), inner, out.third());
         }
         Double trackedV = c.particulars() instanceof Conversion.ChargeController ? trackedV(t) : null;
         if (trackedV != null && out != null && dcInput) {

@@ -2,11 +2,26 @@ package orlop.study.model;
 
 import orlop.drawing.Component;
 import orlop.drawing.Conversion;
+import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Particulars;
+import orlop.study.linear.Complex;
 
-/** Efficiency and idle power of converters of every kind. */
-final class Converters {
+/** Efficiency, idle power and alternating-current output of converters of every kind. */
+public final class Converters {
     private Converters() {}
+
+    /**
+     * What a converter is at an alternating-current output, phase to neutral: one for what no trade kind fits holds its
+     * set voltage behind its resistance, all others the nominal voltage.
+     */
+    public static AcSourceModel.Thevenin alternatingOutput(Component c, ElectricalSystem out) {
+        double phaseV = Plan.phaseV(out);
+        if (!(c.particulars() instanceof Conversion.PlainConverter p)) {
+            return new AcSourceModel.Thevenin(new Complex(phaseV, 0), Complex.ZERO);
+        }
+        double volts = p.setV() == null ? phaseV : p.setV() * phaseV / out.nominalV();
+        return new AcSourceModel.Thevenin(new Complex(volts, 0), new Complex(p.outputResistanceOhm(), 0));
+    }
 
     static double efficiency(Component c) {
         Particulars p = c.particulars();

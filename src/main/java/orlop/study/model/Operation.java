@@ -108,7 +108,8 @@ public final class Operation {
             ohm[i] = now;
             int part = partOfCable(i);
             if (part >= 0) {
-                assembly.circuit().setFirst(part, 1 / now);
+                double nominalV = plan.cables().get(i).system().nominalV();
+                assembly.circuit().setFirst(part, 1 / Resolvable.ohm(now, nominalV));
             } else if (connectionOfCable[i] >= 0) {
                 alternating.setCable(connectionOfCable[i], plan.cables().get(i), areaMm2[i], conductorC[i]);
             }

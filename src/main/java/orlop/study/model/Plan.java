@@ -6,14 +6,12 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Consumer;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
-import orlop.drawing.Group;
 import orlop.drawing.Nature;
 import orlop.drawing.Quantity;
 import orlop.drawing.Switching;
@@ -22,6 +20,7 @@ import orlop.network.Numbering;
 import orlop.network.Resistances;
 import orlop.standards.RuleSet;
 import orlop.standards.RuleSets;
+import orlop.study.linear.Complex;
 import orlop.study.linear.Patterns;
 
 /** All that holds of a drawing in every condition. Built once a study; not safe for several threads. */
@@ -70,7 +69,7 @@ public final class Plan {
         for (int i = 0; i < loadOf.length; i++) {
             component(i, numbering.component(i), making, chains);
         }
-        noteDevices();
+        NotedOnce.into(notes, this);
         systemOfPin = new ElectricalSystem[numbering.pinCount()];
         dc = new boolean[systemOfPin.length];
         ac = new boolean[systemOfPin.length];
@@ -156,20 +155,6 @@ public final class Plan {
         SourceModel.Thevenin t = m.strongest();
         if (t.emfV() > 0 && t.ohm() == 0 && !t.isLimited()) {
             notes.notCalculated(c.id(), "study.not-calculated.fault-unlimited", c.id());
-        }
-    }
-
-    /** Fuses, breakers and switches whose resistance nobody has stated: said once, not for each. */
-    private void noteDevices() {
-        long unknown = IntStream.range(0, numbering.componentCount())
-                .mapToObj(numbering::component)
-                .filter(c -> c.kind().group() == Group.PROTECTION || c.kind().group() == Group.SWITCHING)
-                .filter(c -> c.particulars().terminals().size() == 2
-                        && !(c.particulars() instanceof Switching.Diode)
-                        && Resistances.ofDevice(c) == null)
-                .count();
-        if (unknown > 0) {
-            notes.assumed("", "study.assumed.device-ohm", (int) unknown);
         }
     }
 
@@ -261,6 +246,17 @@ public final class Plan {
     /** Null where the component is no alternating-current source that is calculated. */
     public @Nullable AcSourceModel acSource(Component c) {
         return alternating.source(c);
+    }
+
+    /** The voltage factor c of the highest fault current in a system of alternating current. */
+    public double faultFactor(ElectricalSystem system) {
+        return AcSources.mostFactor(system);
+    }
+
+    /** What a three-phase motor is to a fault, one phase of it; null for all else. */
+    public @Nullable Complex motorOhm(Component c) {
+        ElectricalSystem s = system(c.systems().get(0));
+        return calculatesAc(s) ? Motors.ohm(c, s) : null;
     }
 
     /** Null where the component is no transformer that is calculated. */

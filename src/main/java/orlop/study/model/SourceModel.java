@@ -63,7 +63,7 @@ public record SourceModel(
     }
 
     static SourceModel current(double amps) {
-        Thevenin t = Thevenin.current(amps);
+        Thevenin t = Thevenin.current(Math.max(0, amps)); // what takes a current brings none into a fault
         return new SourceModel(Part.CURRENT, amps, 0, 0, t, t, Math.abs(amps), true, false);
     }
 }

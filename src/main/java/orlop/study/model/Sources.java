@@ -5,7 +5,9 @@ import orlop.drawing.Component;
 import orlop.drawing.Conversion;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.FaultMethod;
+import orlop.drawing.Quantity;
 import orlop.drawing.Source;
+import orlop.drawing.Unit;
 
 /** Turns the particulars of sources and converters into models. */
 final class Sources {
@@ -36,15 +38,18 @@ final class Sources {
             return SourceModel.limited(set, s.resistanceOhm(), limit, limit, true);
         }
         if (c.particulars() instanceof Source.PowerSupply s) {
-            return powerSupply(s, system);
+            return powerSupply(c, s, system);
         }
         return charging(c, system);
     }
 
-    private static SourceModel powerSupply(Source.PowerSupply s, ElectricalSystem system) {
+    private SourceModel powerSupply(Component c, Source.PowerSupply s, ElectricalSystem system) {
         double limit = s.limitA() != null ? s.limitA() : Double.POSITIVE_INFINITY;
         double usual = system.nominalV() > 0 ? s.powerW() / system.nominalV() : 0;
         double fault = s.limitA() != null ? s.limitA() : usual;
+        if (s.limitA() == null) {
+            notes.assumed(c.id(), "study.assumed.power-limit", c.id(), new Quantity(usual, Unit.AMPERE));
+        }
         SourceModel.Thevenin t = SourceModel.Thevenin.current(fault);
         return new SourceModel(orlop.study.flow.Part.POWER_SOURCE, s.powerW(), 0, limit, t, t, fault, true, false);
     }
