@@ -11,7 +11,6 @@ import orlop.scene.Role;
 import orlop.scene.Route;
 import orlop.scene.Scene;
 import orlop.symbols.Symbol;
-import orlop.symbols.SymbolLibrary;
 import orlop.symbols.Terminal;
 
 /**
@@ -33,7 +32,7 @@ final class InlinePlaces {
 
     /** Places for devices of this kind on this scene; empty if no symbol of the kind has terminals 1 and 2. */
     static Optional<InlinePlaces> of(Scene scene, Kind kind) {
-        return SymbolLibrary.bundled()
+        return OwnSymbols.library()
                 .find(kind.word())
                 .filter(s -> s.terminals().containsKey("1") && s.terminals().containsKey("2"))
                 .map(s -> new InlinePlaces(scene, s));

@@ -6,6 +6,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.EfficiencyByLoad;
 
 /**
  * Reads and replaces the parts of a record by name, so that a card can be made from any kind's record: a new particular
@@ -66,13 +67,21 @@ public final class RecordParts {
         for (int i = 0; i < parts.length; i++) {
             boolean it = parts[i].getName().equals(part);
             found |= it;
-            values[i] = it ? value : get(record, parts[i]);
+            values[i] = it ? taken(parts[i].getType(), value) : get(record, parts[i]);
         }
         if (!found) {
             throw new IllegalArgumentException(record.getClass() + " has no part " + part);
         }
         Class<?>[] types = Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);
         return (R) made(record.getClass(), types, values);
+    }
+
+    /** Steps are typed as text; no text is no steps. */
+    private static @Nullable Object taken(Class<?> type, @Nullable Object value) {
+        if (type != EfficiencyByLoad.class || !(value instanceof String typed)) {
+            return value;
+        }
+        return typed.isBlank() ? null : EfficiencyByLoad.read(typed);
     }
 
     private static Object made(Class<?> type, Class<?>[] types, @Nullable Object[] values) {

@@ -16,7 +16,6 @@ import orlop.scene.SceneBuilder;
 import orlop.scene.SceneRequest;
 import orlop.store.FileProblem;
 import orlop.store.PlainFile;
-import orlop.symbols.SymbolLibrary;
 
 /**
  * Sheets as files for others to read: one PDF of all, or a file a page for the rest.
@@ -66,20 +65,21 @@ public record SheetExport(List<String> sheets, String condition, Form form) {
         Map<Path, byte[]> files = new LinkedHashMap<>();
         if (form == Form.PDF) {
             if (!pages.isEmpty()) {
-                files.put(target, PdfExport.write(pages, Palette.LIGHT, SymbolLibrary.bundled()));
+                files.put(target, PdfExport.write(pages, Palette.LIGHT, OwnSymbols.library()));
             }
             return files;
         }
         for (Scene s : pages) {
-            byte[] bytes =
-                    form == Form.SVG ? SvgExport.write(s, Palette.LIGHT) : PngExport.write(s, Palette.LIGHT, PNG_DPI);
+            byte[] bytes = form == Form.SVG
+                    ? SvgExport.write(s, Palette.LIGHT, OwnSymbols.library())
+                    : PngExport.write(s, Palette.LIGHT, PNG_DPI, OwnSymbols.library());
             files.put(pages.size() == 1 ? target : numbered(target, name(review.drawing(), s)), bytes);
         }
         return files;
     }
 
     private List<Scene> pages(Review review) {
-        SceneBuilder builder = SceneBuilder.bundled();
+        SceneBuilder builder = SceneBuilder.with(OwnSymbols.library());
         Drawing d = review.drawing();
         List<Scene> all = new ArrayList<>();
         for (String sheet : sheets) {

@@ -26,6 +26,11 @@ public sealed interface Conversion extends Particulars
         return cases.conversion(this);
     }
 
+    /** Efficiency over its load; null where none is stated, of a transformer always. */
+    default @Nullable EfficiencyByLoad efficiencyByLoad() {
+        return null;
+    }
+
     /** The phases of a three-phase board that its alternating input is connected to; {@code ALL} takes what reaches it. */
     default Phase phase() {
         return Phase.ALL;
@@ -40,6 +45,7 @@ public sealed interface Conversion extends Particulars
      * @param surgeVa for some seconds
      * @param faultA most current into a fault
      * @param faultHoldS how long it holds that current before it shuts down
+     * @param efficiencyByLoad efficiency over output in percent of the rated one; overrules {@code efficiency}
      */
     record Inverter(
             @Nullable Double ratedVa,
@@ -47,7 +53,8 @@ public sealed interface Conversion extends Particulars
             double idleW,
             @Nullable Double surgeVa,
             @Nullable Double faultA,
-            @Nullable Double faultHoldS)
+            @Nullable Double faultHoldS,
+            @Nullable EfficiencyByLoad efficiencyByLoad)
             implements Conversion {
         public Inverter {
             positiveOrUnknown(ratedVa, "ratedVa");
@@ -56,6 +63,17 @@ public sealed interface Conversion extends Particulars
             positiveOrUnknown(surgeVa, "surgeVa");
             notNegativeOrUnknown(faultA, "faultA");
             notNegativeOrUnknown(faultHoldS, "faultHoldS");
+        }
+
+        /** One whose efficiency does not follow its load. */
+        public Inverter(
+                @Nullable Double ratedVa,
+                double efficiency,
+                double idleW,
+                @Nullable Double surgeVa,
+                @Nullable Double faultA,
+                @Nullable Double faultHoldS) {
+            this(ratedVa, efficiency, idleW, surgeVa, faultA, faultHoldS, null);
         }
 
         static Inverter defaults() {
@@ -81,6 +99,7 @@ public sealed interface Conversion extends Particulars
      * @param faultA most current into a fault when inverting
      * @param faultHoldS how long it holds that current
      * @param phase of a three-phase board that its alternating input is connected to; ALL takes what reaches it
+     * @param efficiencyByLoad efficiency over output in percent of the rated one, both ways; overrules {@code efficiency}
      */
     record InverterCharger(
             @Nullable Double ratedVa,
@@ -91,7 +110,8 @@ public sealed interface Conversion extends Particulars
             @Nullable Double surgeVa,
             @Nullable Double faultA,
             @Nullable Double faultHoldS,
-            Phase phase)
+            Phase phase,
+            @Nullable EfficiencyByLoad efficiencyByLoad)
             implements Conversion {
         public InverterCharger {
             positiveOrUnknown(ratedVa, "ratedVa");
@@ -114,7 +134,21 @@ public sealed interface Conversion extends Particulars
                 @Nullable Double surgeVa,
                 @Nullable Double faultA,
                 @Nullable Double faultHoldS) {
-            this(ratedVa, efficiency, idleW, chargeA, transferA, surgeVa, faultA, faultHoldS, Phase.ALL);
+            this(ratedVa, efficiency, idleW, chargeA, transferA, surgeVa, faultA, faultHoldS, Phase.ALL, null);
+        }
+
+        /** One whose efficiency does not follow its load. */
+        public InverterCharger(
+                @Nullable Double ratedVa,
+                double efficiency,
+                double idleW,
+                @Nullable Double chargeA,
+                @Nullable Double transferA,
+                @Nullable Double surgeVa,
+                @Nullable Double faultA,
+                @Nullable Double faultHoldS,
+                Phase phase) {
+            this(ratedVa, efficiency, idleW, chargeA, transferA, surgeVa, faultA, faultHoldS, phase, null);
         }
 
         static InverterCharger defaults() {
@@ -136,6 +170,7 @@ public sealed interface Conversion extends Particulars
      * @param idleW drawn from the AC side with nothing to charge
      * @param selfLimiting whether it limits its own current, so that it needs no device at its own end
      * @param phase of a three-phase board that its alternating input is connected to; ALL takes what reaches it
+     * @param efficiencyByLoad efficiency over output in percent of the rated one; overrules {@code efficiency}
      */
     record Charger(
             @Nullable Double ratedA,
@@ -143,7 +178,8 @@ public sealed interface Conversion extends Particulars
             double efficiency,
             double idleW,
             boolean selfLimiting,
-            Phase phase)
+            Phase phase,
+            @Nullable EfficiencyByLoad efficiencyByLoad)
             implements Conversion {
         public Charger {
             positiveOrUnknown(ratedA, "ratedA");
@@ -155,7 +191,18 @@ public sealed interface Conversion extends Particulars
         /** One that takes whatever phase reaches it. */
         public Charger(
                 @Nullable Double ratedA, @Nullable Double setV, double efficiency, double idleW, boolean selfLimiting) {
-            this(ratedA, setV, efficiency, idleW, selfLimiting, Phase.ALL);
+            this(ratedA, setV, efficiency, idleW, selfLimiting, Phase.ALL, null);
+        }
+
+        /** One whose efficiency does not follow its load. */
+        public Charger(
+                @Nullable Double ratedA,
+                @Nullable Double setV,
+                double efficiency,
+                double idleW,
+                boolean selfLimiting,
+                Phase phase) {
+            this(ratedA, setV, efficiency, idleW, selfLimiting, phase, null);
         }
 
         static Charger defaults() {
@@ -179,6 +226,7 @@ public sealed interface Conversion extends Particulars
      * @param separated whether input and output are galvanically separated; a plain converter joins the negatives
      * @param faultA most current into a fault, from its rating if null
      * @param selfLimiting whether it limits its own current
+     * @param efficiencyByLoad efficiency over output in percent of the rated one; overrules {@code efficiency}
      */
     record DcDcConverter(
             @Nullable Double ratedW,
@@ -188,7 +236,8 @@ public sealed interface Conversion extends Particulars
             double idleW,
             boolean separated,
             @Nullable Double faultA,
-            boolean selfLimiting)
+            boolean selfLimiting,
+            @Nullable EfficiencyByLoad efficiencyByLoad)
             implements Conversion {
         public DcDcConverter {
             positiveOrUnknown(ratedW, "ratedW");
@@ -197,6 +246,19 @@ public sealed interface Conversion extends Particulars
             share(efficiency, "efficiency");
             notNegative(idleW, "idleW");
             notNegativeOrUnknown(faultA, "faultA");
+        }
+
+        /** One whose efficiency does not follow its load. */
+        public DcDcConverter(
+                @Nullable Double ratedW,
+                @Nullable Double setV,
+                double outputResistanceOhm,
+                double efficiency,
+                double idleW,
+                boolean separated,
+                @Nullable Double faultA,
+                boolean selfLimiting) {
+            this(ratedW, setV, outputResistanceOhm, efficiency, idleW, separated, faultA, selfLimiting, null);
         }
 
         static DcDcConverter defaults() {
@@ -217,19 +279,32 @@ public sealed interface Conversion extends Particulars
      * @param setV charging voltage, the system's highest voltage if null
      * @param efficiency above 0 to 1
      * @param idleW drawn at night
+     * @param efficiencyByLoad efficiency over output in percent of the rated one; overrules {@code efficiency}
      */
     record ChargeController(
             @Nullable Double ratedA,
             @Nullable Double maxInputV,
             @Nullable Double setV,
             double efficiency,
-            double idleW) implements Conversion {
+            double idleW,
+            @Nullable EfficiencyByLoad efficiencyByLoad)
+            implements Conversion {
         public ChargeController {
             positiveOrUnknown(ratedA, "ratedA");
             positiveOrUnknown(maxInputV, "maxInputV");
             positiveOrUnknown(setV, "setV");
             share(efficiency, "efficiency");
             notNegative(idleW, "idleW");
+        }
+
+        /** One whose efficiency does not follow its load. */
+        public ChargeController(
+                @Nullable Double ratedA,
+                @Nullable Double maxInputV,
+                @Nullable Double setV,
+                double efficiency,
+                double idleW) {
+            this(ratedA, maxInputV, setV, efficiency, idleW, null);
         }
 
         static ChargeController defaults() {
@@ -293,12 +368,22 @@ public sealed interface Conversion extends Particulars
      * @param ratedVa continuous output
      * @param efficiency above 0 to 1
      * @param idleW drawn with the motor at rest
+     * @param efficiencyByLoad efficiency over output in percent of the rated one; overrules {@code efficiency}
      */
-    record FrequencyConverter(@Nullable Double ratedVa, double efficiency, double idleW) implements Conversion {
+    record FrequencyConverter(
+            @Nullable Double ratedVa,
+            double efficiency,
+            double idleW,
+            @Nullable EfficiencyByLoad efficiencyByLoad) implements Conversion {
         public FrequencyConverter {
             positiveOrUnknown(ratedVa, "ratedVa");
             share(efficiency, "efficiency");
             notNegative(idleW, "idleW");
+        }
+
+        /** One whose efficiency does not follow its load. */
+        public FrequencyConverter(@Nullable Double ratedVa, double efficiency, double idleW) {
+            this(ratedVa, efficiency, idleW, null);
         }
 
         static FrequencyConverter defaults() {
@@ -319,14 +404,28 @@ public sealed interface Conversion extends Particulars
      * @param outputResistanceOhm slope of the output
      * @param efficiency above 0 to 1
      * @param idleW drawn whatever the output
+     * @param ratedW output that its efficiency by load refers to; it limits nothing
+     * @param efficiencyByLoad efficiency over output in percent of the rated one; overrules {@code efficiency}
      */
-    record PlainConverter(@Nullable Double setV, double outputResistanceOhm, double efficiency, double idleW)
+    record PlainConverter(
+            @Nullable Double setV,
+            double outputResistanceOhm,
+            double efficiency,
+            double idleW,
+            @Nullable Double ratedW,
+            @Nullable EfficiencyByLoad efficiencyByLoad)
             implements Conversion {
         public PlainConverter {
             positiveOrUnknown(setV, "setV");
             notNegative(outputResistanceOhm, "outputResistanceOhm");
             share(efficiency, "efficiency");
             notNegative(idleW, "idleW");
+            positiveOrUnknown(ratedW, "ratedW");
+        }
+
+        /** One whose efficiency does not follow its load. */
+        public PlainConverter(@Nullable Double setV, double outputResistanceOhm, double efficiency, double idleW) {
+            this(setV, outputResistanceOhm, efficiency, idleW, null, null);
         }
 
         static PlainConverter defaults() {

@@ -41,6 +41,7 @@ public final class EditorApp {
             opened.show();
             SwingUtilities.invokeLater(() -> {
                 SwingPrompts prompts = new SwingPrompts(opened.frame());
+                Preferences.tellOfSymbols(prompts);
                 new Recovering(windows, settings, prompts).offer();
                 if (first) {
                     settings.rememberFlag("begun", true);

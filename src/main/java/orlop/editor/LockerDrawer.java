@@ -16,9 +16,9 @@ import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import orlop.desk.OwnSymbols;
 import orlop.drawing.Group;
 import orlop.symbols.Symbol;
-import orlop.symbols.SymbolLibrary;
 
 /** An open drawer of the locker: a row for each kind, with its symbol, its trade term, its standard and its key. */
 final class LockerDrawer {
@@ -117,7 +117,7 @@ final class LockerDrawer {
         KindRow(LockerKeys.Row r) {
             super(Texts.of(r.kind().term()));
             symbol = new SymbolIcon(r.kind());
-            standard = SymbolLibrary.bundled()
+            standard = OwnSymbols.library()
                     .find(r.kind().word())
                     .map(Symbol::standard)
                     .orElse("");

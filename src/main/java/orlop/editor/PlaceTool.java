@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.Insertions;
+import orlop.desk.OwnSymbols;
 import orlop.desk.Placings;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
@@ -17,7 +18,6 @@ import orlop.drawing.Point;
 import orlop.scene.Ink;
 import orlop.scene.Route;
 import orlop.symbols.Symbol;
-import orlop.symbols.SymbolLibrary;
 
 /** Places a component where the mouse is let go: on the paper, or in the cable under it. With Shift, one after another. */
 final class PlaceTool implements Tool {
@@ -31,7 +31,7 @@ final class PlaceTool implements Tool {
         this.canvas = canvas;
         this.session = canvas.session();
         this.kind = kind;
-        this.symbol = SymbolLibrary.bundled().find(kind.word()).orElse(null);
+        this.symbol = OwnSymbols.library().find(kind.word()).orElse(null);
         canvas.hint(Texts.of("editor.hint.place", kind.term()));
     }
 

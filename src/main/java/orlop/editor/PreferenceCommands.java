@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Set;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import orlop.desk.OwnSymbols;
 import orlop.desk.Session;
 
 /** The form of the preferences, and the switch between light and dark. What is chosen holds at once, in all windows. */
@@ -42,13 +44,19 @@ final class PreferenceCommands {
         JComboBox<String> look = box(page, "look", Preferences.LOOKS, p.look());
         JComboBox<String> rules = Forms.line(page, "editor.form.rules", NewDrawingForm.ruleBox(p.ruleSet()));
         page.add(new WrapText(Texts.of("editor.preferences.rules"), Look::quiet, Look::small));
+        JTextField symbols = Forms.line(page, "editor.form.symbols", new JTextField(p.symbols()));
+        page.add(new WrapText(Texts.of("editor.preferences.symbols"), Look::quiet, Look::small));
+        page.add(new WrapText(Texts.title(OwnSymbols.said()), Look::quiet, Look::small));
         if (prompts.form(Texts.of("editor.preferences.title"), page)) {
             p.remember(
                     Preferences.LANGUAGES.get(language.getSelectedIndex()),
                     Preferences.AREAS.get(areas.getSelectedIndex()),
                     Preferences.LOOKS.get(look.getSelectedIndex()),
-                    NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()));
+                    NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()),
+                    symbols.getText().strip());
             hold();
+            session.say(OwnSymbols.said());
+            Preferences.tellOfSymbols(prompts);
         }
     }
 

@@ -1,6 +1,9 @@
 package orlop.editor;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
+import orlop.desk.OwnSymbols;
 import orlop.desk.WireGauge;
 
 /** What a person likes, as it is remembered: each by a word, the first of its list being what holds at first. */
@@ -39,16 +42,22 @@ final class Preferences {
         return word("rule-set", NewDrawingForm.RULE_SETS);
     }
 
+    /** The folder of the person's own symbols. It need not be there. */
+    String symbols() {
+        return settings.word("symbols", settings.home().resolve("symbols").toString());
+    }
+
     private String word(String key, List<String> known) {
         String word = settings.word(key, known.get(0));
         return known.contains(word) ? word : known.get(0);
     }
 
-    void remember(String language, String areas, String look, String ruleSet) {
+    void remember(String language, String areas, String look, String ruleSet, String symbols) {
         settings.rememberWord("language", language);
         settings.rememberWord("areas", areas);
         settings.rememberWord("look", look);
         settings.rememberWord("rule-set", ruleSet);
+        settings.rememberWord("symbols", symbols);
     }
 
     void rememberLook(boolean dark) {
@@ -60,11 +69,27 @@ final class Preferences {
         return look.equals("system") ? SystemLook.dark() : look.equals("dark");
     }
 
+    private Path folder() {
+        try {
+            return Path.of(symbols());
+        } catch (InvalidPathException e) {
+            return settings.home().resolve("symbols"); // what was typed is no path of this system
+        }
+    }
+
     /** Lets all of it hold for the windows to come. */
     void install() {
         gauges = areas().equals("mm2-awg");
         Texts.speak(language());
+        OwnSymbols.read(folder());
         Look.install(dark());
+    }
+
+    /** Tells what was refused of the person's own symbols, and what to do about it; nothing if nothing was. */
+    static void tellOfSymbols(Prompts prompts) {
+        if (OwnSymbols.now().refused() != null) {
+            prompts.tell(Texts.of("editor.symbols.refused"), Texts.title(OwnSymbols.said()));
+        }
     }
 
     /** What stands beside an area: how it stands to the wire gauges, "" where that isn't wished. */

@@ -4,22 +4,30 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.function.Predicate;
+import orlop.desk.OwnSymbols;
 import orlop.render.Graphics2DSurface;
 import orlop.render.Painter;
 import orlop.scene.Palette;
 import orlop.scene.Scene;
 import orlop.scene.SceneItem;
+import orlop.symbols.SymbolLibrary;
 
 /** Paints a scene on the screen, by the painter that serves paper too. */
 final class SheetPainting {
-    private static final Painter LIGHT = Painter.bundled(Palette.LIGHT);
-    private static final Painter DARK = Painter.bundled(Palette.DARK);
+    private static volatile Painters painters = Painters.of(OwnSymbols.library());
 
     private SheetPainting() {}
 
+    /** One for each look, with the same symbols. */
+    private record Painters(SymbolLibrary library, Painter light, Painter dark) {
+        static Painters of(SymbolLibrary library) {
+            return new Painters(library, new Painter(Palette.LIGHT, library), new Painter(Palette.DARK, library));
+        }
+    }
+
     /** Reads symbols and fonts, which is done once. Any thread. */
     static void ready() {
-        LIGHT.paperRgb();
+        painter(Palette.LIGHT).paperRgb();
     }
 
     /** One unit of {@code g} is one millimetre. */
@@ -34,8 +42,13 @@ final class SheetPainting {
         painter(palette).paint(scene, new Graphics2DSurface(g), which);
     }
 
-    @SuppressWarnings("ReferenceEquality") // there are these two palettes
+    @SuppressWarnings("ReferenceEquality") // there are these two palettes, and a library is read anew or it is the same
     private static Painter painter(Palette palette) {
-        return palette == Palette.DARK ? DARK : LIGHT;
+        Painters now = painters;
+        if (now.library != OwnSymbols.library()) {
+            now = Painters.of(OwnSymbols.library());
+            painters = now;
+        }
+        return palette == Palette.DARK ? now.dark : now.light;
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.OwnSymbols;
 import orlop.desk.Review;
 import orlop.desk.SessionState;
 import orlop.drawing.Drawing;
@@ -13,13 +14,15 @@ import orlop.scene.Scene;
 import orlop.scene.SceneBuilder;
 import orlop.scene.SceneRequest;
 import orlop.study.Results;
+import orlop.symbols.SymbolLibrary;
 
 /** Makes the scene of what a session shows, and keeps the last one. */
 final class ShownScene {
     static final Results NO_RESULTS =
             new Results(Results.GOVERNING, "", true, 0, Map.of(), Map.of(), Map.of(), List.of());
 
-    private final SceneBuilder builder = SceneBuilder.bundled();
+    private SymbolLibrary library = OwnSymbols.library();
+    private SceneBuilder builder = SceneBuilder.with(library);
     private Annotations annotations = Annotations.ALL;
     private @Nullable Made last;
     private double lastMs;
@@ -42,6 +45,7 @@ final class ShownScene {
         if (!d.sheets().contains(s.sheet())) {
             return Optional.empty();
         }
+        SceneBuilder with = builder();
         Made m = last;
         boolean same = m != null
                 && m.drawing == d
@@ -49,16 +53,27 @@ final class ShownScene {
                 && m.request.sheet().equals(s.sheet())
                 && m.request.results() == s.results().orElse(NO_RESULTS);
         if (m == null || !same) {
-            m = made(s, d);
+            m = made(with, s, d);
             last = m;
         }
         return Optional.of(m.scene);
     }
 
-    private Made made(SessionState s, Drawing d) {
+    /** With the symbols that hold now. */
+    @SuppressWarnings("ReferenceEquality") // a library is read anew or it is the same
+    private SceneBuilder builder() {
+        if (library != OwnSymbols.library()) {
+            library = OwnSymbols.library();
+            builder = SceneBuilder.with(library);
+            last = null;
+        }
+        return builder;
+    }
+
+    private Made made(SceneBuilder with, SessionState s, Drawing d) {
         long start = System.nanoTime();
         SceneRequest request = request(s, d, s.sheet());
-        Scene scene = builder.build(request);
+        Scene scene = with.build(request);
         lastMs = (System.nanoTime() - start) / 1e6;
         return new Made(d, s.review(), request, scene);
     }
@@ -72,12 +87,12 @@ final class ShownScene {
 
     /** The scene of any sheet of the drawing at work. */
     Scene ofSheet(SessionState s, String sheet) {
-        return builder.build(request(s, s.drawing(), sheet));
+        return builder().build(request(s, s.drawing(), sheet));
     }
 
     /** The scene of the sheet that is shown as it goes on paper, with the findings in its margin. */
     Scene onPaper(SessionState s) {
-        return builder.build(request(s, s.drawing(), s.sheet()).withMargin(true));
+        return builder().build(request(s, s.drawing(), s.sheet()).withMargin(true));
     }
 
     /** Whether scenes are made fast enough to be made anew with every step of the mouse, and painted, 50 times a second. */

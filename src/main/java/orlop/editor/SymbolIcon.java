@@ -6,19 +6,19 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.Optional;
 import javax.swing.Icon;
+import orlop.desk.OwnSymbols;
 import orlop.drawing.Kind;
 import orlop.symbols.Bounds;
 import orlop.symbols.Symbol;
-import orlop.symbols.SymbolLibrary;
 
 /** The symbol of a kind, as small as a row of the locker. */
 final class SymbolIcon implements Icon {
     private static final int SIZE = 34;
 
-    private final Optional<Symbol> symbol;
+    private final Kind kind;
 
     SymbolIcon(Kind kind) {
-        symbol = SymbolLibrary.bundled().find(kind.word());
+        this.kind = kind;
     }
 
     @Override
@@ -26,6 +26,7 @@ final class SymbolIcon implements Icon {
         Graphics2D g = (Graphics2D) graphics.create();
         try {
             StaticLayer.hints(g);
+            Optional<Symbol> symbol = OwnSymbols.library().find(kind.word());
             if (symbol.isEmpty()) {
                 bar(g, c, x, y);
             }

@@ -11,6 +11,7 @@ import orlop.drawing.Drawing;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Particulars;
 import orlop.drawing.Place;
+import orlop.drawing.Switching;
 import orlop.drawing.TerminalRef;
 import orlop.symbols.Bounds;
 import orlop.symbols.Direction;
@@ -71,7 +72,8 @@ public final class Placing {
         Symbol s = library.find(c.kind().word(), SymbolChoice.variant(drawing, c), state)
                 .orElseThrow(() -> new IllegalStateException("no symbol for " + c.kind()));
         List<String> names = c.particulars().terminals();
-        if (names.size() > 2 && !s.terminals().keySet().equals(Set.copyOf(names))) {
+        boolean many = names.size() > 2 || p instanceof Switching.DiodeIsolator;
+        if (many && !s.terminals().keySet().equals(Set.copyOf(names))) {
             return ManyEnds.place(c, names);
         }
         Rect ink = ink(s.bounds(), c.place());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Checks;
+import orlop.drawing.EfficiencyByLoad;
 import orlop.drawing.Ledger;
 import orlop.drawing.Message;
 import orlop.drawing.Named;
@@ -180,6 +181,40 @@ sealed interface Codec {
         public void write(JsonOut out, Object value) {
             Point p = (Point) value;
             out.raw("[").number(p.xMm()).raw(", ").number(p.yMm()).raw("]");
+        }
+    }
+
+    /** Steps of load in percent and efficiency: {@code [[10, 0.8], [50, 0.91]]}. */
+    record Steps() implements Codec {
+        @Override
+        public Object read(JsonNode node) throws Trouble {
+            if (!node.isArray()) {
+                throw wrong("steps", node);
+            }
+            List<EfficiencyByLoad.Step> steps = new ArrayList<>();
+            for (int i = 0; i < node.size(); i++) {
+                JsonNode pair = node.get(i);
+                if (!pair.isArray()
+                        || pair.size() != 2
+                        || !pair.get(0).isNumber()
+                        || !pair.get(1).isNumber()) {
+                    throw wrong("step", pair).within(i);
+                }
+                steps.add(new EfficiencyByLoad.Step(
+                        pair.get(0).doubleValue(), pair.get(1).doubleValue()));
+            }
+            return new EfficiencyByLoad(steps);
+        }
+
+        @Override
+        public void write(JsonOut out, Object value) {
+            String before = "[";
+            for (EfficiencyByLoad.Step s : ((EfficiencyByLoad) value).steps()) {
+                out.raw(before).raw("[").number(s.loadPercent());
+                out.raw(", ").number(s.efficiency()).raw("]");
+                before = ", ";
+            }
+            out.raw("]");
         }
     }
 

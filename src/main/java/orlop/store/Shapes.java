@@ -18,6 +18,7 @@ import orlop.drawing.Cable;
 import orlop.drawing.Cableway;
 import orlop.drawing.Component;
 import orlop.drawing.DayPlan;
+import orlop.drawing.EfficiencyByLoad;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Extras;
 import orlop.drawing.Kind;
@@ -193,6 +194,9 @@ final class Shapes {
     private static Codec object(Class<?> type) {
         if (type.isEnum()) {
             return words(type);
+        }
+        if (type == EfficiencyByLoad.class) {
+            return new Codec.Steps();
         }
         if (type == Point.class) {
             return new Codec.Spot();

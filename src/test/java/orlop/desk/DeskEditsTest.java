@@ -60,6 +60,26 @@ class DeskEditsTest {
                 .isInstanceOf(Checks.OutOfRange.class);
     }
 
+    @Test
+    void the_steps_of_an_efficiency_are_typed_as_text() {
+        String path = "particulars.efficiencyByLoad";
+        Drawing with = d.with(orlop.drawing.Component.of(
+                "TB9",
+                orlop.drawing.Kind.CHARGER.defaults(),
+                orlop.drawing.Place.at("1", 200, 200),
+                List.of("12", "12")));
+        assertThat(field(with, "TB9", path).optional()).isTrue();
+        assertThat(value(with, "TB9", path)).isNull();
+
+        Drawing after = CardEdits.set("TB9", path, "12,5:80 50:91,5", "").applyTo(with);
+        assertThat(value(after, "TB9", path)).hasToString("12.5:80 50:91.5");
+        assertThat(value(CardEdits.set("TB9", path, " ", "").applyTo(after), "TB9", path))
+                .isNull();
+        assertThatThrownBy(() -> CardEdits.set("TB9", path, "50:91 25:88", "").applyTo(with))
+                .isInstanceOf(orlop.drawing.Edit.Refusal.class)
+                .hasMessageContaining("drawing.range.rising");
+    }
+
     private static @Nullable Object value(Drawing d, String item, String path) {
         return field(d, item, path).value();
     }

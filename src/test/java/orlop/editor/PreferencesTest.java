@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import orlop.desk.OwnSymbols;
 
 @Timeout(60)
 class PreferencesTest {
@@ -76,6 +77,44 @@ class PreferencesTest {
                         .vessel()
                         .ruleSet())
                 .isEqualTo("iso13297");
+    }
+
+    private Path symbols(String element) throws Exception {
+        Path own = java.nio.file.Files.createDirectories(folder.resolve("own"));
+        java.nio.file.Files.writeString(own.resolve("manifest.json"), """
+                {"symbols": [{"name": "hooked", "file": "hooked.svg", "kind": "fuse",
+                 "terminals": {"1": [0, -5, "up"], "2": [0, 5, "down"]}, "texts": [{"side": "right", "at": [2, 0]}]}]}""");
+        java.nio.file.Files.writeString(own.resolve("hooked.svg"), """
+                <svg xmlns="http://www.w3.org/2000/svg" viewBox="-2 -6 4 12" fill="none" stroke="currentColor"
+                stroke-width=".25">%s</svg>""".formatted(element));
+        return own;
+    }
+
+    private void chooseSymbols(Path own) throws Exception {
+        on.answers().agree = true;
+        on.answers().filling = form -> FormParts.named(form, javax.swing.JTextField.class, "form.symbols")
+                .setText(own.toString());
+        on.run(CommandId.PREFERENCES);
+    }
+
+    private String status() {
+        return ((javax.swing.JLabel) on.named("status").orElseThrow()).getText();
+    }
+
+    @Test
+    void own_symbols_are_drawn_with_at_once_and_of_what_is_refused_it_is_said_why() throws Exception {
+        chooseSymbols(symbols("<path d=\"M0 -5 V5\"/>"));
+
+        assertThat(OwnSymbols.now().refused()).isNull();
+        assertThat(OwnSymbols.library().find("fuse").orElseThrow().name()).isEqualTo("hooked");
+        assertThat(status()).containsIgnoringCase("symbols of your own that are used: 1");
+        assertThat(new Preferences(settings()).symbols()).endsWith("own");
+
+        chooseSymbols(symbols("<script/>"));
+
+        assertThat(OwnSymbols.library().find("fuse").orElseThrow().name()).isEqualTo("fuse");
+        assertThat(status()).contains("own").contains("hooked.svg").contains("script");
+        assertThat(on.answers().told).hasSize(1).allMatch(t -> t.contains("hooked.svg") && t.contains("script"));
     }
 
     @Test

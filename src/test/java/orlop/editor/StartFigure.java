@@ -50,7 +50,7 @@ final class StartFigure {
                 }
             }
         });
-        return done.get();
+        return Boolean.TRUE.equals(done.get());
     }
 
     private static @org.jspecify.annotations.Nullable SheetCanvas in(java.awt.Container c) {

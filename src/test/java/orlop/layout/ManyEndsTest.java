@@ -75,7 +75,7 @@ class ManyEndsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {4, 5})
+    @ValueSource(ints = {1, 4, 5})
     void every_output_of_a_diode_isolator_has_its_diode(int outputs) {
         Component c = Component.of(
                 "V1", new Switching.DiodeIsolator(outputs, null, 0.7), Place.at("1", 80, 80), List.of("24"));

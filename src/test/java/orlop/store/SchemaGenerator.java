@@ -179,6 +179,11 @@ final class SchemaGenerator {
         } else if (codec instanceof Codec.Spot) {
             schema.putObject("items").put("type", "number");
             schema.put("minItems", 2).put("maxItems", 2);
+        } else if (codec instanceof Codec.Steps) {
+            ObjectNode pair = schema.putObject("items").put("type", "array");
+            pair.putObject("items").put("type", "number");
+            pair.put("minItems", 2).put("maxItems", 2);
+            schema.put("minItems", 1).put("maxItems", 100);
         } else if (codec instanceof Codec.Items i) {
             schema.set("items", value(i.item(), false));
         } else if (codec instanceof Codec.Table t) {
@@ -191,7 +196,7 @@ final class SchemaGenerator {
         if (codec instanceof Codec.Area) {
             return List.of("number", "string");
         }
-        if (codec instanceof Codec.Items || codec instanceof Codec.Spot) {
+        if (codec instanceof Codec.Items || codec instanceof Codec.Spot || codec instanceof Codec.Steps) {
             return List.of("array");
         }
         return List.of(new TreeMap<>(java.util.Map.of(

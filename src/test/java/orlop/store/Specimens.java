@@ -16,6 +16,7 @@ import orlop.drawing.DayPlan;
 import orlop.drawing.Distribution;
 import orlop.drawing.Drawing;
 import orlop.drawing.Earth;
+import orlop.drawing.EfficiencyByLoad;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Extras;
 import orlop.drawing.FaultMethod;
@@ -84,6 +85,9 @@ final class Specimens {
         }
         if (type == int.class) {
             return List.of(((Integer) java.util.Objects.requireNonNull(old)) + 1, 2, 1, 0);
+        }
+        if (type == EfficiencyByLoad.class) {
+            return List.of(EfficiencyByLoad.read("12.5:80.5 50:91"));
         }
         return List.of(0.123456789, 12.5, 0.5, -0.25, 1e-7, 7.0, 40.0);
     }

@@ -34,6 +34,7 @@ class WrongTypesTest {
             Map.entry(Codec.Word.class, List.of("\"no such word\"", "7", "true", "[]", "{}")),
             Map.entry(Codec.Area.class, List.of("\"large\"", "true", "[]", "{}")),
             Map.entry(Codec.Spot.class, List.of("[1]", "[1, 2, 3]", "[1, \"2\"]", "\"1,2\"", "7", "{}")),
+            Map.entry(Codec.Steps.class, List.of("[]", "[1, 2]", "[[1]]", "[[1, \"2\"]]", "\"10:80\"", "7", "{}")),
             Map.entry(Codec.End.class, List.of("\"GB1\"", "\"GB1.\"", "\".1\"", "7", "[]", "{}")),
             Map.entry(Codec.Items.class, List.of("7", "\"x\"", "{}", "[true]")),
             Map.entry(Codec.Table.class, List.of("7", "\"x\"", "[]", "{\"K-load\": true}")));

@@ -18,10 +18,9 @@ public final class Flow {
      *
      * @param inputPart a {@link Part#LOAD_POWER}; −1 where the input is not calculated here
      * @param outputPart a source part
-     * @param efficiency above 0 to 1
-     * @param idleW taken whatever the output
+     * @param efficiency what it takes for what it gives
      */
-    public record Converter(int inputPart, int outputPart, double efficiency, double idleW) {}
+    public record Converter(int inputPart, int outputPart, Efficiency efficiency) {}
 
     /**
      * A controller that takes what its input gives: the limit of its output part is the power of its input part over the
@@ -29,10 +28,10 @@ public final class Flow {
      *
      * @param inputPart an ideal {@link Part#EMF} that takes current
      * @param outputPart a {@link Part#LIMITED}
-     * @param efficiency above 0 to 1
+     * @param efficiency what it gives for what it takes
      * @param ratedA most output current
      */
-    public record Tracker(int inputPart, int outputPart, double efficiency, double ratedA) {}
+    public record Tracker(int inputPart, int outputPart, Efficiency efficiency, double ratedA) {}
 
     /**
      * An island without operating point.
@@ -108,13 +107,13 @@ public final class Flow {
         for (Converter c : converters) {
             if (c.inputPart() >= 0 && alive(circuit.a(c.inputPart()))) {
                 double out = solved(circuit.a(c.outputPart())) ? power(c.outputPart()) : 0;
-                double in = Math.max(0, out) / c.efficiency() + c.idleW();
+                double in = c.efficiency().inputW(out);
                 again |= change(c.inputPart(), in, circuit.first(c.inputPart()), true);
             }
         }
         for (Tracker t : trackers) {
             if (alive(circuit.a(t.outputPart())) && solved(circuit.a(t.inputPart()))) {
-                double watts = Math.max(0, -power(t.inputPart())) * t.efficiency();
+                double watts = t.efficiency().outputW(Math.max(0, -power(t.inputPart())));
                 double volts = solved(circuit.a(t.outputPart())) ? volts(t.outputPart()) : 0;
                 double limit = Math.min(t.ratedA(), watts / (volts > 0 ? volts : circuit.first(t.outputPart())));
                 again |= change(t.outputPart(), limit, circuit.third(t.outputPart()), false);

@@ -10,6 +10,7 @@ import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.network.Network;
 import orlop.network.Resistances;
+import orlop.study.flow.Efficiency;
 import orlop.study.flow.Part;
 import orlop.study.flow.PhasorCircuit;
 import orlop.study.linear.Complex;
@@ -28,7 +29,7 @@ final class AcAssembly {
      * @param inverts whether it feeds the AC side
      * @param phases how many phases each part stands for
      */
-    record Coupling(List<Integer> acParts, int dcPart, boolean inverts, int phases, double efficiency, double idleW) {}
+    record Coupling(List<Integer> acParts, int dcPart, boolean inverts, int phases, Efficiency efficiency) {}
 
     /**
      * A converter between two alternating-current systems that does not let their voltages meet.
@@ -36,7 +37,7 @@ final class AcAssembly {
      * @param in loads, each for as many phases
      * @param out sources, each for as many phases
      */
-    record Passing(List<Integer> in, List<Integer> out, int inPhases, int outPhases, double efficiency, double idleW) {}
+    record Passing(List<Integer> in, List<Integer> out, int inPhases, int outPhases, Efficiency efficiency) {}
 
     private static final int[] NONE = {};
 
@@ -211,22 +212,21 @@ final class AcAssembly {
         if (!network.feeding().feeds(t.pin())) {
             return;
         }
-        double efficiency = Converters.efficiency(t.component());
-        double idleW = Converters.idleW(t.component());
+        Efficiency efficiency = Converters.efficiency(t.component(), system(t.outputPin()));
         if (isAc(t.pin()) && isAc(t.outputPin())) {
-            alternating(i, t, efficiency, idleW);
+            alternating(i, t, efficiency);
         } else if (isAc(t.pin()) && nodes.of(t.pin(), 0) >= 0 && direct.outputOfAttachment(i) >= 0) {
             ofAttachment[i] = load(t, Part.LOAD_POWER, Complex.ZERO, plan.wiresAt(t.pin()));
             couplings.add(new Coupling(
-                    list(ofAttachment[i]), direct.outputOfAttachment(i), false, phases(t.pin()), efficiency, idleW));
+                    list(ofAttachment[i]), direct.outputOfAttachment(i), false, phases(t.pin()), efficiency));
         } else if (isAc(t.outputPin()) && nodes.of(t.outputPin(), 0) >= 0 && direct.partOfAttachment(i) >= 0) {
             ofOutput[i] = output(t);
             couplings.add(new Coupling(
-                    list(ofOutput[i]), direct.partOfAttachment(i), true, phases(t.outputPin()), efficiency, idleW));
+                    list(ofOutput[i]), direct.partOfAttachment(i), true, phases(t.outputPin()), efficiency));
         }
     }
 
-    private void alternating(int i, Attachment t, double efficiency, double idleW) {
+    private void alternating(int i, Attachment t, Efficiency efficiency) {
         boolean joined = nodes.of(t.pin(), 0) >= 0 && nodes.of(t.outputPin(), 0) >= 0;
         TransformerModel m = plan.transformer(t.component());
         if (joined && m != null) {
@@ -235,8 +235,7 @@ final class AcAssembly {
             ofAttachment[i] = load(t, Part.LOAD_POWER, Complex.ZERO, plan.wiresAt(t.pin()));
             ofOutput[i] = output(t);
             int in = phases(t.pin());
-            passings.add(new Passing(
-                    list(ofAttachment[i]), list(ofOutput[i]), in, phases(t.outputPin()), efficiency, idleW));
+            passings.add(new Passing(list(ofAttachment[i]), list(ofOutput[i]), in, phases(t.outputPin()), efficiency));
         }
     }
 

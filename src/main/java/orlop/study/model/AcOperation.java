@@ -66,7 +66,7 @@ public final class AcOperation {
     private boolean inverter(AcAssembly.Coupling c) {
         Circuit circuit = direct.circuit();
         double given = -power(c.acParts().stream().mapToInt(x -> x).toArray()) * c.phases();
-        double watts = Math.max(0, Double.isNaN(given) ? 0 : given) / c.efficiency() + c.idleW();
+        double watts = c.efficiency().inputW(given);
         double before = circuit.first(c.dcPart());
         if (unmoved(watts, before)) {
             return false;
@@ -77,7 +77,7 @@ public final class AcOperation {
 
     private boolean passes(AcAssembly.Passing c) {
         double given = -power(c.out().stream().mapToInt(x -> x).toArray()) * c.outPhases();
-        double watts = Math.max(0, Double.isNaN(given) ? 0 : given) / c.efficiency() + c.idleW();
+        double watts = c.efficiency().inputW(given);
         return take(c.in(), watts / c.inPhases());
     }
 
@@ -98,7 +98,7 @@ public final class AcOperation {
         int b = circuit.b(c.dcPart());
         double volts = directFlow.voltage(circuit.a(c.dcPart())) - (b < 0 ? 0 : directFlow.voltage(b));
         double given = -directFlow.current(c.dcPart()) * volts;
-        double watts = Math.max(0, Double.isNaN(given) ? 0 : given) / c.efficiency() + c.idleW();
+        double watts = c.efficiency().inputW(given);
         return take(c.acParts(), watts / c.phases());
     }
 

@@ -13,6 +13,7 @@ import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.network.Network;
 import orlop.study.flow.Circuit;
+import orlop.study.flow.Efficiency;
 import orlop.study.flow.Flow;
 import orlop.study.flow.Part;
 
@@ -112,6 +113,7 @@ public final class Assembly {
 
     private void converter(int i, Attachment t) {
         Component c = t.component();
+        Efficiency efficiency = Converters.efficiency(c, plan.system(t.outputPin()));
         SourceModel out = isDc(t.outputPin()) ? plan.output(c) : null;
         boolean dcInput = isDc(t.pin()) && node(t.pin()) >= 0;
         if (out != null && node(t.outputPin()) >= 0) {
@@ -121,14 +123,12 @@ public final class Assembly {
         Double trackedV = c.particulars() instanceof Conversion.ChargeController ? trackedV(t) : null;
         if (trackedV != null && out != null && dcInput) {
             partOfAttachment[i] = circuit.add(Part.EMF, node(t.pin()), -1, trackedV, 0, 0);
-            trackers.add(new Flow.Tracker(
-                    partOfAttachment[i], outputOfAttachment[i], Converters.efficiency(c), out.third()));
+            trackers.add(new Flow.Tracker(partOfAttachment[i], outputOfAttachment[i], efficiency, out.third()));
         } else if (dcInput) {
-            double fixedW = isDc(t.outputPin()) ? 0 : alternatingW(i) / Converters.efficiency(c);
-            partOfAttachment[i] = circuit.add(Part.LOAD_POWER, node(t.pin()), -1, Converters.idleW(c) + fixedW, 0, 0);
+            double watts = efficiency.inputW(isDc(t.outputPin()) ? 0 : alternatingW(i));
+            partOfAttachment[i] = circuit.add(Part.LOAD_POWER, node(t.pin()), -1, watts, 0, 0);
             if (outputOfAttachment[i] >= 0) {
-                converters.add(new Flow.Converter(
-                        partOfAttachment[i], outputOfAttachment[i], Converters.efficiency(c), Converters.idleW(c)));
+                converters.add(new Flow.Converter(partOfAttachment[i], outputOfAttachment[i], efficiency));
             }
         }
     }

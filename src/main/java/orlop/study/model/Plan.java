@@ -136,6 +136,7 @@ public final class Plan {
         noteDiode(c);
         if (c.particulars() instanceof orlop.drawing.Conversion) {
             output(number, c, making);
+            Converters.note(c, this);
         }
     }
 
@@ -359,9 +360,9 @@ public final class Plan {
         return limit;
     }
 
-    /** Efficiency of a converter, above 0 to 1. */
-    public double efficiency(Component c) {
-        return Converters.efficiency(c);
+    /** Efficiency at its rated output of a converter into such a system, above 0 to 1. */
+    public double efficiency(Component c, ElectricalSystem out) {
+        return Converters.efficiency(c, out).full();
     }
 
     /** A length as a person reads it. */

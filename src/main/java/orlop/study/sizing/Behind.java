@@ -91,13 +91,14 @@ public final class Behind {
         ElectricalSystem system = plan.system(t.pin());
         double volts = Plan.phaseV(system) * Plan.phases(system);
         Double ratedVa = alternatingVa(t.component());
+        double efficiency = plan.efficiency(t.component(), plan.system(t.outputPin()));
         if (ratedVa != null && volts > 0) {
-            return ratedVa / plan.efficiency(t.component()) / volts;
+            return ratedVa / efficiency / volts;
         }
         if (out == null || !(volts > 0) || !Double.isFinite(out.third())) {
             return null;
         }
-        return out.third() * out.first() / plan.efficiency(t.component()) / volts;
+        return out.third() * out.first() / efficiency / volts;
     }
 
     /** Rated current of the only load or charging source behind a cable; 0 where there is none or more than one. */
