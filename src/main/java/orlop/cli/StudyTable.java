@@ -57,7 +57,14 @@ final class StudyTable {
                 show(w.dropFromSourcePercent(), Unit.PERCENT),
                 least(w),
                 fault(w),
-                w.protectedBy().isEmpty() ? NONE : w.protectedBy().get(0));
+                guards(w.protectedBy()));
+    }
+
+    /** The two nearest devices, and how many more. */
+    private static String guards(List<String> devices) {
+        int shown = Math.min(2, devices.size());
+        String more = devices.size() > shown ? " +" + (devices.size() - shown) : "";
+        return devices.isEmpty() ? NONE : String.join(" ", devices.subList(0, shown)) + more;
     }
 
     private static String size(CableResult w) {

@@ -67,6 +67,7 @@ public sealed interface Protection extends Particulars
      * @param resistanceOhm of one pole, assumed if null
      * @param poles in which it stands
      * @param position in which the drawing shows it, unless a condition says otherwise
+     * @param letThroughA2s most energy that it lets through up to its breaking capacity, as its maker states it
      */
     record CircuitBreaker(
             String family,
@@ -76,7 +77,8 @@ public sealed interface Protection extends Particulars
             @Nullable Double maxV,
             @Nullable Double resistanceOhm,
             Poles poles,
-            Position position)
+            Position position,
+            @Nullable Double letThroughA2s)
             implements Protection {
         public CircuitBreaker {
             text(family, "family");
@@ -85,6 +87,20 @@ public sealed interface Protection extends Particulars
             positiveOrUnknown(breakingKa, "breakingKa");
             positiveOrUnknown(maxV, "maxV");
             notNegativeOrUnknown(resistanceOhm, "resistanceOhm");
+            positiveOrUnknown(letThroughA2s, "letThroughA2s");
+        }
+
+        /** One whose let-through energy is not stated. */
+        public CircuitBreaker(
+                String family,
+                @Nullable Double ratingA,
+                @Nullable Double settingA,
+                @Nullable Double breakingKa,
+                @Nullable Double maxV,
+                @Nullable Double resistanceOhm,
+                Poles poles,
+                Position position) {
+            this(family, ratingA, settingA, breakingKa, maxV, resistanceOhm, poles, position, null);
         }
 
         static CircuitBreaker defaults() {

@@ -74,10 +74,13 @@ final class DrawnOver {
                 Message message = Message.of("scene.drawn-over.message", p.id(), String.join(", ", others));
                 all.add(advice("scene-drawn-over", p, Message.of("scene.drawn-over.title"), message));
             }
-            if (!room.contains(p.ink())) {
-                Message message = Message.of("scene.outside.message", p.id());
-                all.add(advice("scene-outside", p, Message.of("scene.outside.title"), message));
-            }
+        }
+        List<Placed> outside =
+                placed.stream().filter(p -> !room.contains(p.ink())).toList();
+        if (!outside.isEmpty()) {
+            String ids = String.join(", ", outside.stream().map(Placed::id).toList());
+            Message message = Message.of("scene.outside.message", ids);
+            all.add(advice("scene-outside", outside.get(0), Message.of("scene.outside.title"), message));
         }
         return all;
     }

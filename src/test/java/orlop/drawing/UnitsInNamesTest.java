@@ -18,6 +18,7 @@ class UnitsInNamesTest {
             "MilliA",
             "Ka",
             "V",
+            "A2s",
             "MilliV",
             "W",
             "Wh",

@@ -73,6 +73,25 @@ class CoverageTest {
         assertThat(gaps.get(0).atFrom()).isTrue();
     }
 
+    /** Which of two devices is nearer is seen on the sketch itself. */
+    @Test
+    void the_devices_that_guard_a_cable_are_named_nearest_first() {
+        Study s = Sketch.dc(24, "iso13297")
+                .supply("GB1", 25.2, 0.05)
+                .supply("GB2", 25.0, 0.05)
+                .fuse("F1", "class-t", 100)
+                .fuse("F2", "class-t", 100)
+                .bar("B")
+                .cable("W1", "GB1.1", "F1.1", 0.1, 70)
+                .cable("W2", "GB2.1", "F2.1", 0.1, 70)
+                .cable("W3", "F1.2", "B.a", 2, 70)
+                .cable("W4", "F2.2", "B.b", 2, 70)
+                .study();
+
+        assertThat(s.governing().cables().get("W3").protectedBy()).containsExactly("F1", "F2");
+        assertThat(s.governing().cables().get("W4").protectedBy()).containsExactly("F2", "F1");
+    }
+
     @Test
     void two_things_missing_give_two_gaps() {
         List<Gap> gaps = tenCircuits(false, 4).study().gaps();

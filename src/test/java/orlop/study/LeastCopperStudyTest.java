@@ -41,6 +41,24 @@ class LeastCopperStudyTest {
         }
 
         Study study(boolean watts) {
+            return sketch(watts).study();
+        }
+
+        /** In each condition but the first some loads rest; a load that runs nowhere else runs in the first. */
+        Study study(boolean[][] runs) {
+            Sketch s = sketch(false);
+            for (int c = 0; c < runs.length; c++) {
+                s.condition("c" + c);
+                for (int i = 0; i < load.length; i++) {
+                    if (load[i] > 0) {
+                        s.load("c" + c, "E" + i, runs[c][i], 1);
+                    }
+                }
+            }
+            return s.study();
+        }
+
+        private Sketch sketch(boolean watts) {
             Sketch s = Sketch.dc(24, "iso13297").supply("G", 24, 0);
             s.change(d -> d.with(limited(d.systems().require("S"))));
             for (int i = 0; i < parent.length; i++) {
@@ -52,7 +70,7 @@ class LeastCopperStudyTest {
                     t.link("B" + i + ".e", "E" + i + ".1");
                 }
             }
-            return s.study();
+            return s;
         }
 
         private static ElectricalSystem limited(ElectricalSystem s) {
@@ -103,6 +121,23 @@ class LeastCopperStudyTest {
         }
 
         boolean holds(int[] area) {
+            return holds(area, load);
+        }
+
+        boolean holds(int[] area, boolean[][] runs) {
+            for (boolean[] now : runs) {
+                double[] loads = load.clone();
+                for (int i = 0; i < loads.length; i++) {
+                    loads[i] = now[i] ? loads[i] : 0;
+                }
+                if (!holds(area, loads)) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        private boolean holds(int[] area, double[] load) {
             double[] amps = load.clone();
             for (int i = parent.length - 1; i > 0; i--) {
                 amps[parent[i]] += amps[i];
@@ -119,11 +154,15 @@ class LeastCopperStudyTest {
         }
 
         double leastKg() {
+            return leastKg(this::holds);
+        }
+
+        double leastKg(java.util.function.Predicate<int[]> holds) {
             double least = Double.POSITIVE_INFINITY;
             int[] area = new int[parent.length];
             while (true) {
                 double kg = kg(area);
-                if (kg < least && holds(area)) {
+                if (kg < least && holds.test(area)) {
                     least = kg;
                 }
                 int digit = 0;
@@ -158,6 +197,31 @@ class LeastCopperStudyTest {
         assertThat(copper.leastKg()).isCloseTo(boat.leastKg(), within(1e-9));
         assertThat(copper.chosenKg()).isCloseTo(boat.kg(chosen), within(1e-9));
         assertThat(copper.stepwiseKg()).isGreaterThanOrEqualTo(copper.chosenKg() - 1e-9);
+    }
+
+    /** Two or three conditions in which different loads run: the limit holds in each of them. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void over_several_conditions_too(int seed) {
+        Boat boat = new Boat(seed);
+        Random random = new Random(1_000 + seed);
+        boolean[][] runs = new boolean[2 + random.nextInt(2)][boat.parent.length];
+        for (int i = 0; i < boat.parent.length; i++) {
+            for (int c = 0; c < runs.length; c++) {
+                runs[c][i] = random.nextBoolean();
+            }
+            runs[random.nextInt(runs.length)][i] = true; // what runs nowhere asks for nothing
+        }
+        Study s = boat.study(runs);
+        int[] chosen = new int[boat.parent.length];
+        for (int i = 0; i < chosen.length; i++) {
+            chosen[i] = java.util.Arrays.binarySearch(
+                    AREAS, s.governing().cables().get("W" + i).areaMm2());
+        }
+
+        assertThat(boat.holds(chosen, runs)).isTrue();
+        assertThat(s.copper().leastKg()).isCloseTo(boat.leastKg(a -> boat.holds(a, runs)), within(1e-9));
+        assertThat(s.copper().chosenKg()).isCloseTo(boat.kg(chosen), within(1e-9));
     }
 
     @Test

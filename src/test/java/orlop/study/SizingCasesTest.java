@@ -340,4 +340,23 @@ class SizingCasesTest {
                 .extracting(r -> r.item() + " " + r.message().key())
                 .contains("Q study.assumed.fault-heat-time");
     }
+
+    /** √40,000 / 99.9 = 2.002 mm²: 2.5 mm²; 4.8 kA are within 10 kA, but not within 3 kA. */
+    @ParameterizedTest
+    @CsvSource({"10, true", "3, false"})
+    void what_a_maker_states_counts_up_to_the_breaking_capacity(double breakingKa, boolean counts) {
+        Sketch s = Sketch.dc(24).supply("G", 24, 0.005);
+        Protection.CircuitBreaker breaker = new Protection.CircuitBreaker(
+                "mccb", 16.0, null, breakingKa, 60.0, 0.0, Poles.POSITIVE, Position.CLOSED, 40_000.0);
+        s.add("Q", breaker).current("E", 5).link("G.1", "Q.1").auto("W", "Q.2", "E.1", 2);
+        Study study = s.study();
+
+        if (counts) {
+            assertThat(cable(study, "W").areaMm2()).isEqualTo(2.5);
+            assertThat(cable(study, "W").governedBy()).isEqualTo(GovernedBy.ADIABATIC);
+        }
+        assertThat(study.governing().remarks().stream()
+                        .anyMatch(r -> r.message().key().equals("study.assumed.fault-heat-time")))
+                .isEqualTo(!counts);
+    }
 }

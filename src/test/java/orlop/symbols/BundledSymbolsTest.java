@@ -55,6 +55,22 @@ class BundledSymbolsTest {
         }
     }
 
+    @Test
+    void there_are_sixty_symbols_and_one_for_every_position_of_a_switch() {
+        assertThat(LIBRARY.all()).hasSizeGreaterThanOrEqualTo(60);
+        String twoPositions = "isolator contactor combining-relay circuit-breaker residual-current-device";
+        for (String kind : twoPositions.split(" ", -1)) {
+            for (String state : new String[] {"open", "closed"}) {
+                assertThat(LIBRARY.find(kind, "", state)).map(Symbol::state).contains(state);
+            }
+        }
+        for (String way : new String[] {"0", "1", "2"}) {
+            assertThat(LIBRARY.find("changeover-switch", "", way))
+                    .map(Symbol::state)
+                    .contains(way);
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("symbols")
     void a_terminal_lies_on_the_grid(Symbol symbol) {

@@ -3,18 +3,22 @@ package orlop.study.protection;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.Objects;
 import orlop.network.Zones;
 import orlop.study.model.DeviceModel;
 import orlop.study.model.Rating;
 
 /** Which devices guard which cable: those at the border of its zone with a source beyond that fit its ampacity. */
 final class Guards {
+    /** A device and how many steps it stands away. */
+    private record Near(String tag, int steps) {}
+
     private final Grid grid;
     private final Surroundings around;
-    private final List<List<String>> of = new ArrayList<>();
+    private final List<List<Near>> of = new ArrayList<>();
     private final Zones zones;
 
     Guards(Grid grid, Surroundings around, List<Entrance> entrances) {
@@ -50,32 +54,50 @@ final class Guards {
     }
 
     private void walk(int start, DeviceModel device) {
-        Set<Integer> seen = new HashSet<>();
+        Map<Integer, Integer> seen = new HashMap<>(); // steps from the device, by pin
         Deque<Integer> open = new ArrayDeque<>();
-        seen.add(start);
+        seen.put(start, 0);
         open.add(start);
         while (!open.isEmpty()) {
             int pin = open.remove();
+            int steps = 1 + Objects.requireNonNull(seen.get(pin));
             for (int k = grid.start(pin); k < grid.start(pin + 1); k++) {
                 int e = grid.edge(k);
                 if (grid.device(e) != null || !grid.leaves(e, pin)) {
                     continue;
                 }
-                boolean on = grid.cable(e) < 0 || guards(grid.cable(e), device);
-                if (on && seen.add(grid.other(e, pin))) {
+                boolean on = grid.cable(e) < 0 || guards(grid.cable(e), device, steps);
+                if (on && seen.putIfAbsent(grid.other(e, pin), steps) == null) {
                     open.add(grid.other(e, pin));
                 }
             }
         }
     }
 
-    private boolean guards(int cable, DeviceModel device) {
+    private boolean guards(int cable, DeviceModel device, int steps) {
         Rating r = around.rating(cable);
         boolean does = r == null || device.guards(grid.plan().rules(), r.amps());
-        if (does && !of.get(cable).contains(device.component().id())) {
-            of.get(cable).add(device.component().id());
+        if (does) {
+            add(of.get(cable), new Near(device.component().id(), steps));
         }
         return does;
+    }
+
+    /** The nearest first; of those as near, the one that is drawn first. */
+    private static void add(List<Near> guards, Near one) {
+        Near there = guards.stream()
+                .filter(g -> g.tag().equals(one.tag()))
+                .findFirst()
+                .orElse(null);
+        if (there != null && there.steps() <= one.steps()) {
+            return;
+        }
+        guards.remove(there);
+        int at = 0;
+        while (at < guards.size() && guards.get(at).steps() <= one.steps()) {
+            at++;
+        }
+        guards.add(at, one);
     }
 
     /** The network parted at its devices. */
@@ -83,8 +105,8 @@ final class Guards {
         return zones;
     }
 
-    /** Tags of the devices that guard a cable. */
+    /** Tags of the devices that guard a cable, nearest first. */
     List<String> of(int cable) {
-        return of.get(cable);
+        return of.get(cable).stream().map(Near::tag).toList();
     }
 }

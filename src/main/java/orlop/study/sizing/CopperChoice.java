@@ -3,6 +3,7 @@ package orlop.study.sizing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import orlop.network.Connection;
 import orlop.network.Feeding;
@@ -112,7 +113,46 @@ final class CopperChoice {
         }
     }
 
-    private double dropV(int cable, double areaMm2) {
+    /** Whether the choice decides on this cable, which makes a drop here. */
+    boolean mayChoose(int cable) {
+        return mayChoose[cable];
+    }
+
+    /** By cable the nearest one before it that can be chosen, −1 if there is none, −2 where it carries nothing. */
+    int[] parents() {
+        int[] parents = new int[leastMm2.length];
+        Arrays.fill(parents, -2);
+        int[] last = new int[network.pinCount()];
+        for (int pin : feeding.order()) {
+            last[pin] = feeding.before(pin) < 0 ? -1 : last[feeding.before(pin)];
+            int via = feeding.via(pin);
+            int cable = via < 0 || network.connections().get(via).cable() == null ? -1 : network.cableOf(via);
+            if (cable >= 0) {
+                parents[cable] = last[pin];
+                last[pin] = mayChoose[cable] ? cable : last[pin];
+            }
+        }
+        return parents;
+    }
+
+    /** Calls for each load behind cables that can be chosen, with the last of these and what they may drop together. */
+    void limits(BiConsumer<Integer, Double> limit) {
+        for (LoadDrop d : loads) {
+            int last = -1;
+            int at = network.attachments().get(d.attachment()).pin();
+            for (int pin = at; pin >= 0 && last < 0; pin = feeding.before(pin)) {
+                int via = feeding.via(pin);
+                int cable = via < 0 || network.connections().get(via).cable() == null ? -1 : network.cableOf(via);
+                last = cable >= 0 && mayChoose[cable] ? cable : -1;
+            }
+            if (last >= 0) {
+                limit.accept(last, budgetV(d));
+            }
+        }
+    }
+
+    /** Drop of a cable that can be chosen, with another area. */
+    double dropV(int cable, double areaMm2) {
         CableModel w = sizing.plan().cables().get(cable);
         double flows = operation.currentOfCable(cable);
         double warm = w.conductorC(w.rating(areaMm2).orElse(null), Double.isNaN(flows) ? 0 : flows);
@@ -180,10 +220,7 @@ final class CopperChoice {
                 branch[pin] = parent;
                 continue;
             }
-            double[] areas = Series.areasMm2().stream()
-                    .mapToDouble(a -> a)
-                    .filter(a -> a >= leastMm2[cable] * (1 - 1e-9))
-                    .toArray();
+            double[] areas = Series.from(leastMm2[cable]);
             branch[pin] = tree.branch(
                     parent,
                     Arrays.stream(areas).map(a -> dropV(cable, a)).toArray(),

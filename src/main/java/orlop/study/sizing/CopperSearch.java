@@ -1,5 +1,6 @@
 package orlop.study.sizing;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -12,9 +13,9 @@ import orlop.study.model.Operation;
  * Chooses anew what was thickened for drop, so that it takes least copper, and takes the choice if it holds in full.
  *
  * <p>The exact choice holds currents still; loads of constant power draw a little more where their cables get thinner.
- * So the choice is made again with the greatest currents that it has led to, a few times, until it holds. Where more than
- * one condition asks for thicker cables, each takes up what the one before has asked for: that is good but not proven
- * least. The work is bounded: a network that would take too long gets a choice near the least, which is not proven
+ * So the choice is made again with the greatest currents that it has led to, a few times, until it holds. Where several
+ * conditions ask for thicker cables, their limits are kept together ({@link JointChoice}); where the ways differ from
+ * condition to condition, each takes up what the one before has asked for: that is good but not proven least. The work is bounded: a network that would take too long gets a choice near the least, which is not proven
  * either, or keeps what step by step growth found.
  */
 final class CopperSearch {
@@ -111,7 +112,6 @@ final class CopperSearch {
                 least[i] = sizing.needs().all(i);
             }
         }
-        int asking = 0;
         boolean[] mine = new boolean[least.length];
         Arrays.fill(mine, true);
         double[] now = sizing.areas();
@@ -127,21 +127,55 @@ final class CopperSearch {
             least[i] = mine[i] || !sizing.isAuto(i) ? least[i] : now[i];
             decided[i] = mine[i];
         }
+        double[] together = together(least, seenA);
+        if (together != null) {
+            proven = true;
+            return together;
+        }
+        return oneByOne(least, seenA);
+    }
+
+    /**
+     * The least choice for the conditions that ask for thicker cables: first for one of them, then with those that the
+     * choice leaves over their limits, until none is. What is least for some of the limits and keeps all is least.
+     */
+    private double @Nullable [] together(double[] least, double[][] seenA) {
+        List<Integer> asking = new ArrayList<>();
+        double[] found = least;
+        while (true) {
+            int next = -1;
+            for (int c = 0; c < seenA.length && next < 0; c++) {
+                boolean asks = !asking.contains(c) && new CopperChoice(sizing, c, found, seenA[c]).asksForMore();
+                next = asks ? c : -1;
+            }
+            if (next < 0) {
+                return found;
+            }
+            asking.add(next);
+            List<CopperChoice> choices = new ArrayList<>();
+            asking.forEach(c -> choices.add(new CopperChoice(sizing, c, least, seenA[c])));
+            CopperChoice first = choices.get(0);
+            found = choices.size() > 1 ? new JointChoice(sizing, choices, least).find(WORK) : first.find(WORK, POINTS);
+            if (found == null || (choices.size() == 1 && !first.exact())) {
+                return null;
+            }
+        }
+    }
+
+    /** Each condition takes up what the one before has asked for: good, but not proven least. */
+    private double @Nullable [] oneByOne(double[] least, double[][] seenA) {
+        proven = false;
         double[] chosen = least;
-        boolean exact = true;
-        for (int c = 0; c < operations.size(); c++) {
+        for (int c = 0; c < seenA.length; c++) {
             CopperChoice choice = new CopperChoice(sizing, c, chosen, seenA[c]);
             if (choice.asksForMore()) {
-                asking++;
                 double[] found = choice.find(WORK, POINTS);
                 if (found == null) {
                     return null;
                 }
-                exact &= choice.exact();
                 chosen = found;
             }
         }
-        proven = exact && asking <= 1;
         return chosen;
     }
 

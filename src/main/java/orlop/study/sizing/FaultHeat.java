@@ -3,6 +3,7 @@ package orlop.study.sizing;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Protection;
 import orlop.standards.Adiabatic;
 import orlop.standards.AdiabaticFactor;
 import orlop.standards.FaultEnergy;
@@ -61,11 +62,23 @@ public final class FaultHeat {
         Optional<Sourced> energy = FaultEnergy.greatestA2s(
                 device.family().get(), ratingA, least >= 0 && least < most ? least : most, most, dc, breakingA);
         String id = device.component().id();
+        Double stated = stated(device, most, breakingA);
+        if (stated != null && (energy.isEmpty() || energy.get().value() > 0)) {
+            return bearing(w, stated, id);
+        }
         if (energy.isEmpty()) {
             plan.notes().assumed(id, "study.assumed.fault-heat-time", id);
             return 0;
         }
         return bearing(w, energy.get().value(), id);
+    }
+
+    /** What a breaker's maker states, which counts up to its breaking capacity; null where nothing is stated. */
+    private static @Nullable Double stated(DeviceModel device, double mostA, double breakingA) {
+        boolean breaks = mostA <= breakingA;
+        return breaks && device.component().particulars() instanceof Protection.CircuitBreaker b
+                ? b.letThroughA2s()
+                : null;
     }
 
     private double bearing(CableModel w, double energyA2s, String device) {

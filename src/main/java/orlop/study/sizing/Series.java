@@ -52,4 +52,12 @@ final class Series {
         }
         return Double.POSITIVE_INFINITY;
     }
+
+    /** All standard areas from one on. */
+    static double[] from(double leastMm2) {
+        return areasMm2().stream()
+                .mapToDouble(a -> a)
+                .filter(a -> a >= leastMm2 * (1 - 1e-9))
+                .toArray();
+    }
 }
