@@ -2,8 +2,10 @@ package orlop.desk;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
@@ -52,6 +54,21 @@ public record Clip(Drawing part) {
     /** @throws FileProblem if the text is no drawing */
     public static Clip read(String text) throws FileProblem {
         return new Clip(Fragment.read(text, "clipboard"));
+    }
+
+    /** The middle of what is in it, on the grid; the origin for an empty one. */
+    public Point middle() {
+        List<Point> at = Stream.concat(
+                        part.components().stream().map(c -> c.place().at()),
+                        part.notes().stream().map(Note::at))
+                .toList();
+        if (at.isEmpty()) {
+            return new Point(0, 0);
+        }
+        var x = at.stream().mapToDouble(Point::xMm).summaryStatistics();
+        var y = at.stream().mapToDouble(Point::yMm).summaryStatistics();
+        return new Point(
+                Arranging.onGrid((x.getMin() + x.getMax()) / 2), Arranging.onGrid((y.getMin() + y.getMax()) / 2));
     }
 
     /** This clip, to be put on a sheet of a drawing, moved by so much. */

@@ -40,7 +40,7 @@ public final class CureEdits {
     /**
      * A person has to enter a value.
      *
-     * @param item tag of the component or cable whose card is to be shown
+     * @param item tag of the component or cable whose card is to be shown; "" for the particulars of the vessel
      * @param field name of the particular
      */
     public record Asked(String item, String field) implements Action {}

@@ -3,6 +3,7 @@ package orlop.editor;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.CureEdits;
 import orlop.desk.Search;
@@ -21,12 +22,18 @@ final class CheckCommands {
     private final Pointing pointing;
     private final Prompts prompts;
     private @Nullable Margin margin;
+    private Consumer<String> vessel = field -> {};
 
     CheckCommands(Session session, SheetCanvas canvas, Pointing pointing, Prompts prompts) {
         this.session = session;
         this.canvas = canvas;
         this.pointing = pointing;
         this.prompts = prompts;
+    }
+
+    /** @param asks asks for a particular of the vessel, by its field */
+    void vessel(Consumer<String> asks) {
+        vessel = asks;
     }
 
     void margin(Margin m) {
@@ -78,6 +85,8 @@ final class CheckCommands {
                 CureEdits.of(s.drawing(), f.cure(), sheet -> canvas.shown().ofSheet(s, sheet));
         if (a instanceof CureEdits.Made m) {
             session.apply(m.edit(), m.select());
+        } else if (a instanceof CureEdits.Asked q && q.item().isEmpty()) {
+            vessel.accept(q.field());
         } else if (a instanceof CureEdits.Asked q && margin != null) {
             String sheet = Search.sheet(s.drawing(), q.item());
             session.showSheet(sheet);

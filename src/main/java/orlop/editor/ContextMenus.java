@@ -34,12 +34,14 @@ final class ContextMenus {
     private final SheetCanvas canvas;
     private final Commands commands;
     private final NoteCommands notes;
+    private final EditCommands edits;
 
-    ContextMenus(Session session, SheetCanvas canvas, Commands commands, NoteCommands notes) {
+    ContextMenus(Session session, SheetCanvas canvas, Commands commands, NoteCommands notes, EditCommands edits) {
         this.session = session;
         this.canvas = canvas;
         this.commands = commands;
         this.notes = notes;
+        this.edits = edits;
     }
 
     /** Opens the menu for what is selected, at this place on the sheet. */
@@ -72,7 +74,13 @@ final class ContextMenus {
             note.addActionListener(e -> notes.place(at.xMm(), at.yMm()));
             menu.add(note);
         }
-        fill(menu, CommandId.PASTE, CommandId.SELECT_ALL, LINE, CommandId.UNDO, CommandId.REDO, LINE);
+        if (commands.get(CommandId.PASTE).isEnabled()) {
+            JMenuItem paste = new JMenuItem(Texts.of("editor.context.paste-here"));
+            paste.setName("context.paste-here");
+            paste.addActionListener(e -> edits.pasteAt(at.xMm(), at.yMm()));
+            menu.add(paste);
+        }
+        fill(menu, CommandId.SELECT_ALL, LINE, CommandId.UNDO, CommandId.REDO, LINE);
         fill(menu, CommandId.FIT, CommandId.FIT_DRAWN, LINE, CommandId.SHEET_DETAILS, CommandId.NEW_SHEET);
         fill(menu, LINE, CommandId.RENUMBER);
     }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import orlop.desk.Arranging;
 import orlop.desk.CableRuns;
 import orlop.desk.Clip;
 import orlop.desk.HandSet;
@@ -17,6 +19,7 @@ import orlop.drawing.Edits;
 import orlop.drawing.Link;
 import orlop.drawing.Message;
 import orlop.drawing.Place;
+import orlop.drawing.Point;
 import orlop.drawing.SwitchPositions;
 import orlop.drawing.Tags;
 import orlop.drawing.TerminalRef;
@@ -124,10 +127,26 @@ final class EditCommands {
         put(Clip.write(state().drawing(), state().selection()), 1);
     }
 
+    /** Puts what was copied in, with its middle at this place on the sheet. */
+    void pasteAt(double xMm, double yMm) {
+        pasted++;
+        put(
+                clipboard.text(),
+                c -> new Point(Arranging.onGrid(xMm), Arranging.onGrid(yMm))
+                        .plus(-c.middle().xMm(), -c.middle().yMm()));
+    }
+
     private void put(String text, int times) {
         double off = 4 * MoveGesture.GRID_MM * times;
+        put(text, c -> new Point(off, off));
+    }
+
+    /** @param by how far it is moved */
+    private void put(String text, Function<Clip, Point> by) {
         try {
-            Clip.Pasted p = Clip.read(text).onto(state().drawing(), state().sheet(), off, off);
+            Clip clip = Clip.read(text);
+            Point off = by.apply(clip);
+            Clip.Pasted p = clip.onto(state().drawing(), state().sheet(), off.xMm(), off.yMm());
             session.apply(p.edit(), p.ids());
         } catch (FileProblem e) {
             session.say(Message.of("editor.say.no-clip"));

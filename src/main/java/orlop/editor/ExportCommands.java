@@ -2,6 +2,8 @@ package orlop.editor;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import orlop.desk.Review;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
@@ -10,6 +12,7 @@ import orlop.drawing.Message;
 import orlop.render.PngExport;
 import orlop.render.SvgExport;
 import orlop.scene.Palette;
+import orlop.scene.Scene;
 import orlop.store.FileProblem;
 import orlop.store.PlainFile;
 
@@ -20,21 +23,36 @@ final class ExportCommands {
     private final Session session;
     private final ShownScene shown;
     private final Prompts prompts;
+    private final Executor background;
+    private final Executor ui;
+    private boolean busy;
 
-    ExportCommands(Session session, ShownScene shown, Prompts prompts) {
+    /** Makes and writes files; says what was done. */
+    @FunctionalInterface
+    private interface Work {
+        Message done() throws FileProblem;
+    }
+
+    /**
+     * @param background runs what takes long: each file is there whole or not at all, however the program ends
+     * @param ui runs what tells of it, on the event thread
+     */
+    ExportCommands(Session session, ShownScene shown, Prompts prompts, Executor background, Executor ui) {
         this.session = session;
         this.shown = shown;
         this.prompts = prompts;
+        this.background = background;
+        this.ui = ui;
     }
 
     void addTo(Commands c) {
-        c.add(CommandId.EXPORT_SHEETS, this::exportSheets, this::hasSheet);
-        c.add(CommandId.EXPORT_SVG, () -> export(".svg"), this::hasSheet);
-        c.add(CommandId.EXPORT_PNG, () -> export(".png"), this::hasSheet);
+        c.add(CommandId.EXPORT_SHEETS, this::exportSheets, this::ready);
+        c.add(CommandId.EXPORT_SVG, () -> export(".svg"), this::ready);
+        c.add(CommandId.EXPORT_PNG, () -> export(".png"), this::ready);
     }
 
-    private boolean hasSheet() {
-        return session.state().shownSheet().isPresent();
+    private boolean ready() {
+        return !busy && session.state().shownSheet().isPresent();
     }
 
     private void export(String suffix) {
@@ -69,15 +87,40 @@ final class ExportCommands {
     }
 
     private void write(SheetExport export, Review review, Path to) {
-        try {
+        work(to, () -> {
             List<Path> written = export.write(review, to);
             String first = String.valueOf(written.get(0).getFileName());
-            session.say(
-                    written.size() == 1
-                            ? Message.of("editor.say.exported", first)
-                            : Message.of("editor.say.exported-all", written.size(), first));
+            return written.size() == 1
+                    ? Message.of("editor.say.exported", first)
+                    : Message.of("editor.say.exported-all", written.size(), first);
+        });
+    }
+
+    private void work(Path to, Work work) {
+        busy = true;
+        session.say(Message.of("editor.say.exporting", String.valueOf(to.getFileName())));
+        background.execute(() -> {
+            Runnable told = told(work);
+            ui.execute(() -> {
+                busy = false;
+                told.run();
+            });
+        });
+    }
+
+    private Runnable told(Work work) {
+        try {
+            Message done = work.done();
+            return () -> session.say(done);
         } catch (FileProblem e) {
-            prompts.tell(Texts.of("editor.problem.title"), FileCommands.words(e));
+            return () -> {
+                session.say(null);
+                prompts.tell(Texts.of("editor.problem.title"), FileCommands.words(e));
+            };
+        } catch (RuntimeException | Error e) {
+            return () -> {
+                throw e;
+            };
         }
     }
 
@@ -95,14 +138,13 @@ final class ExportCommands {
             session.say(Message.of("editor.say.not-yet"));
             return;
         }
-        byte[] bytes = suffix.equals(".svg")
-                ? SvgExport.write(shown.onPaper(s), Palette.LIGHT)
-                : PngExport.write(shown.onPaper(s), Palette.LIGHT, PNG_DPI);
-        try {
+        Supplier<Scene> paper = shown.onPaper(s);
+        work(file, () -> {
+            byte[] bytes = suffix.equals(".svg")
+                    ? SvgExport.write(paper.get(), Palette.LIGHT)
+                    : PngExport.write(paper.get(), Palette.LIGHT, PNG_DPI);
             PlainFile.write(file, bytes);
-            session.say(Message.of("editor.say.exported", String.valueOf(file.getFileName())));
-        } catch (FileProblem e) {
-            prompts.tell(Texts.of("editor.problem.title"), FileCommands.words(e));
-        }
+            return Message.of("editor.say.exported", String.valueOf(file.getFileName()));
+        });
     }
 }

@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Cursor;
 import java.awt.Dimension;
-import java.awt.FlowLayout;
 import java.awt.Insets;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -39,7 +38,7 @@ final class FoldOut {
             return new Dimension(wanted.width, Math.min(wanted.height, most));
         }
     };
-    private final JPanel tabs = Flat.clear(new FlowLayout(FlowLayout.LEFT, 0, 0));
+    private final JPanel tabs = Flat.clear(new NarrowRow());
     private final ButtonGroup group = new ButtonGroup();
     private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
     private final Map<String, Supplier<JComponent>> unmade = new HashMap<>();
@@ -70,7 +69,9 @@ final class FoldOut {
     private JToggleButton tab(String word) {
         JToggleButton tab = new JToggleButton(Texts.of("editor.tab." + word));
         tab.setName("tab." + word);
+        tab.setToolTipText(tab.getText()); // in a narrow window it is cut
         tab.putClientProperty("JButton.buttonType", "tab");
+        tab.setMargin(new Insets(Look.px(3), Look.px(6), Look.px(3), Look.px(6)));
         tab.addActionListener(e -> open(word));
         group.add(tab);
         buttons.put(word, tab);

@@ -96,6 +96,7 @@ final class LockerDrawer {
                     locker.close();
                 } else {
                     canvas.use(canvas.hand());
+                    canvas.hint("");
                 }
             }
         }
@@ -154,7 +155,7 @@ final class LockerDrawer {
             int x = Look.px(60);
             g.setColor(Look.text());
             g.setFont(Look.font());
-            g.drawString(getText(), x, Look.px(19));
+            g.drawString(getText(), x, Look.px(standard.isEmpty() ? 26 : 19));
             g.setColor(Look.quiet());
             g.setFont(Look.small());
             g.drawString(standard, x, Look.px(34));

@@ -23,11 +23,19 @@ final class MainWindow {
     MainWindow(Session session, Settings settings, Desks desks, Consumer<MainWindow> onGone) {
         this.session = session;
         frame.setName("orlop");
-        bench = new Workbench(session, new SwingPrompts(frame), settings, desks, Menus.menuKey(), this::retitle, () -> {
-            session.close();
-            frame.dispose();
-            onGone.accept(this);
-        });
+        bench = new Workbench(
+                session,
+                new SwingPrompts(frame),
+                settings,
+                desks,
+                MainWindow::apart,
+                Menus.menuKey(),
+                this::retitle,
+                () -> {
+                    session.close();
+                    frame.dispose();
+                    onGone.accept(this);
+                });
         frame.setJMenuBar(Menus.bar(bench.commands(), settings::recent, bench.files()::open, bench.locker()::take));
         frame.setContentPane(bench.panel());
         frame.setTransferHandler(new DroppedFiles(bench.files()::open));
@@ -50,6 +58,11 @@ final class MainWindow {
             }
         });
         retitle();
+    }
+
+    /** On a thread that keeps the program alive until it is done, even when its windows are closed. */
+    private static void apart(Runnable task) {
+        new Thread(task, "orlop-export").start();
     }
 
     private void retitle() {

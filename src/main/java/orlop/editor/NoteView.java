@@ -14,6 +14,7 @@ import orlop.findings.Finding;
 /** A checker's note in the margin: its mark, what is wrong, why, by which clause, and the button that cures it. */
 final class NoteView extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final int MOST_LETTERS = 360;
     private final transient FindingPlaces.Numbered numbered;
     private final transient Pointing pointing;
 
@@ -92,7 +93,7 @@ final class NoteView extends JPanel {
     private static JPanel text(Finding f, int width, Consumer<Finding> onCure) {
         JPanel text = Flat.clear(new Column(width, Look.px(3)));
         text.add(new WrapText(Texts.title(f.title()), () -> Look.severity(f.severity()), Look::bold));
-        text.add(new WrapText(Texts.title(f.message()), Look::text, Look::font));
+        message(text, Texts.title(f.message()));
         String basis = basis(f);
         if (!basis.isEmpty()) {
             text.add(new WrapText(basis, Look::quiet, Look::small));
@@ -105,6 +106,27 @@ final class NoteView extends JPanel {
             text.add(Column.own(cure));
         }
         return text;
+    }
+
+    /** What would fill the margin is cut, until somebody wants to read all of it. */
+    private static void message(JPanel text, String message) {
+        if (message.length() <= MOST_LETTERS) {
+            text.add(new WrapText(message, Look::text, Look::font));
+            return;
+        }
+        int end = message.lastIndexOf(' ', MOST_LETTERS);
+        String start = message.substring(0, end < 0 ? MOST_LETTERS : end) + " …";
+        WrapText words = new WrapText(start, Look::text, Look::font);
+        JButton all = new JButton(Texts.of("editor.card.more"));
+        all.setName("note.all");
+        all.putClientProperty("JButton.buttonType", "toolBarButton");
+        all.addActionListener(e -> {
+            words.setText(message);
+            all.setVisible(false);
+            text.revalidate();
+        });
+        text.add(words);
+        text.add(Column.own(all));
     }
 
     private static String basis(Finding f) {

@@ -20,6 +20,7 @@ import orlop.scene.SceneRequest;
  */
 final class Readying {
     private static final int SIDE = 300;
+    private static final int MOST_REHEARSED = 300;
 
     private final ExecutorService parts = Executors.newSingleThreadExecutor(task -> thread("orlop-readying", task));
 
@@ -50,6 +51,9 @@ final class Readying {
     }
 
     private static void rehearse(Drawing drawing, String sheet) {
+        if (drawing.components().size() > MOST_REHEARSED) {
+            return; // laying it out twice would cost more than is won
+        }
         Scene scene =
                 SceneBuilder.bundled().build(SceneRequest.screen(drawing, ShownScene.NO_RESULTS, List.of(), sheet));
         Graphics2D g = new BufferedImage(SIDE, SIDE, BufferedImage.TYPE_INT_RGB).createGraphics();

@@ -45,6 +45,7 @@ final class SheetStrip implements SessionListener {
         title.setMinimumSize(new Dimension(0, 0)); // in a narrow window it is cut before the rest
         left.add(Box.createHorizontalStrut(Look.px(4)));
         left.add(register);
+        register.setMinimumSize(new Dimension(Look.px(60), 0)); // and then this
         register.setName("register");
         register.putClientProperty("JButton.buttonType", "toolBarButton");
         register.addActionListener(e -> open());

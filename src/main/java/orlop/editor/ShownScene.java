@@ -3,6 +3,7 @@ package orlop.editor;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.OwnSymbols;
 import orlop.desk.Review;
@@ -90,9 +91,11 @@ final class ShownScene {
         return builder().build(request(s, s.drawing(), sheet));
     }
 
-    /** The scene of the sheet that is shown as it goes on paper, with the findings in its margin. */
-    Scene onPaper(SessionState s) {
-        return builder().build(request(s, s.drawing(), s.sheet()).withMargin(true));
+    /** Makes, on any thread, the scene of the sheet that is shown now as it goes on paper, with the findings in its margin. */
+    Supplier<Scene> onPaper(SessionState s) {
+        SceneRequest paper = request(s, s.drawing(), s.sheet()).withMargin(true);
+        SceneBuilder with = builder();
+        return () -> with.build(paper);
     }
 
     /** Whether scenes are made fast enough to be made anew with every step of the mouse, and painted, 50 times a second. */

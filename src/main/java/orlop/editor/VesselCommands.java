@@ -19,6 +19,7 @@ import orlop.drawing.Nature;
 import orlop.drawing.Sheet;
 import orlop.drawing.SheetSize;
 import orlop.drawing.Vessel;
+import orlop.findings.Cure;
 
 /** The commands of the menu Vessel: particulars, systems, conditions, sheets. */
 final class VesselCommands {
@@ -31,7 +32,7 @@ final class VesselCommands {
     }
 
     void addTo(Commands c) {
-        c.add(CommandId.VESSEL, this::vessel);
+        c.add(CommandId.VESSEL, () -> vessel(""));
         c.add(CommandId.SYSTEMS, this::systems);
         c.add(
                 CommandId.SHEET_DETAILS,
@@ -43,7 +44,8 @@ final class VesselCommands {
         return session.state().drawing();
     }
 
-    private void vessel() {
+    /** @param field in which the typing begins; "" for the first */
+    void vessel(String field) {
         Vessel v = drawing().vessel();
         JPanel page = Forms.page();
         JTextField name = Forms.line(page, "editor.form.vessel", new JTextField(v.name()));
@@ -53,6 +55,9 @@ final class VesselCommands {
         JTextField ambient = Forms.line(page, "editor.form.ambient", number(v.ambientC(), Measure.CELSIUS));
         JTextField engine = Forms.line(page, "editor.form.engine", number(v.engineSpaceC(), Measure.CELSIUS));
         JTextField owner = Forms.line(page, "editor.form.owner", new JTextField(v.owner()));
+        if (field.equals(Cure.RULE_SET)) {
+            Forms.beginAt(rules);
+        }
         if (prompts.form(Texts.of("editor.form.vessel.title"), page)) {
             apply(Message.of("drawing.edit.vessel"), d -> {
                 Vessel w = RecordParts.with(v, "name", name.getText().strip());

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
@@ -42,6 +43,7 @@ final class Workbench {
     private final FileCommands files;
 
     /**
+     * @param background runs what takes long, away from the event thread
      * @param menuKey {@code ctrl} or {@code meta}
      * @param onOpen told when another drawing lies on the desk
      * @param onClose told when the window may go
@@ -51,6 +53,7 @@ final class Workbench {
             Prompts prompts,
             Settings settings,
             Desks desks,
+            Executor background,
             String menuKey,
             Runnable onOpen,
             Runnable onClose) {
@@ -75,19 +78,21 @@ final class Workbench {
                 },
                 onClose);
         files.addTo(commands);
-        new ExportCommands(session, shown, prompts).addTo(commands);
+        new ExportCommands(session, shown, prompts, background, new EventThread()).addTo(commands);
         NoteCommands notes = new NoteCommands(session, canvas, prompts);
         notes.addTo(commands);
         EditCommands edits = new EditCommands(session, canvas, prompts, notes::edit);
         edits.addTo(commands);
         new ArrangeCommands(session, canvas, prompts).addTo(commands);
-        this.menus = new ContextMenus(session, canvas, commands, notes);
+        this.menus = new ContextMenus(session, canvas, commands, notes, edits);
         canvas.onMenu(menus::open);
         this.strip = new ConditionsStrip(session).panel();
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, settings).addTo(commands);
         new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
         checks.addTo(commands);
-        new VesselCommands(session, prompts).addTo(commands);
+        VesselCommands vessel = new VesselCommands(session, prompts);
+        vessel.addTo(commands);
+        checks.vessel(vessel::vessel);
         new ConditionCommands(session, prompts).addTo(commands);
         SheetCommands sheets = new SheetCommands(session, canvas, prompts);
         sheets.addTo(commands);
@@ -218,7 +223,8 @@ final class Workbench {
     /** What stands in the title of the window. */
     String title() {
         SessionState s = session.state();
-        String state = Texts.of(s.dirty() ? "editor.title.unsaved" : "editor.title.saved");
+        String kept = s.file() == null ? "editor.title.new" : "editor.title.saved";
+        String state = Texts.of(s.dirty() ? "editor.title.unsaved" : kept);
         return Texts.of("editor.title", files.name(), state);
     }
 }

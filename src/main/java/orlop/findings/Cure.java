@@ -6,6 +6,9 @@ import orlop.drawing.Message;
 public sealed interface Cure
         permits Cure.InsertDevice, Cure.SetArea, Cure.SetRuns, Cure.ReplaceDevice, Cure.EnterValue {
 
+    /** The field of a vessel's rule set. */
+    String RULE_SET = "ruleSet";
+
     /** The words on the button: "insert 200 A gG". */
     Message label();
 
@@ -57,7 +60,7 @@ public sealed interface Cure
     /**
      * Somebody has to enter what is not known.
      *
-     * @param item tag of the component or cable
+     * @param item tag of the component or cable; "" for the vessel
      * @param field the particular's key
      */
     record EnterValue(Message label, String item, String field) implements Cure {}

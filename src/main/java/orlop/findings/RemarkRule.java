@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Message;
 import orlop.drawing.RefitStatus;
@@ -14,6 +15,8 @@ import orlop.study.Results;
 /** What the study met and assumed, as findings: one for each item and kind. */
 final class RemarkRule implements Rule {
     static final String ASSUMED = "assumed";
+
+    private static final String NO_RULE_SET = "study.assumed.rule-set";
 
     /**
      * What is not said as a finding: the length has a rule of its own; the others are conventions of the model, which
@@ -78,8 +81,16 @@ final class RemarkRule implements Rule {
         messages.forEach((item, said) -> found.add(c.draft(id, severity, c.place(item))
                 .says(together(said))
                 .in(conditions.getOrDefault(item, List.of()))
+                .cure(cure(said))
                 .done()));
         return found;
+    }
+
+    /** Only a person can say which rules hold. */
+    private static @Nullable Cure cure(List<Message> said) {
+        return said.stream().anyMatch(m -> m.key().equals(NO_RULE_SET))
+                ? new Cure.EnterValue(Message.of("findings.cure.enter-rule-set"), "", Cure.RULE_SET)
+                : null;
     }
 
     /** Whether the item is not to be removed. */

@@ -46,6 +46,11 @@ final class AtomicFile {
         default void move(Path temp, Path target) throws IOException {
             Files.move(temp, target, StandardCopyOption.ATOMIC_MOVE);
         }
+
+        /** The room that is left on the disk of a folder, asked only after a step has failed. */
+        default long freeBytes(Path folder) throws IOException {
+            return Files.getFileStore(folder).getUsableSpace();
+        }
     }
 
     private AtomicFile() {}
@@ -73,7 +78,7 @@ final class AtomicFile {
         } catch (AccessDeniedException e) {
             throw FileProblem.whole(name, "store.read-only-folder");
         } catch (IOException e) {
-            throw full(file, bytes.length)
+            throw full(file, bytes.length, steps)
                     ? FileProblem.whole(name, "store.disk-full")
                     : FileProblem.whole(name, "store.save-failed");
         }
@@ -169,10 +174,10 @@ final class AtomicFile {
         }
     }
 
-    private static boolean full(Path file, long bytes) {
+    private static boolean full(Path file, long bytes, Steps steps) {
         try {
             Path folder = file.toAbsolutePath().getParent();
-            return folder != null && Files.getFileStore(folder).getUsableSpace() < bytes;
+            return folder != null && steps.freeBytes(folder) < bytes;
         } catch (IOException e) {
             return false;
         }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -17,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import orlop.desk.Same;
 import orlop.desk.Sample;
 import orlop.drawing.Drawing;
+import orlop.drawing.Message;
 
 /** Sheets are written out of the window, as the person chose. */
 @Timeout(120)
@@ -96,5 +99,29 @@ class ExportSheetsTest {
         try (var left = Files.list(folder)) {
             assertThat(left).containsExactly(old);
         }
+    }
+
+    @Test
+    void the_window_stays_free_while_a_file_is_written_and_says_so() throws Exception {
+        Deque<Runnable> waiting = new ArrayDeque<>();
+        Commands c = new Commands("ctrl");
+        on.answers().file = folder.resolve("sheet.svg");
+        HeadlessBench.onUi(() -> {
+            new ExportCommands(on.session(), new ShownScene(), on.answers(), waiting::add, Runnable::run).addTo(c);
+            c.get(CommandId.EXPORT_SVG).run();
+            c.refresh();
+
+            assertThat(on.session().state().notice()).isEqualTo(Message.of("editor.say.exporting", "sheet.svg"));
+            assertThat(c.get(CommandId.EXPORT_PNG).isEnabled()).isFalse();
+            assertThat(folder.resolve("sheet.svg")).doesNotExist();
+            on.session().showSheet("2"); // what was asked for is written, whatever is shown by then
+
+            waiting.remove().run();
+            c.refresh();
+        });
+
+        assertThat(Files.readString(folder.resolve("sheet.svg"))).contains("OSK-E-001");
+        assertThat(on.session().state().notice()).isEqualTo(Message.of("editor.say.exported", "sheet.svg"));
+        assertThat(c.get(CommandId.EXPORT_PNG).isEnabled()).isTrue();
     }
 }

@@ -36,7 +36,7 @@ class FileCommandsTest {
     private Commands commands() {
         Commands c = new Commands("ctrl");
         files.addTo(c);
-        new ExportCommands(session, new ShownScene(), answers).addTo(c);
+        new ExportCommands(session, new ShownScene(), answers, Runnable::run, Runnable::run).addTo(c);
         return c;
     }
 

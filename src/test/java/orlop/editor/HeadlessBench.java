@@ -26,7 +26,7 @@ final class HeadlessBench {
         session = new Session(start, null, Review::of, Runnable::run, new EventThread(), e -> {
             throw new AssertionError(e);
         });
-        bench = new Workbench(session, answers, settings, new NoDesks(), "ctrl", () -> {}, () -> {});
+        bench = new Workbench(session, answers, settings, new NoDesks(), Runnable::run, "ctrl", () -> {}, () -> {});
         bench.panel().setSize(WIDTH, HEIGHT);
         lay(bench.panel());
     }

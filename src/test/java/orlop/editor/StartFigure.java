@@ -5,7 +5,7 @@ import java.awt.Frame;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import orlop.cli.Main;
@@ -38,7 +38,7 @@ final class StartFigure {
     }
 
     private static boolean painted() throws Exception {
-        AtomicReference<Boolean> done = new AtomicReference<>(false);
+        AtomicBoolean done = new AtomicBoolean();
         SwingUtilities.invokeAndWait(() -> {
             for (Frame f : Frame.getFrames()) {
                 SheetCanvas canvas = f instanceof JFrame frame ? in(frame.getContentPane()) : null;

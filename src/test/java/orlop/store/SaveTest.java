@@ -56,6 +56,33 @@ class SaveTest {
         assertThat(names()).containsExactly("heron.orlop");
     }
 
+    /** Part of the bytes go through, as on a disk that fills up while it is written to. */
+    private record FillingDisk(long free) implements AtomicFile.Steps {
+        @Override
+        public void write(FileChannel channel, ByteBuffer bytes) throws IOException {
+            channel.write(bytes.slice(0, 1));
+            throw new IOException("No space left on device");
+        }
+
+        @Override
+        public long freeBytes(Path folder) {
+            return free;
+        }
+    }
+
+    @Test
+    void a_disk_that_is_full_is_told_as_such_and_the_old_file_stays() throws Exception {
+        Path file = Files.writeString(folder.resolve("a.orlop"), "old");
+
+        FileProblem full = problem(file, new FillingDisk(2));
+        FileProblem other = problem(file, new FillingDisk(1L << 30));
+
+        assertThat(full.reason().key()).isEqualTo("store.disk-full");
+        assertThat(other.reason().key()).isEqualTo("store.save-failed");
+        assertThat(Files.readString(file)).isEqualTo("old");
+        assertThat(names()).containsExactly("a.orlop");
+    }
+
     @Test
     void a_new_file_has_the_mode_of_any_new_file() throws Exception {
         Path other = Files.createFile(folder.resolve("other"));
