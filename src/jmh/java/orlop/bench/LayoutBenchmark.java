@@ -41,8 +41,8 @@ import orlop.symbols.SymbolLibrary;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 3, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 2, time = 2)
+@Measurement(iterations = 5, time = 1)
 public class LayoutBenchmark {
     private static final Rect AREA = new Rect(20, 10, 741, 2_600);
     private static final Placing PLACING = new Placing(SymbolLibrary.bundled());

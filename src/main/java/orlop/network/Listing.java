@@ -2,7 +2,6 @@ package orlop.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import orlop.drawing.Component;
 import orlop.drawing.Kind;
@@ -10,15 +9,20 @@ import orlop.drawing.Kind;
 /** Numbers and names groups of joined pins. */
 final class Listing {
     private final Wiring wiring;
+    private final Numbering numbering;
     private final Pins pins;
     private final int[] pointOfPin;
+    private final int[] nextPin; // of the same point; −1 after the last
+    private int[] firstPin = {}; // by point
     private final List<NetPoint> all = new ArrayList<>();
 
     Listing(Wiring wiring, Joints joints) {
         this.wiring = wiring;
+        numbering = wiring.numbering();
         pins = wiring.pins();
         pointOfPin = new int[pins.count()];
         Arrays.fill(pointOfPin, -1);
+        nextPin = new int[pointOfPin.length];
         number(joints);
     }
 
@@ -74,40 +78,38 @@ final class Listing {
     }
 
     private void name(int count, int[] namedBy) {
-        List<List<String>> terminals = terminals(count);
         boolean[] taken = new boolean[wiring.numbering().componentCount()];
+        chain(count);
         for (int i = 0; i < count; i++) {
+            int point = i;
             int by = namedBy[i];
             String id = pins.componentOf(by).id();
             if (taken[pins.positionOf(by)]) {
                 id = id + "." + pins.terminalOf(by);
             }
             taken[pins.positionOf(by)] = true;
-            all.add(new NetPoint(id, pins.systemOf(by), terminals.get(i)));
+            all.add(new NetPoint(id, pins.systemOf(by), new ReadLater<>(() -> terminals(point))));
         }
     }
 
-    /** By point; the lists of points of one pin are those of the numbering. */
-    private List<List<String>> terminals(int count) {
-        List<List<String>> terminals = new ArrayList<>(Collections.nCopies(count, List.of()));
-        boolean[] own = new boolean[count];
-        for (int pin = 0; pin < pins.count(); pin++) {
+    /** Strings the pins of each point together, in the order of the drawing. */
+    private void chain(int count) {
+        firstPin = new int[count];
+        Arrays.fill(firstPin, -1);
+        for (int pin = pins.count() - 1; pin >= 0; pin--) {
             int point = pointOfPin[pin];
             if (point >= 0) {
-                List<String> names = wiring.numbering().terminals(pin);
-                List<String> before = terminals.get(point);
-                if (own[point]) {
-                    before.addAll(names);
-                } else if (before.isEmpty()) {
-                    terminals.set(point, names);
-                } else {
-                    List<String> joined = new ArrayList<>(before);
-                    joined.addAll(names);
-                    terminals.set(point, joined);
-                    own[point] = true;
-                }
+                nextPin[pin] = firstPin[point];
+                firstPin[point] = pin;
             }
         }
-        return terminals;
+    }
+
+    private List<String> terminals(int point) {
+        List<String> terminals = new ArrayList<>(2);
+        for (int pin = firstPin[point]; pin >= 0; pin = nextPin[pin]) {
+            terminals.addAll(numbering.terminals(pin));
+        }
+        return List.copyOf(terminals);
     }
 }

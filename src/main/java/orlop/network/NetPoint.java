@@ -12,6 +12,6 @@ import java.util.List;
  */
 public record NetPoint(String id, String system, List<String> terminals) {
     public NetPoint {
-        terminals = List.copyOf(terminals);
+        terminals = ReadLater.keep(terminals);
     }
 }

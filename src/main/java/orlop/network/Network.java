@@ -2,7 +2,6 @@ package orlop.network;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
@@ -245,20 +244,16 @@ public final class Network {
 
     /** Tags of the components and cables from the source to the pin, source first; empty where nothing feeds it. */
     public List<String> feedingPath(int pin) {
-        return feeding.feeds(pin) ? path(feeding.root(pin), () -> feeding.pathTo(pin)) : List.of();
+        return feeding.feeds(pin) ? tags(feeding.root(pin), feeding.pathTo(pin)) : List.of();
     }
 
     /**
-     * Tags of the components and cables on a way, the source first; read off when first looked at.
+     * Tags of the components and cables on a way, the source first.
      *
      * @param source number of the attachment at which the way starts
-     * @param connections numbers of its connections, in that order
+     * @param way numbers of its connections, in that order
      */
-    public List<String> path(int source, Supplier<List<Integer>> connections) {
-        return new ReadLater<>(() -> tags(source, connections.get()));
-    }
-
-    private List<String> tags(int source, List<Integer> way) {
+    public List<String> tags(int source, List<Integer> way) {
         List<String> path = new ArrayList<>();
         path.add(attachments.get(source).component().id());
         int here = livePin(source);

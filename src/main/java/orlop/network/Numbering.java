@@ -25,19 +25,21 @@ public final class Numbering {
     private final int[] toPin;
     private boolean anyUnknown;
     private final boolean[] used;
-    private final List<List<String>> terminals;
-    private final List<List<String>> taps;
+    private final TerminalNames names;
+    private final Cable[] inOrder;
 
     public Numbering(Drawing drawing) {
         this.drawing = drawing;
         pins = new Pins(drawing);
         used = new boolean[pins.count()];
-        int[] numbers = new int[drawing.cables().size()];
+        inOrder = new Cable[drawing.cables().size()];
+        int[] numbers = new int[inOrder.length];
         unknownLength = new boolean[numbers.length];
         fromPin = new int[numbers.length];
         toPin = new int[numbers.length];
         int n = 0;
         for (Cable w : drawing.cables().values()) {
+            inOrder[n] = w;
             int before = fixed.size();
             fromPin[n] = pins.of(w.from());
             toPin[n] = pins.of(w.to());
@@ -61,9 +63,7 @@ public final class Numbering {
                 used[b] = true;
             }
         }
-        TerminalNames names = new TerminalNames(drawing, pins, fromPin, toPin);
-        terminals = names.byPin();
-        taps = names.taps();
+        names = new TerminalNames(drawing, inOrder, pins, fromPin, toPin);
     }
 
     private void cable(Cable w, int a, int b) {
@@ -102,12 +102,12 @@ public final class Numbering {
 
     /** Names of the terminals of a pin: one, or all under which cables and links use a bar. */
     List<String> terminals(int pin) {
-        return terminals.get(pin);
+        return names.of(pin);
     }
 
     /** Names under which cables and links use the terminals of a bar, in that order. */
     public List<String> taps(int pin) {
-        return taps.get(pin);
+        return names.taps(pin);
     }
 
     /** Number of the cable that a connection of any network is; −1 for what is no cable. */
@@ -123,6 +123,16 @@ public final class Numbering {
     /** Whether there is any such cable. */
     public boolean hasUnknownLength() {
         return anyUnknown;
+    }
+
+    /** The cable of this number, in the order of the drawing. */
+    public Cable cable(int number) {
+        return inOrder[number];
+    }
+
+    /** Number of a component of the drawing, in its order. */
+    public int numberOf(Component c) {
+        return pins.numberOf(c);
     }
 
     /** How many cables the drawing has. */

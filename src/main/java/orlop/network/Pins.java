@@ -1,8 +1,6 @@
 package orlop.network;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
@@ -22,18 +20,23 @@ final class Pins {
     private final int[] componentOfPin;
     private final boolean[] onePiece; // by component
     private final String[] systemOfPin;
-    private final Map<String, Integer> index;
+    private final NameTable index;
 
     Pins(Drawing drawing) {
-        components = drawing.components().stream().toArray(Component[]::new);
+        components = new Component[drawing.components().size()];
+        int n = 0;
+        for (Component c : drawing.components().values()) {
+            components[n++] = c;
+        }
         firstPin = new int[components.length + 1];
         onePiece = new boolean[components.length];
-        index = new HashMap<>(components.length * 2);
+        String[] ids = new String[components.length];
         for (int i = 0; i < components.length; i++) {
-            index.put(components[i].id(), i);
+            ids[i] = components[i].id();
             onePiece[i] = isOnePiece(components[i]);
             firstPin[i + 1] = firstPin[i] + pinCount(components[i]);
         }
+        index = new NameTable(ids);
         componentOfPin = new int[firstPin[components.length]];
         for (int i = 0; i < components.length; i++) {
             Arrays.fill(componentOfPin, firstPin[i], firstPin[i + 1], i);
@@ -62,8 +65,8 @@ final class Pins {
 
     /** The pin of a terminal, or −1 if the drawing has no such terminal. */
     int of(TerminalRef t) {
-        Integer c = index.get(t.component());
-        if (c == null) {
+        int c = index.of(t.component());
+        if (c < 0) {
             return -1;
         }
         if (onePiece[c]) {
@@ -75,11 +78,17 @@ final class Pins {
 
     /** The pin of a component's terminal 1, 2 …; terminal 1 stands for a bar. */
     int of(Component c, int terminal) {
-        Integer i = index.get(c.id());
-        if (i == null) {
+        int i = numberOf(c);
+        return firstPin[i] + (onePiece[i] ? 0 : terminal - 1);
+    }
+
+    /** Number of a component of the drawing, in its order. */
+    int numberOf(Component c) {
+        int i = index.of(c.id());
+        if (i < 0) {
             throw new IllegalArgumentException("no such component: " + c.id());
         }
-        return firstPin[i] + (onePiece[i] ? 0 : terminal - 1);
+        return i;
     }
 
     /** As {@link #of(Component, int)}, of the component of this number. */

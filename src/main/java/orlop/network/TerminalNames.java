@@ -10,38 +10,31 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Link;
 import orlop.drawing.TerminalRef;
 
-/** The names of terminals, {@code COMPONENT.n}, pin by pin; of a bar, those under which cables and links use it. */
+/**
+ * The names of terminals, {@code COMPONENT.n}, pin by pin; of a bar, those under which cables and links use it. Whole
+ * names are put together when they are asked for: most are never read. Immutable.
+ */
 final class TerminalNames {
     private final Pins pins;
     private final List<@Nullable List<String>> taps;
-    private final List<List<String>> byPin;
-    private final List<List<String>> tapsOf;
 
     /** The pins of the ends of all cables are known, −1 where there is none. */
-    TerminalNames(Drawing drawing, Pins pins, int[] fromPin, int[] toPin) {
+    TerminalNames(Drawing drawing, Cable[] cables, Pins pins, int[] fromPin, int[] toPin) {
         this.pins = pins;
         taps = new ArrayList<>(Collections.nCopies(pins.count(), null));
-        int n = 0;
-        for (Cable w : drawing.cables().values()) {
-            tap(fromPin[n], w.from());
-            tap(toPin[n++], w.to());
+        for (int n = 0; n < cables.length; n++) {
+            tap(fromPin[n], cables[n].from());
+            tap(toPin[n], cables[n].to());
         }
         for (Link l : drawing.links().values()) {
             tap(pins.of(l.from()), l.from());
             tap(pins.of(l.to()), l.to());
         }
-        byPin = new ArrayList<>(pins.count());
-        tapsOf = new ArrayList<>(pins.count());
         for (int pin = 0; pin < pins.count(); pin++) {
-            String terminal = pins.terminalOf(pin);
             List<String> of = taps.get(pin);
-            String id = pins.componentOf(pin).id();
-            List<String> names = of == null ? List.of() : distinct(of);
-            tapsOf.add(names);
-            byPin.add(
-                    terminal != null
-                            ? List.of(id + "." + terminal)
-                            : names.stream().map(t -> id + "." + t).toList());
+            if (of != null) {
+                taps.set(pin, distinct(of));
+            }
         }
     }
 
@@ -70,12 +63,18 @@ final class TerminalNames {
         return List.copyOf(kept);
     }
 
-    /** Of a bar, the same without the component; empty for all else. */
-    List<List<String>> taps() {
-        return tapsOf;
+    /** Of a bar, the names without the component; empty for all else. */
+    List<String> taps(int pin) {
+        List<String> of = taps.get(pin);
+        return of == null ? List.of() : of;
     }
 
-    List<List<String>> byPin() {
-        return byPin;
+    /** One name, or all under which cables and links use a bar. */
+    List<String> of(int pin) {
+        String terminal = pins.terminalOf(pin);
+        String id = pins.componentOf(pin).id();
+        return terminal != null
+                ? List.of(id + "." + terminal)
+                : taps(pin).stream().map(t -> id + "." + t).toList();
     }
 }

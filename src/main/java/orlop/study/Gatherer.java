@@ -42,6 +42,7 @@ final class Gatherer {
     private final Ids ids;
     private final Numbering numbering;
     private final @Nullable LoadDrop[] drops; // by component
+    private final @Nullable FaultRange[] faultAt; // by point
 
     Gatherer(
             Plan plan,
@@ -67,6 +68,7 @@ final class Gatherer {
         this.ids = ids;
         numbering = network.numbering();
         drops = new LoadDrop[numbering.componentCount()];
+        faultAt = new FaultRange[network.points().size()];
         for (LoadDrop d : loadDrops) {
             drops[figures.number(network.attachments().get(d.attachment()).pin())] = d;
         }
@@ -130,6 +132,18 @@ final class Gatherer {
     }
 
     private FaultRange fault(int pin) {
+        int point = network.pointOf(pin);
+        FaultRange known = point < 0 ? null : faultAt[point];
+        if (known == null) {
+            known = range(pin);
+            if (point >= 0) {
+                faultAt[point] = known;
+            }
+        }
+        return known;
+    }
+
+    private FaultRange range(int pin) {
         int node = operation.assembly().node(pin);
         boolean ac = operation.isAc(pin);
         double highest = ac ? acFaults.maxA(node) : faults.maxA(node);
@@ -260,12 +274,12 @@ final class Gatherer {
 
     private ComponentResult component(int number, Component c) {
         boolean bar = c.kind().terminals() == Kind.Terminals.ANY;
-        List<TerminalResult> terminals = new ArrayList<>();
+        List<String> names =
+                bar ? numbering.taps(numbering.pin(number, 1)) : c.particulars().terminals();
+        List<TerminalResult> terminals = new ArrayList<>(names.size());
         boolean live = false;
-        int n = 0;
-        for (String name :
-                bar ? numbering.taps(numbering.pin(number, 1)) : c.particulars().terminals()) {
-            n++;
+        for (int n = 1; n <= names.size(); n++) {
+            String name = names.get(n - 1);
             int pin = numbering.pin(number, bar ? 1 : n);
             boolean shown = bar || network.pointOf(pin) >= 0;
             if (shown) {

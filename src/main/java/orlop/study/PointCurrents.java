@@ -43,7 +43,8 @@ final class PointCurrents {
         network = operation.network();
         boolean[] contracted = contracted(true);
         double[] leaving = new double[network.pinCount()];
-        Alternating[] ofWire = new Alternating[plan.hasUnequalPhases() ? Wires.COUNT : 1];
+        int wires = plan.hasUnequalPhases() ? Wires.COUNT : plan.calculatesAnyAc() ? 1 : 0;
+        Alternating[] ofWire = new Alternating[wires];
         for (int wire = 0; wire < ofWire.length; wire++) {
             ofWire[wire] = new Alternating(leaving.length);
         }
@@ -61,7 +62,7 @@ final class PointCurrents {
             attachment(i, leaving, ofWire);
         }
         direct = new PinCurrents(network, leaving, contracted);
-        boolean[] alternating = contracted(false);
+        boolean[] alternating = wires == 0 ? contracted : contracted(false);
         active = new PinCurrents[ofWire.length];
         reactive = new PinCurrents[ofWire.length];
         for (int wire = 0; wire < ofWire.length; wire++) {

@@ -3,6 +3,7 @@ package orlop.study;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import orlop.network.ReadLater;
 
 /**
  * What holds at a point of the network: one or more terminals joined without impedance.
@@ -30,7 +31,7 @@ public record PointResult(
         Map<String, PhaseResult> phases,
         Map<FaultKind, FaultResult> faults) {
     public PointResult {
-        terminals = List.copyOf(terminals);
+        terminals = ReadLater.keep(terminals);
         phases = Kept.copy(phases);
         faults = Kept.copy(faults);
     }

@@ -261,6 +261,8 @@ final class Studying {
     /** What coverage asks of the rest. */
     private final class Around implements Surroundings {
         private final Sizing sizing;
+        private final List<String> ids =
+                conditions.stream().map(OperatingCondition::id).toList();
 
         Around(Sizing sizing) {
             this.sizing = sizing;
@@ -312,7 +314,7 @@ final class Studying {
 
         @Override
         public List<String> conditions() {
-            return conditions.stream().map(OperatingCondition::id).toList();
+            return ids;
         }
 
         @Override

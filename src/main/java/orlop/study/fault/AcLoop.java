@@ -106,7 +106,7 @@ final class AcLoop {
         if (!counts || c.kind() == Connection.Kind.DIODE || !serves(system(c.a()))) {
             return;
         }
-        Complex z = c.cable() == null ? device(c) : cable(plan.indexOf(c.theCable()));
+        Complex z = c.cable() == null ? device(c) : cable(network.cableOf(e));
         if (z.magnitude() > 0) {
             partOfConnection[e] = circuit.impedance(a, b, z);
             if (a >= 0 && b >= 0) {

@@ -25,11 +25,13 @@ public final class PhasorFlow {
     private final Complex[] through; // by pair of windings, in the second
     private Complex[] volts;
     private double residualA;
+    private final boolean idle; // nothing to calculate
 
     public PhasorFlow(PhasorCircuit circuit) {
         this.circuit = circuit;
         equations = new PhasorEquations(circuit);
-        int nodes = circuit.nodeCount();
+        idle = circuit.partCount() == 0 && circuit.windingsCount() == 0;
+        int nodes = idle ? 0 : circuit.nodeCount();
         Potentials joined = new Potentials(nodes + 1); // used as a plain union-find
         for (int p = 0; p < circuit.partCount(); p++) {
             if (circuit.piece(p).a() >= 0 && circuit.piece(p).b() >= 0) {
@@ -206,7 +208,7 @@ public final class PhasorFlow {
 
     /** Voltage of a node against the reference (−1: 0); NaN where it is dead or has no operating point. */
     public Complex voltage(int node) {
-        boolean none = node >= 0 && failed[island[node]];
+        boolean none = node >= 0 && (idle || failed[island[node]]);
         return none ? new Complex(Double.NaN, Double.NaN) : volts[node < 0 ? volts.length - 1 : node];
     }
 

@@ -1,6 +1,7 @@
 package orlop.study.linear;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Solves sparse symmetric systems of one structure and changing values by L·D·Lᵀ without pivoting, trees first,
@@ -10,6 +11,9 @@ import java.util.Arrays;
  * often as wanted, and {@link #inverse}.
  */
 public final class Elimination {
+    /** Fewer places than these are done row by row. */
+    private static final int DENSE_FROM = 16;
+
     private final int count;
     private final Pattern pattern;
     private final int[] place; // these three are the pattern's own
@@ -20,6 +24,8 @@ public final class Elimination {
     private final double[] factorDiagonal;
     private final double[] factorOff;
     private final double[] work;
+    private final int sparse; // so many places come before the dense ones
+    private final @Nullable DenseBlock dense;
 
     /**
      * Prepares systems of this structure.
@@ -40,6 +46,9 @@ public final class Elimination {
         factorDiagonal = new double[count];
         factorOff = new double[row.length];
         work = new double[count];
+        boolean block = count - pattern.fullFrom >= DENSE_FROM;
+        sparse = block ? pattern.fullFrom : count;
+        dense = block ? new DenseBlock(pattern) : null;
     }
 
     /** The slot of a pair that was named at the start. */
@@ -97,7 +106,7 @@ public final class Elimination {
     public boolean factor() {
         System.arraycopy(diagonal, 0, factorDiagonal, 0, count);
         System.arraycopy(off, 0, factorOff, 0, off.length);
-        for (int v = 0; v < count; v++) {
+        for (int v = 0; v < sparse; v++) {
             double pivot = factorDiagonal[v];
             if (!(pivot > diagonal[v] * 1e-14) || !(pivot > 0)) {
                 return false;
@@ -120,7 +129,7 @@ public final class Elimination {
                 }
             }
         }
-        return true;
+        return dense == null || dense.factor(diagonal, factorDiagonal, factorOff);
     }
 
     /** Takes a share of the later entries of v, which stand in the work array, from the row of entry i. */
@@ -179,7 +188,10 @@ public final class Elimination {
     public Inverse inverse() {
         double[] zDiagonal = new double[count];
         double[] zOff = new double[off.length];
-        for (int v = count - 1; v >= 0; v--) {
+        if (dense != null) {
+            dense.inverse(factorDiagonal, factorOff, zDiagonal, zOff);
+        }
+        for (int v = sparse - 1; v >= 0; v--) {
             int low = start[v];
             int high = start[v + 1];
             Arrays.fill(work, 0, high - low, 0);

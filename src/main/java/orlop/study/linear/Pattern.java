@@ -19,6 +19,9 @@ final class Pattern {
     /** The later places of which a place's entries are, ascending. */
     final int[] row;
 
+    /** From this place on all have entries with each other. */
+    final int fullFrom;
+
     Pattern(int count, int[] a, int[] b) {
         this.count = count;
         Peeling trees = new Peeling(count, a, b);
@@ -50,6 +53,11 @@ final class Pattern {
             }
             Arrays.sort(row, start[s], at);
         }
+        int full = count;
+        while (full > 0 && isFull(full - 1)) {
+            full--;
+        }
+        fullFrom = full;
     }
 
     /** Whether a place has an entry with every later place: entries then stand side by side. */

@@ -47,6 +47,7 @@ final class AcAssembly {
     private final Assembly direct;
     private final AcNodes nodes;
     private final PhasorCircuit circuit;
+    private final boolean any; // whether anything is calculated here
     private final int[] partOfConnection; // by connection and conductor
     private final int[][] ofAttachment;
     private final int[][] ofOutput;
@@ -62,7 +63,8 @@ final class AcAssembly {
         nodes = new AcNodes(plan, network);
         passNeutrals();
         circuit = new PhasorCircuit(nodes.count(), plan.patterns());
-        partOfConnection = new int[Wires.COUNT * network.connections().size()];
+        any = plan.calculatesAnyAc();
+        partOfConnection = new int[any ? Wires.COUNT * network.connections().size() : 0];
         ofAttachment = new int[network.attachments().size()][];
         ofOutput = new int[ofAttachment.length][];
         Arrays.fill(partOfConnection, -1);
@@ -321,7 +323,7 @@ final class AcAssembly {
     }
 
     int partOfConnection(int connection, int wire) {
-        return partOfConnection[Wires.COUNT * connection + wire];
+        return any ? partOfConnection[Wires.COUNT * connection + wire] : -1;
     }
 
     int[] partsOfAttachment(int attachment) {

@@ -17,7 +17,7 @@ final class AcNodes {
     AcNodes(Plan plan, Network network) {
         this.plan = plan;
         this.network = network;
-        int points = network.points().size();
+        int points = plan.calculatesAnyAc() ? network.points().size() : 0;
         first = new int[points];
         int n = 0;
         for (int p = 0; p < points; p++) {
@@ -45,7 +45,7 @@ final class AcNodes {
     /** The node of a conductor at a pin; −1 for the reference. In a system of one phase the conductor is 0. */
     int of(int pin, int wire) {
         int point = network.pointOf(pin);
-        if (point < 0) {
+        if (point < 0 || count == 0) {
             return -1;
         }
         boolean neutral = !byPhase(pin) || wire == Wires.N;

@@ -44,8 +44,10 @@ final class AcPlan {
         makingLoads = new AcLoads(notes);
         makingTransformers = new Transformers(drawing.vessel().faultMethod(), notes);
         makingSources = new AcSources(drawing.vessel().faultMethod(), notes);
-        findUnequal(drawing);
-        boolean more = true;
+        boolean more = hasThreePhases(drawing);
+        if (more) {
+            findUnequal(drawing);
+        }
         while (more) {
             more = false;
             for (Component c : drawing.components().values()) {
@@ -53,6 +55,15 @@ final class AcPlan {
             }
         }
         phases = unequal.isEmpty() ? null : new PhasePlan(plan, unequal, notes);
+    }
+
+    private boolean hasThreePhases(Drawing drawing) {
+        for (ElectricalSystem s : drawing.systems().values()) {
+            if (s.nature().isThreePhase() && calculates(s)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Systems with a load or a cable on single phases. */

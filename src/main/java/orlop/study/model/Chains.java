@@ -11,6 +11,7 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Kind;
 import orlop.drawing.Link;
 import orlop.drawing.TerminalRef;
+import orlop.network.Numbering;
 
 /** How many batteries stand in series: blocks joined from the negative of one to the positive of the next. */
 final class Chains {
@@ -19,8 +20,9 @@ final class Chains {
 
     private final Set<String> batteries = new HashSet<>();
 
-    Chains(Drawing drawing) {
-        for (Component c : drawing.components().values()) {
+    Chains(Numbering numbering, Drawing drawing) {
+        for (int i = 0; i < numbering.componentCount(); i++) {
+            Component c = numbering.component(i);
             if (c.kind() == Kind.BATTERY) {
                 batteries.add(c.id());
             }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.function.IntConsumer;
 import orlop.network.Network;
+import orlop.network.ReadLater;
 
 /**
  * From which source the drop to each pin is reckoned: of all that deliver current to it, the one with the highest
@@ -117,6 +118,6 @@ public final class Delivery {
 
     /** Tags of the components and cables from that source to the pin; empty where nothing feeds it. */
     public List<String> tagsTo(int pin) {
-        return source[pin] < 0 ? List.of() : network.path(source[pin], () -> pathTo(pin));
+        return source[pin] < 0 ? List.of() : new ReadLater<>(() -> network.tags(source[pin], pathTo(pin)));
     }
 }

@@ -12,8 +12,6 @@ import orlop.drawing.Component;
 import orlop.drawing.Consumer;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
-import orlop.drawing.FaultMethod;
-import orlop.drawing.Group;
 import orlop.drawing.Nature;
 import orlop.drawing.Quantity;
 import orlop.drawing.Switching;
@@ -32,16 +30,12 @@ public final class Plan {
     private final Drawing drawing;
     private final RuleSet rules;
     private final Notes notes = new Notes();
-    private final List<CableModel> cables = new ArrayList<>();
+    private final List<CableModel> cables;
     private final AmpacityTable ampacities;
-    private final Map<String, Integer> cableIndex = new HashMap<>();
     private final Map<String, ElectricalSystem> systems = new HashMap<>();
     private final Patterns patterns = new Patterns();
     private final IdentityHashMap<ElectricalSystem, Double> vitalDropPercent = new IdentityHashMap<>();
     private final IdentityHashMap<ElectricalSystem, Double> otherDropPercent = new IdentityHashMap<>();
-    private final Map<String, LoadModel> loads = new HashMap<>();
-    private final Map<String, SourceModel> sources = new HashMap<>();
-    private final Map<String, SourceModel> outputs = new HashMap<>();
     private final AcPlan alternating;
     private final Numbering numbering;
     private final @Nullable LoadModel[] loadOf; // this and what follows by component
@@ -61,27 +55,21 @@ public final class Plan {
         numbering = new Numbering(drawing);
         alternating = new AcPlan(this, notes);
         ampacities = new AmpacityTable(rules);
-        for (Cable w : drawing.cables().values()) {
-            cableIndex.put(w.id(), cables.size());
+        cables = new ArrayList<>(numbering.cableCount());
+        for (int i = 0; i < numbering.cableCount(); i++) {
+            Cable w = numbering.cable(i);
             noteLength(w);
-            cables.add(cable(w, systemOf(w, numbering.fromPin(cables.size()))));
+            cables.add(cable(w, systemOf(w, numbering.fromPin(i))));
         }
         Sources making = new Sources(drawing.vessel().faultMethod(), notes);
-        Chains chains = new Chains(drawing);
-        for (Component c : drawing.components().values()) {
-            component(c, making, chains);
-        }
-        noteDevices();
-        noteMotors();
+        Chains chains = new Chains(numbering, drawing);
         loadOf = new LoadModel[numbering.componentCount()];
         sourceOf = new SourceModel[loadOf.length];
         outputOf = new SourceModel[loadOf.length];
         for (int i = 0; i < loadOf.length; i++) {
-            Component c = numbering.component(i);
-            loadOf[i] = load(c);
-            sourceOf[i] = source(c);
-            outputOf[i] = output(c);
+            component(i, numbering.component(i), making, chains);
         }
+        NotedOnce.into(notes, this);
         systemOfPin = new ElectricalSystem[numbering.pinCount()];
         dc = new boolean[systemOfPin.length];
         ac = new boolean[systemOfPin.length];
@@ -127,12 +115,13 @@ public final class Plan {
         return s == null ? ElectricalSystem.of(id.isEmpty() ? "?" : id, Nature.DC, 0) : s;
     }
 
-    private void component(Component c, Sources making, Chains chains) {
+    private void component(int number, Component c, Sources making, Chains chains) {
         ElectricalSystem first = system(c.systems().get(0));
         if (calculatesAc(first)) {
             alternating.component(c, first);
+            loadOf[number] = alternating.load(c);
         } else if (c.particulars() instanceof Consumer load && first.nature().isDc()) {
-            loads.put(c.id(), LoadModel.of(c, load, first, notes));
+            loadOf[number] = LoadModel.of(c, load, first, notes);
         } else if (c.particulars() instanceof orlop.drawing.Source
                 && first.nature().isDc()) {
             SourceModel m = making.of(c, first, chains.lengthAt(c));
@@ -140,13 +129,13 @@ public final class Plan {
                 notes.notCalculated(
                         c.id(), "study.not-calculated.source", c.id(), c.kind().term());
             } else {
-                sources.put(c.id(), m);
+                sourceOf[number] = m;
                 noteUnlimited(c, m);
             }
         }
         noteDiode(c);
         if (c.particulars() instanceof orlop.drawing.Conversion) {
-            output(c, making);
+            output(number, c, making);
             Converters.note(c, this);
         }
     }
@@ -170,33 +159,7 @@ public final class Plan {
         }
     }
 
-    /** Fuses, breakers and switches whose resistance nobody has stated: said once, not for each. */
-    private void noteDevices() {
-        long unknown = drawing.components().stream()
-                .filter(c -> c.kind().group() == Group.PROTECTION || c.kind().group() == Group.SWITCHING)
-                .filter(c -> c.particulars().terminals().size() == 2
-                        && !(c.particulars() instanceof Switching.Diode)
-                        && Resistances.ofDevice(c) == null)
-                .count();
-        if (unknown > 0) {
-            notes.assumed("", "study.assumed.device-ohm", (int) unknown);
-        }
-    }
-
-    /** Motors that are taken to drive the usual current into a fault: said once. */
-    private void noteMotors() {
-        long assumed = drawing.components().stream()
-                .filter(c -> {
-                    ElectricalSystem s = system(c.systems().get(0));
-                    return calculatesAc(s) && Motors.isAssumed(c, s);
-                })
-                .count();
-        if (assumed > 0 && drawing.vessel().faultMethod() == FaultMethod.IEC) {
-            notes.assumed("", "study.assumed.motor-fault", (int) assumed);
-        }
-    }
-
-    private void output(Component c, Sources making) {
+    private void output(int number, Component c, Sources making) {
         boolean charger = c.kind() == orlop.drawing.Kind.INVERTER_CHARGER;
         ElectricalSystem out = system(c.systemOf(charger ? "1" : "2"));
         ElectricalSystem second = system(c.systemOf("2"));
@@ -206,7 +169,7 @@ public final class Plan {
         if (out.nature().isDc()) {
             SourceModel m = making.output(c, out);
             if (m != null) {
-                outputs.put(c.id(), m);
+                outputOf[number] = m;
             } else {
                 notes.notCalculated(
                         c.id(),
@@ -275,25 +238,10 @@ public final class Plan {
         return cables;
     }
 
-    /** Number of a cable in {@link #cables()}. */
-    public int indexOf(Cable w) {
-        Integer i = cableIndex.get(w.id());
-        if (i == null) {
-            throw new IllegalArgumentException("no such cable: " + w.id());
-        }
-        return i;
-    }
-
     /** The same cable with so many runs side by side, 1 to 20. */
     public CableModel withRuns(int cable, int runs) {
         return cable(
                 cables.get(cable).cable().withParallel(runs), cables.get(cable).system());
-    }
-
-    /** Null where the component is no load that is calculated. */
-    public @Nullable LoadModel load(Component c) {
-        LoadModel direct = loads.get(c.id());
-        return direct != null ? direct : alternating.load(c);
     }
 
     /** Null where the component is no alternating-current source that is calculated. */
@@ -385,12 +333,12 @@ public final class Plan {
 
     /** Null where the component is no direct-current source that is calculated. */
     public @Nullable SourceModel source(Component c) {
-        return sources.get(c.id());
+        return sourceOf[numbering.numberOf(c)];
     }
 
     /** The direct-current output of a converter; null where it has none. */
     public @Nullable SourceModel output(Component c) {
-        return outputs.get(c.id());
+        return outputOf[numbering.numberOf(c)];
     }
 
     /** The greatest drop that a load may have, in percent of the nominal voltage; null in a system of no voltage. */

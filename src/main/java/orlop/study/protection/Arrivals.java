@@ -1,9 +1,6 @@
 package orlop.study.protection;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Deque;
 import java.util.List;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +25,7 @@ final class Arrivals {
         private final Entrance entrance;
         private final @Nullable Arrival before; // null at the source
         private @Nullable Arrival next; // at the same pin, guarded as well or better
+        private @Nullable Arrival after; // in the row in which it stands: of those yet to be looked at, then of all
         private boolean behindGap;
 
         Arrival(int pin, int via, double passesA, int needs, Entrance entrance, @Nullable Arrival before) {
@@ -74,20 +72,42 @@ final class Arrivals {
         boolean behindGap() {
             return behindGap;
         }
+    }
 
-        void setBehindGap(boolean value) {
-            behindGap = value;
+    /** Arrivals one after the other; each stands in one row at a time. */
+    private static final class Row {
+        private @Nullable Arrival first;
+        private @Nullable Arrival last;
+
+        void add(Arrival a) {
+            if (last == null) {
+                first = a;
+            } else {
+                last.after = a;
+            }
+            last = a;
+        }
+
+        /** The first, which leaves the row; null if there is none. */
+        @Nullable
+        Arrival take() {
+            Arrival a = first;
+            if (a != null) {
+                first = a.after;
+                last = first == null ? null : last;
+                a.after = null;
+            }
+            return a;
         }
     }
 
     private final Grid grid;
     private final double[] passesA;
     private final @Nullable Arrival[] first; // by pin
-    private final @Nullable Arrival[] last;
     private final int[] size;
-    private final List<Arrival> all = new ArrayList<>();
-    private final TreeMap<Double, Deque<Arrival>> open = new TreeMap<>(Collections.reverseOrder());
-    private Deque<Arrival> pushed = new ArrayDeque<>(); // where the last one went
+    private final Row all = new Row();
+    private final TreeMap<Double, Row> open = new TreeMap<>(Collections.reverseOrder());
+    private Row pushed = all; // where the last one went
     private double pushedA = Double.NaN;
     private boolean simplified;
 
@@ -98,9 +118,9 @@ final class Arrivals {
     Arrivals(Grid grid, double[] passesA, List<Entrance> entrances) {
         this.grid = grid;
         this.passesA = passesA;
-        first = new Arrival[grid.pins()];
-        last = new Arrival[grid.pins()];
-        size = new int[grid.pins()];
+        int pins = entrances.isEmpty() ? 0 : grid.pins();
+        first = new Arrival[pins];
+        size = new int[pins];
         for (Entrance e : entrances) {
             push(start(e));
         }
@@ -113,8 +133,8 @@ final class Arrivals {
     }
 
     /** Nothing that is found from here on is guarded worse than these. */
-    private void empty(Deque<Arrival> alike) {
-        for (Arrival a = alike.poll(); a != null; a = alike.poll()) {
+    private void empty(Row alike) {
+        for (Arrival a = alike.take(); a != null; a = alike.take()) {
             if (isNew(a.pin(), a.needs)) {
                 keep(a);
                 spread(a);
@@ -129,7 +149,7 @@ final class Arrivals {
     private void push(Arrival a) {
         if (a.passesA() != pushedA) {
             pushedA = a.passesA();
-            pushed = open.computeIfAbsent(pushedA, k -> new ArrayDeque<>());
+            pushed = open.computeIfAbsent(pushedA, k -> new Row());
         }
         pushed.add(a);
     }
@@ -144,19 +164,22 @@ final class Arrivals {
     }
 
     private void keep(Arrival a) {
-        Arrival before = last[a.pin()];
-        if (before == null) {
+        Arrival last = first[a.pin()];
+        while (last != null && last.next != null) {
+            last = last.next;
+        }
+        if (last == null) {
             first[a.pin()] = a;
         } else {
-            before.next = a;
+            last.next = a;
         }
-        last[a.pin()] = a;
         size[a.pin()]++;
         all.add(a);
     }
 
     private void spread(Arrival a) {
-        for (int e : grid.at(a.pin())) {
+        for (int k = grid.start(a.pin()); k < grid.start(a.pin() + 1); k++) {
+            int e = grid.edge(k);
             if (e == a.via() || !grid.leaves(e, a.pin())) {
                 continue;
             }
@@ -175,7 +198,7 @@ final class Arrivals {
     /** The worst guarded arrival at a pin, the others after it; null if nothing arrives. */
     @Nullable
     Arrival first(int pin) {
-        return first[pin];
+        return first.length == 0 ? null : first[pin];
     }
 
     /** Whether positions were not told apart somewhere. */
@@ -183,8 +206,11 @@ final class Arrivals {
         return simplified;
     }
 
-    /** All arrivals, each after the one before it. */
-    List<Arrival> all() {
-        return all;
+    /** Marks those that have passed a bare cable, each after the one before it. */
+    void markBehind(boolean[] isBareEnd) {
+        for (Arrival a = all.first; a != null; a = a.after) {
+            Arrival before = a.before;
+            a.behindGap = before != null && (before.behindGap || isBareEnd[grid.end(a.via, before.pin)]);
+        }
     }
 }

@@ -48,7 +48,8 @@ final class Backward {
     }
 
     private void spread(Step s, Deque<Step> open) {
-        for (int e : grid.at(s.pin())) {
+        for (int k = grid.start(s.pin()); k < grid.start(s.pin() + 1); k++) {
+            int e = grid.edge(k);
             int from = grid.other(e, s.pin());
             boolean guarded = passesA[e] <= ampacityA;
             if (e != edge && e != s.via() && !guarded && grid.leaves(e, from)) {

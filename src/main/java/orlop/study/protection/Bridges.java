@@ -6,9 +6,6 @@ import java.util.Arrays;
 final class Bridges {
     private final Grid grid;
     private final boolean[] counts;
-    private final int[] place;
-    private final int[] low;
-    private final int[] next;
     private final int[] via;
     private final int[] parent;
     private final int[] order;
@@ -21,9 +18,9 @@ final class Bridges {
         this.grid = grid;
         this.counts = counts;
         int pins = grid.pins();
-        place = new int[pins];
-        low = new int[pins];
-        next = new int[pins];
+        int[] place = new int[pins];
+        int[] low = new int[pins];
+        int[] next = new int[pins];
         via = new int[pins];
         parent = new int[pins];
         order = new int[pins];
@@ -32,31 +29,31 @@ final class Bridges {
         Arrays.fill(place, -1);
         for (int v = 0; v < pins; v++) {
             if (place[v] < 0) {
-                search(v);
+                search(v, place, low, next);
             }
         }
     }
 
     private void enter(int v, int from, int edge, int top) {
-        place[v] = places;
-        low[v] = places;
         order[places++] = v;
         parent[v] = from;
         via[v] = edge;
         root[v] = top;
     }
 
-    private void search(int top) {
+    private void search(int top, int[] place, int[] low, int[] next) {
+        place[top] = low[top] = places;
         enter(top, -1, -1, top);
         int v = top;
         while (v >= 0) {
-            if (next[v] < grid.at(v).length) {
-                int e = grid.at(v)[next[v]++];
+            if (next[v] < grid.degree(v)) {
+                int e = grid.edge(grid.start(v) + next[v]++);
                 int w = grid.other(e, v);
                 if (!counts[e] || e == via[v]) {
                     continue;
                 }
                 if (place[w] < 0) {
+                    place[w] = low[w] = places;
                     enter(w, v, e, top);
                     v = w;
                 } else {
@@ -82,16 +79,14 @@ final class Bridges {
         return root[pin];
     }
 
-    /** Sums of something by pin over what hangs below each pin in the search; the root of a pin has them all. */
-    double[] below(double[] byPin) {
-        double[] sum = byPin.clone();
+    /** Turns something by pin into its sums over what hangs below each pin in the search; a root's has them all. */
+    void below(double[] sum) {
         for (int i = places - 1; i >= 0; i--) {
             int v = order[i];
             if (parent[v] >= 0) {
                 sum[parent[v]] += sum[v];
             }
         }
-        return sum;
     }
 
     /** With {@link #below}: how much lies at this end of a bridge and behind it. */

@@ -59,8 +59,10 @@ public final class Coverage {
         guards = new Guards(grid, around, entrances);
         look(new Occasions(grid, around, entrances, ends.bridges()));
         noteShortRuns();
-        devices(entrances);
-        new SharedFeeds(grid, around, guards.zones()).note();
+        if (grid.hasDevices()) {
+            devices(entrances);
+            new SharedFeeds(grid, around, guards.zones()).note();
+        }
     }
 
     private void devices(List<Entrance> entrances) {
@@ -86,9 +88,13 @@ public final class Coverage {
         if (bare.size() <= MOST_DATED && occasions.conditions().size() > 1) {
             bare.forEach(b -> date(b, occasions));
         }
-        for (int n = 0; n < gaps.size(); n++) {
-            List<String> cables = List.copyOf(also.getOrDefault(n, Set.of()));
-            gaps.set(n, gaps.get(n).withAlso(cables, conditions(n, occasions.conditions())));
+        Set<Integer> told = new HashSet<>(also.keySet());
+        told.addAll(when.keySet());
+        for (int n : told) {
+            if (n < gaps.size()) {
+                List<String> cables = List.copyOf(also.getOrDefault(n, Set.of()));
+                gaps.set(n, gaps.get(n).withAlso(cables, conditions(n, occasions.conditions())));
+            }
         }
     }
 
@@ -106,7 +112,10 @@ public final class Coverage {
 
     /** All of them where that is not known, or where its sources are never on. */
     private List<String> conditions(int gap, List<String> all) {
-        boolean[] is = when.getOrDefault(gap, new boolean[all.size()]);
+        boolean[] is = when.get(gap);
+        if (is == null) {
+            return all;
+        }
         List<String> some = new ArrayList<>();
         for (int i = 0; i < is.length; i++) {
             if (is[i]) {
@@ -152,11 +161,7 @@ public final class Coverage {
     private void markBehind(List<Ends.Bare> bare) {
         boolean[] isBare = new boolean[gapAt.length];
         bare.forEach(b -> isBare[grid.end(b.edge(), b.pin())] = true);
-        for (Arrivals.Arrival a : ends.arrivals().all()) {
-            a.setBehindGap(!a.isStart()
-                    && (a.before().behindGap()
-                            || isBare[grid.end(a.via(), a.before().pin())]));
-        }
+        ends.arrivals().markBehind(isBare);
     }
 
     private void place(Ends.Bare b) {
@@ -173,8 +178,8 @@ public final class Coverage {
         Rating least = around.rating(grid.cable(edge));
         int at = grid.other(edge, pin);
         int via = edge;
-        for (int n = 0; n < grid.count() && grid.at(at).length == 2 && at != pin; n++) {
-            int next = grid.at(at)[0] == via ? grid.at(at)[1] : grid.at(at)[0];
+        for (int n = 0; n < grid.count() && grid.degree(at) == 2 && at != pin; n++) {
+            int next = grid.onward(at, via);
             if (grid.device(next) != null) {
                 break;
             }
@@ -190,13 +195,10 @@ public final class Coverage {
 
     /** Every other bare cable belongs to the gap whose device would guard it too. */
     private void attribute(List<Ends.Bare> bare) {
-        Set<String> own = new HashSet<>();
-        gaps.forEach(g -> own.add(g.cable()));
         for (Ends.Bare b : bare) {
-            String cable = tag(b.edge());
-            if (!own.contains(cable)) {
+            if (gapAt[2 * b.edge()] < 0 && gapAt[2 * b.edge() + 1] < 0) {
                 also.computeIfAbsent(gapBefore(b.arrival()), k -> new LinkedHashSet<>())
-                        .add(cable);
+                        .add(tag(b.edge()));
             }
         }
     }

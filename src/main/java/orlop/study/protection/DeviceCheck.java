@@ -91,7 +91,8 @@ final class DeviceCheck {
     }
 
     private @Nullable Integer cable(int pin) {
-        for (int e : grid.at(pin)) {
+        for (int k = grid.start(pin); k < grid.start(pin + 1); k++) {
+            int e = grid.edge(k);
             if (grid.network().connections().get(e).cable() != null) {
                 return e;
             }

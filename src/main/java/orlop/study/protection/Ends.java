@@ -3,6 +3,7 @@ package orlop.study.protection;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -40,6 +41,7 @@ final class Ends {
     private final Distances distances;
     private final Map<Integer, List<Entrance>> byPin = new HashMap<>();
     private final Map<Integer, List<Near>> near = new HashMap<>();
+    private final BitSet isNear = new BitSet(); // the pins of which that knows
     private final List<Entrance> strong = new ArrayList<>();
     private final List<Entrance> limited = new ArrayList<>();
     private final Bridges whole;
@@ -59,25 +61,26 @@ final class Ends {
         this.distances = distances;
         stretches = new Stretch[2 * grid.count()];
         search = new Stretch.Search(grid);
-        double[] count = new double[grid.pins()];
-        double[] most = new double[grid.pins()];
+        sources = new double[grid.pins()];
+        limits = entrances.stream().allMatch(Entrance::isStrong) ? new double[0] : new double[grid.pins()];
         for (Entrance e : entrances) {
             byPin.computeIfAbsent(e.pin(), k -> new ArrayList<>(1)).add(e);
             (e.isStrong() ? strong : limited).add(e);
-            count[e.pin()]++;
-            most[e.pin()] += e.isStrong() ? 0 : e.mostA();
+            sources[e.pin()]++;
+            if (!e.isStrong()) {
+                limits[e.pin()] += e.mostA();
+            }
             nearby(e);
         }
         boolean[] all = new boolean[grid.count()];
         Arrays.fill(all, true);
         whole = new Bridges(grid, all);
         bridge = whole.all();
-        sources = whole.below(count);
-        limits = whole.below(most);
-        passesA = new double[grid.count()];
-        for (int e = 0; e < passesA.length; e++) {
-            passesA[e] = grid.passesA(e);
+        whole.below(sources);
+        if (!limited.isEmpty()) {
+            whole.below(limits);
         }
+        passesA = grid.passesA();
         arrivals = new Arrivals(grid, passesA, strong);
         limitedArrivals = new Arrivals(grid, passesA, limited);
     }
@@ -92,7 +95,9 @@ final class Ends {
             int pin = open.remove();
             double here = seen.getOrDefault(pin, 0.0);
             near.computeIfAbsent(pin, k -> new ArrayList<>(1)).add(new Near(entrance, here));
-            for (int e : grid.at(pin)) {
+            isNear.set(pin);
+            for (int k = grid.start(pin); k < grid.start(pin + 1); k++) {
+                int e = grid.edge(k);
                 int to = grid.other(e, pin);
                 if (grid.cable(e) < 0 && grid.device(e) == null && grid.leaves(e, pin) && !seen.containsKey(to)) {
                     seen.put(to, here + grid.lengthM(e));
@@ -173,8 +178,8 @@ final class Ends {
         }
         Arrivals.Arrival worst = limitedArrivals.first(pin);
         boolean some = worst != null && isBad(worst.passesA(), ampacity);
-        boolean enough = limits[whole.rootOf(pin)] > ampacity * (1 + 1e-9);
-        return some && enough ? exactly(edge, pin) : null;
+        boolean enough = some && limits[whole.rootOf(pin)] > ampacity * (1 + 1e-9);
+        return enough ? exactly(edge, pin) : null;
     }
 
     private @Nullable Exposure exactly(int edge, int pin) {
@@ -196,7 +201,9 @@ final class Ends {
         boolean soon = stretch.endsAtDevices() && !isBad(stretch.neededA(), ampacityA(edge));
         double permitted = Double.POSITIVE_INFINITY;
         double from = 0;
-        for (Near n : near.getOrDefault(pin, List.of())) {
+        List<Near> nearby = isNear.get(pin) ? near.getOrDefault(pin, List.of()) : List.of();
+        for (int k = 0; k < nearby.size(); k++) {
+            Near n = nearby.get(k);
             if (n.entrance().isStrong() || (!entrance.isStrong() && n.entrance().equals(entrance))) {
                 double here =
                         distances.permittedM(n.entrance().kind(), n.entrance().component(), stretch);

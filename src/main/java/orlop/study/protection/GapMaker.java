@@ -77,7 +77,7 @@ final class GapMaker {
     /** Whether a branch was passed since the last device. */
     private boolean isBranched(Arrivals.@Nullable Arrival arrival) {
         for (Arrivals.Arrival a = arrival; a != null; a = a.before()) {
-            if (grid.at(a.pin()).length > 2) {
+            if (grid.degree(a.pin()) > 2) {
                 return true;
             }
             if (a.isStart() || grid.device(a.via()) != null) {

@@ -21,7 +21,8 @@ final class Grid {
 
     private final Plan plan;
     private final Network network;
-    private final int[][] at; // connections that end at each pin
+    private final int[] start; // by pin: where its connections start; one more at the end
+    private final int[] edges; // connections that end at each pin, ascending
     private final @Nullable DeviceModel[] devices;
     private final double[] passesA; // by connection: least ampacity that its device guards; infinite without one
     private final int[] cable; // by connection; −1 for all else
@@ -31,12 +32,13 @@ final class Grid {
     private final double[] lengthM;
     private final boolean[] diode;
     private final Positions positions = new Positions();
+    private boolean anyDevice;
 
     Grid(Plan plan, Network network) {
         this.plan = plan;
         this.network = network;
         int count = network.connections().size();
-        at = adjacency(network);
+        start = new int[network.pinCount() + 1];
         devices = new DeviceModel[count];
         passesA = new double[count];
         cable = new int[count];
@@ -56,30 +58,32 @@ final class Grid {
             boolean counts = c.device() != null && plan.calculates(system);
             devices[e] = counts ? DeviceModel.of(c.theDevice(), system.nature().isDc()) : null;
             DeviceModel d = devices[e];
+            anyDevice |= d != null;
             passesA[e] = d == null ? Double.POSITIVE_INFINITY : levels.leastAmpacityA(d);
             cable[e] = network.cableOf(e);
             needs[e] = c.device() == null ? NONE : needs(c, c.theDevice());
         }
+        edges = adjacency();
     }
 
-    private static int[][] adjacency(Network network) {
-        int[] degree = new int[network.pinCount()];
-        for (Connection c : network.connections()) {
-            degree[c.a()]++;
-            degree[c.b()] += c.a() == c.b() ? 0 : 1;
+    private int[] adjacency() {
+        for (int e = 0; e < endA.length; e++) {
+            start[endA[e]]++;
+            start[endB[e]] += endA[e] == endB[e] ? 0 : 1;
         }
-        int[][] at = new int[degree.length][];
-        for (int v = 0; v < at.length; v++) {
-            at[v] = new int[degree[v]];
+        int sum = 0;
+        for (int v = 0; v < start.length; v++) {
+            sum += start[v];
+            start[v] = sum;
         }
-        for (int e = network.connections().size() - 1; e >= 0; e--) {
-            Connection c = network.connections().get(e);
-            at[c.a()][--degree[c.a()]] = e;
-            if (c.a() != c.b()) {
-                at[c.b()][--degree[c.b()]] = e;
+        int[] all = new int[sum];
+        for (int e = endA.length - 1; e >= 0; e--) { // from behind, so that each pin's ascend
+            all[--start[endA[e]]] = e;
+            if (endA[e] != endB[e]) {
+                all[--start[endB[e]]] = e;
             }
         }
-        return at;
+        return all;
     }
 
     private int[] needs(Connection c, Component device) {
@@ -110,6 +114,11 @@ final class Grid {
         return plan;
     }
 
+    /** Whether there is any device against overcurrent at all. */
+    boolean hasDevices() {
+        return anyDevice;
+    }
+
     Positions positions() {
         return positions;
     }
@@ -119,11 +128,27 @@ final class Grid {
     }
 
     int pins() {
-        return at.length;
+        return start.length - 1;
     }
 
-    int[] at(int pin) {
-        return at[pin];
+    /** How many connections end at a pin. */
+    int degree(int pin) {
+        return start[pin + 1] - start[pin];
+    }
+
+    /** Where the connections of a pin start among the {@link #edge}s; those of the next follow. */
+    int start(int pin) {
+        return start[pin];
+    }
+
+    /** The connection at this place. */
+    int edge(int place) {
+        return edges[place];
+    }
+
+    /** Of two connections that end at a pin, the other one. */
+    int onward(int pin, int edge) {
+        return edges[start[pin]] == edge ? edges[start[pin] + 1] : edges[start[pin]];
     }
 
     Connection connection(int e) {
@@ -156,6 +181,11 @@ final class Grid {
     /** Least ampacity that the connection's device guards; infinite where there is none. */
     double passesA(int e) {
         return passesA[e];
+    }
+
+    /** The same of all connections, as a copy. */
+    double[] passesA() {
+        return passesA.clone();
     }
 
     /** Whether current can leave a pin by a connection: not against a diode. */

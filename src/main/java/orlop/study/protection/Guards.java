@@ -61,7 +61,8 @@ final class Guards {
         while (!open.isEmpty()) {
             int pin = open.remove();
             int steps = 1 + Objects.requireNonNull(seen.get(pin));
-            for (int e : grid.at(pin)) {
+            for (int k = grid.start(pin); k < grid.start(pin + 1); k++) {
+                int e = grid.edge(k);
                 if (grid.device(e) != null || !grid.leaves(e, pin)) {
                     continue;
                 }

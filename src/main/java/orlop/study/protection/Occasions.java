@@ -40,10 +40,7 @@ final class Occasions {
         this.entrances = entrances;
         this.bridge = bridge;
         conditions = around.conditions();
-        passesA = new double[grid.count()];
-        for (int e = 0; e < passesA.length; e++) {
-            passesA[e] = grid.passesA(e);
-        }
+        passesA = grid.passesA();
     }
 
     /** Worked out when first asked. */

@@ -133,7 +133,8 @@ final class OpeningCheck {
         open.add(pin);
         while (!open.isEmpty()) {
             int at = open.remove();
-            for (int e : grid.at(at)) {
+            for (int k = grid.start(at); k < grid.start(at + 1); k++) {
+                int e = grid.edge(k);
                 int far = grid.other(e, at);
                 if (grid.device(e) == null && grid.leaves(e, at) && seen.add(far)) {
                     open.add(far);

@@ -1,11 +1,13 @@
 package orlop.study.protection;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.ElectricalSystem;
@@ -14,7 +16,7 @@ import orlop.drawing.Source;
 import orlop.standards.Proposal;
 import orlop.standards.Proposals;
 import orlop.standards.ProtectiveFamilies;
-import orlop.standards.ProtectiveFamily;
+import orlop.standards.Sourced;
 import orlop.study.Gap;
 import orlop.study.model.CableModel;
 import orlop.study.model.DeviceModel;
@@ -36,7 +38,8 @@ final class Proposer {
 
     private final Plan plan;
     private final Surroundings around;
-    private final Map<Double, Map<ProtectiveFamily, Double>> greatestA = new HashMap<>();
+    private final IdentityHashMap<ElectricalSystem, Map<Double, Map<Integer, Optional<Proposal>>>> answers =
+            new IdentityHashMap<>();
     private final GuardLevels levels;
 
     Proposer(Plan plan, Surroundings around) {
@@ -129,36 +132,71 @@ final class Proposer {
             return null;
         }
         double least = Math.min(Double.MAX_VALUE, Math.max(0.1, wantedA)); // a share of an absurd current may overflow
-        double most = Math.min(
-                Double.MAX_VALUE,
-                1.5 * ampacityA); // no rule set permits more; each family is held to its own limit below
-        most = limitA(system, Math.min(most, mostA));
+        // no rule set permits more; each family is held to its own limit below
+        double permitted = Math.min(Double.MAX_VALUE, 1.5 * ampacityA);
+        double most = limitA(system, Math.min(permitted, mostA));
         if (least > most) {
             return null;
         }
+        Optional<Proposal> best = answers(system, ampacityA)
+                .computeIfAbsent(
+                        question(least, most, faultA), k -> best(system, highestV, least, most, ampacityA, faultA));
+        return best.isEmpty()
+                ? null
+                : new Gap.Proposal(
+                        best.get().family().id(), best.get().ratingA(), breakingKa(best.get(), system, faultA));
+    }
+
+    /** What was proposed before for an ampacity in a system. */
+    private Map<Integer, Optional<Proposal>> answers(ElectricalSystem system, double ampacityA) {
+        return answers.computeIfAbsent(system, s -> new HashMap<>()).computeIfAbsent(ampacityA, a -> new HashMap<>());
+    }
+
+    /** The answer only depends on between which figures of the tables each number lies. */
+    private static int question(double leastA, double mostA, double faultA) {
+        int least = Tables.place(Tables.RATINGS_A, leastA);
+        int most = Tables.place(Tables.RATINGS_A, Math.nextUp(mostA));
+        return (least * 1_024 + most) * 1_024 + Tables.place(Tables.BREAKING_A, faultA);
+    }
+
+    private Optional<Proposal> best(
+            ElectricalSystem system, double highestV, double least, double most, double ampacityA, double faultA) {
         Proposals all = system.nature() == Nature.PV
                 ? FAMILIES.pvProposals(highestV, least, most, faultA)
                 : FAMILIES.proposals(highestV, system.nature().isDc(), least, most, faultA);
         Proposal best = null;
         for (Proposal p : all.inOrder()) {
-            boolean guards = p.ratingA() <= greatestA(ampacityA, p.family()) * (1 + 1e-9);
+            Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(p.family()));
+            boolean guards = limit != null && p.ratingA() <= limit * (1 + 1e-9);
             if (guards && (best == null || p.ratingA() * CLEARLY_LESS < best.ratingA())) {
                 best = p;
             }
         }
-        return best == null
-                ? null
-                : new Gap.Proposal(best.family().id(), best.ratingA(), breakingKa(best, system, faultA));
+        return Optional.ofNullable(best);
     }
 
-    /** Ampacities are few, cables are many: each is asked once. NaN where the rule set gives no limit. */
-    private double greatestA(double ampacityA, ProtectiveFamily family) {
-        return greatestA
-                .computeIfAbsent(ampacityA, a -> new IdentityHashMap<>())
-                .computeIfAbsent(family, f -> {
-                    Double limit = DeviceModel.greatestA(plan.rules(), ampacityA, Optional.of(f));
-                    return limit == null ? Double.NaN : limit;
-                });
+    /** Every figure of the families' tables, ascending. */
+    private static final class Tables {
+        static final double[] RATINGS_A = FAMILIES.all().stream()
+                .flatMap(f -> f.ratingsA().stream())
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .distinct()
+                .toArray();
+        static final double[] BREAKING_A = FAMILIES.all().stream()
+                .flatMap(f -> Stream.of(
+                        f.breakingA(true), f.breakingA(false), f.markableBreakingA(true), f.markableBreakingA(false)))
+                .flatMap(Optional::stream)
+                .mapToDouble(Sourced::value)
+                .sorted()
+                .distinct()
+                .toArray();
+
+        /** How many figures lie below a number. */
+        static int place(double[] figures, double number) {
+            int found = Arrays.binarySearch(figures, number);
+            return found < 0 ? -found - 1 : found;
+        }
     }
 
     private static double orNone(double faultA) {

@@ -120,14 +120,14 @@ final class SharedFeeds {
     private boolean isSingleLoad(int edge, int pin) {
         int via = edge;
         int at = pin;
-        for (int n = 0; n < grid.count() && grid.at(at).length == 2; n++) {
-            via = grid.at(at)[0] == via ? grid.at(at)[1] : grid.at(at)[0];
+        for (int n = 0; n < grid.count() && grid.degree(at) == 2; n++) {
+            via = grid.onward(at, via);
             if (grid.device(via) != null) {
                 return false;
             }
             at = grid.other(via, at);
         }
-        return grid.at(at).length == 1 && grid.network().componentOf(at).kind().group() == Group.LOADS;
+        return grid.degree(at) == 1 && grid.network().componentOf(at).kind().group() == Group.LOADS;
     }
 
     /** The devices that feed what hangs on one end of a cable, the cable itself left out. */
@@ -139,7 +139,8 @@ final class SharedFeeds {
         open.add(pin);
         while (!open.isEmpty()) {
             int at = open.remove();
-            for (int e : grid.at(at)) {
+            for (int k = grid.start(at); k < grid.start(at + 1); k++) {
+                int e = grid.edge(k);
                 if (e == edge) {
                     continue;
                 }

@@ -1,9 +1,5 @@
 package orlop.study.protection;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
@@ -20,14 +16,12 @@ final class Stretch {
     /** Blocks joined by a cable as short as this are one bank: common practice, no source. */
     private static final double ONE_BANK_M = 0.2;
 
-    private record Step(int pin, int via, double distanceM) {}
-
     /** What a search needs while it is at work; many searches use one after the other. */
     static final class Search {
         private final double[] nearestM; // by pin
         private final int[] reachedBy; // by pin: number of the search of which its distance is
         private final int[] metBy; // by connection: number of the search that has met its device
-        private final PriorityQueue<Step> open = new PriorityQueue<>(Comparator.comparingDouble(Step::distanceM));
+        private final Ahead open = new Ahead();
         private int number;
 
         Search(Grid grid) {
@@ -42,7 +36,8 @@ final class Stretch {
         }
     }
 
-    private final List<DeviceModel> devices = new ArrayList<>(1);
+    private @Nullable DeviceModel device; // the first that was met
+    private int deviceCount;
     private double greatestM;
     private double sumPassesA;
     private boolean endsOpen;
@@ -57,29 +52,33 @@ final class Stretch {
         search.number++;
         search.open.clear();
         search.reach(pin, Double.NEGATIVE_INFINITY); // no way leads back to the start
-        cross(grid, search, new Step(pin, -1, 0), edge);
+        cross(grid, search, pin, 0, edge);
         while (!search.open.isEmpty() && !endsOpen) {
-            Step s = search.open.remove();
-            if (s.distanceM() <= search.nearestM[s.pin()]) {
-                spread(grid, search, s);
+            double metres = search.open.leastM();
+            int at = search.open.pin();
+            int via = search.open.via();
+            search.open.remove();
+            if (metres <= search.nearestM[at]) {
+                spread(grid, search, at, via, metres);
             }
         }
     }
 
-    private void spread(Grid grid, Search search, Step s) {
+    private void spread(Grid grid, Search search, int pin, int via, double metres) {
         boolean ahead = false;
-        for (int e : grid.at(s.pin())) {
-            if (e == s.via() || !grid.leaves(e, s.pin()) || fromWayToWay(grid, s.via(), e)) {
+        for (int k = grid.start(pin); k < grid.start(pin + 1); k++) {
+            int e = grid.edge(k);
+            if (e == via || !grid.leaves(e, pin) || fromWayToWay(grid, via, e)) {
                 continue;
             }
             ahead = true;
-            DeviceModel device = grid.device(e);
-            if (device == null) {
-                cross(grid, search, s, e);
+            DeviceModel here = grid.device(e);
+            if (here == null) {
+                cross(grid, search, pin, metres, e);
             } else if (search.metBy[e] != search.number) {
                 search.metBy[e] = search.number;
-                greatestM = Math.max(greatestM, s.distanceM());
-                devices.add(device);
+                greatestM = Math.max(greatestM, metres);
+                device = deviceCount++ == 0 ? here : device;
                 sumPassesA += grid.passesA(e);
             }
         }
@@ -90,23 +89,23 @@ final class Stretch {
         return grid.pass(Math.max(0, grid.pass(0, via)), next) < 0;
     }
 
-    private void cross(Grid grid, Search search, Step s, int edge) {
+    private void cross(Grid grid, Search search, int pin, double metres, int edge) {
         if (grid.cable(edge) >= 0) {
             CableModel w = grid.plan().cables().get(grid.cable(edge));
             sheathed &= w.sheathed();
             engineSpace |= w.cable().construction().engineSpace();
         }
-        int other = grid.other(edge, s.pin());
-        double distance = s.distanceM() + grid.lengthM(edge);
+        int other = grid.other(edge, pin);
+        double distance = metres + grid.lengthM(edge);
         if (search.reachedBy[other] != search.number || distance < search.nearestM[other]) {
             search.reach(other, distance);
-            search.open.add(new Step(other, edge, distance));
+            search.open.add(other, edge, distance);
         }
     }
 
     /** Whether every way ends at a device. */
     boolean endsAtDevices() {
-        return !endsOpen && !devices.isEmpty();
+        return !endsOpen && deviceCount > 0;
     }
 
     /** Distance from the start to the furthest of the first devices. */
@@ -117,11 +116,11 @@ final class Stretch {
     /** The device, if there is exactly one. */
     @Nullable
     DeviceModel onlyDevice() {
-        return devices.size() == 1 ? devices.get(0) : null;
+        return deviceCount == 1 ? device : null;
     }
 
     int deviceCount() {
-        return devices.size();
+        return deviceCount;
     }
 
     /** Ampacity that carries what all its devices let pass together. */

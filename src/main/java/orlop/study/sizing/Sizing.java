@@ -318,12 +318,13 @@ public final class Sizing {
     public CableSizing sizing(int cable) {
         CableModel w = plan.cables().get(cable);
         boolean fits = needs.all(cable) < Double.POSITIVE_INFINITY;
-        return new CableSizing(
+        CableSizing said = new CableSizing(
                 w.cable().auto() ? copper.leastMm2(cable) : null,
                 least.togetherMm2(cable),
                 least.fromMemory(cable),
                 fits || !plan.calculates(w.system()) ? null : needs.parallel(cable),
                 needs.faultMm2(cable));
+        return said.equals(CableSizing.NONE) ? CableSizing.NONE : said; // most say nothing: they share one
     }
 
     /** Copper in the cables of which we chose the area. */
