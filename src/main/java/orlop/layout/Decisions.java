@@ -1,9 +1,12 @@
 package orlop.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -19,8 +22,9 @@ final class Decisions {
      * Which labels a decision moved where, and where it looked.
      *
      * @param settled where its own label stands for good; null if that is not decided by it
+     * @param asked labels other than its own that it asked where they might stand
      */
-    record Decision(Rect seen, Map<String, Spot> moves, Label.@Nullable Put settled) {
+    record Decision(Rect seen, Map<String, Spot> moves, Label.@Nullable Put settled, Set<String> asked) {
         boolean same(@Nullable Decision o) {
             return o != null && o.moves.equals(moves) && Objects.equals(o.settled, settled);
         }
@@ -38,12 +42,14 @@ final class Decisions {
     record Far(Rect seen, Label.Put put) {}
 
     private final @Nullable Decisions before;
-    private final Set<String> same = new HashSet<>();
+    /** Labels that are not as they were, that were not there or that are no longer. */
+    private final Set<String> others = new HashSet<>();
     private final Changes changes = new Changes();
     private final List<Map<String, Decision>> stages = new ArrayList<>();
     private final Map<String, Far> far = new HashMap<>();
     private Map<String, Spot> moves = new LinkedHashMap<>();
     private Label.@Nullable Put settled;
+    private Set<String> asked = Set.of();
 
     private Decisions(@Nullable Decisions before) {
         // The chain ends here: what was before the earlier labelling is not needed.
@@ -60,25 +66,25 @@ final class Decisions {
         }
         Decisions d = new Decisions(labelling.decisions().withoutPast());
         labels.forEach((id, l) -> {
-            if (l.equals(labelling.labels().get(id))) {
-                d.same.add(id);
+            if (!l.equals(labelling.labels().get(id))) {
+                d.others.add(id);
             }
         });
+        Set<String> gone = new HashSet<>(labelling.labels().keySet());
+        gone.removeAll(labels.keySet());
+        d.others.addAll(gone);
         if (!d.sameOrder(labelling.labels(), labels)) {
             return none();
         }
         d.compare(labelling.fixed(), ground.fixed());
-        labels.values().stream()
-                .filter(l -> l.fixed() && !d.same.contains(l.id()))
-                .forEach(l -> d.changes.add(byHand(l)));
-        labelling.labels().values().stream()
-                .filter(l -> !d.same.contains(l.id()))
-                .forEach(l -> {
-                    if (l.fixed()) {
-                        d.changes.add(byHand(l));
-                    }
-                });
-        labelling.decisions().placesOfOthers(d.same, d.changes);
+        for (String id : d.others) {
+            for (Label l : Arrays.asList(labels.get(id), labelling.labels().get(id))) {
+                if (l != null && l.fixed()) {
+                    d.changes.add(byHand(l));
+                }
+            }
+        }
+        labelling.decisions().placesOf(gone, d.changes);
         return d;
     }
 
@@ -94,6 +100,9 @@ final class Decisions {
     }
 
     private boolean sameOrder(Map<String, Label> was, Map<String, Label> is) {
+        if (List.copyOf(is.keySet()).equals(List.copyOf(was.keySet()))) {
+            return true;
+        }
         List<String> common = new ArrayList<>();
         is.keySet().stream().filter(was::containsKey).forEach(common::add);
         List<String> old = new ArrayList<>();
@@ -126,26 +135,32 @@ final class Decisions {
         }
     }
 
-    /** Everywhere where a label ever stood that is not the same now. */
-    private void placesOfOthers(Set<String> same, Changes to) {
+    /** Everywhere where one of these labels ever stood. */
+    private void placesOf(Set<String> others, Changes to) {
+        if (others.isEmpty()) {
+            return;
+        }
         for (Map<String, Decision> stage : stages) {
-            stage.forEach((own, d) -> {
-                if (!same.contains(own) && d.settled != null) {
+            for (Map.Entry<String, Decision> e : stage.entrySet()) {
+                Decision d = e.getValue();
+                if (d.settled != null && others.contains(e.getKey())) {
                     to.add(d.settled);
                 }
-            });
-            stage.values()
-                    .forEach(d -> d.moves.forEach((id, s) -> {
-                        if (!same.contains(id)) {
+                if (!d.moves.isEmpty()) {
+                    d.moves.forEach((id, s) -> {
+                        if (others.contains(id)) {
                             to.add(s.rect());
                         }
-                    }));
+                    });
+                }
+            }
         }
-        far.forEach((id, f) -> {
-            if (!same.contains(id)) {
+        for (String id : others) {
+            Far f = far.get(id);
+            if (f != null) {
                 to.add(f.put);
             }
-        });
+        }
     }
 
     private Map<String, Decision> stage(int n) {
@@ -164,8 +179,8 @@ final class Decisions {
     /** The earlier decision on a label, if it holds still. */
     @Nullable
     Decision kept(int stage, String id) {
-        Decision d = same.contains(id) ? old(stage, id) : null;
-        if (d == null || changes.touch(d.seen)) {
+        Decision d = others.contains(id) ? null : old(stage, id);
+        if (d == null || changes.touch(d.seen) || !Collections.disjoint(d.asked, others)) {
             return null;
         }
         stage(stage).put(id, d);
@@ -175,6 +190,24 @@ final class Decisions {
     void begin() {
         moves = new LinkedHashMap<>();
         settled = null;
+        asked = Set.of();
+    }
+
+    /** Is told of a label that is asked where it might stand. */
+    void asks(String id) {
+        if (asked.isEmpty()) {
+            asked = new LinkedHashSet<>();
+        }
+        asked.add(id);
+    }
+
+    /** Is told that no stage follows: what later ones did the last time doesn't happen. */
+    void ended(int stages) {
+        if (before != null) {
+            for (int n = stages; n < before.stages.size(); n++) {
+                before.stages.get(n).values().forEach(d -> d.covers(changes));
+            }
+        }
     }
 
     void settled(Label.Put put) {
@@ -187,7 +220,7 @@ final class Decisions {
 
     /** Closes a decision. True if it moved a label. */
     boolean end(int stage, String id, Rect seen) {
-        Decision now = new Decision(seen, moves, settled);
+        Decision now = new Decision(seen, moves, settled, asked);
         stage(stage).put(id, now);
         Decision then = old(stage, id);
         if (before != null && !now.same(then)) {
@@ -201,7 +234,7 @@ final class Decisions {
 
     @Nullable
     Far keptFar(String id) {
-        Far f = same.contains(id) && before != null ? before.far.get(id) : null;
+        Far f = before == null || others.contains(id) ? null : before.far.get(id);
         if (f == null || changes.touch(f.seen)) {
             return null;
         }

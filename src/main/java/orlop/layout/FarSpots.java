@@ -113,14 +113,14 @@ final class FarSpots {
             for (int k = 0; k <= ALONG; k++) {
                 Rect end = k == 0 ? target : part(target, k - 1);
                 for (Label.Leader leader : corner ? turned(r, end) : List.of(leader(r, end))) {
-                    best = better(best, new Label.Put(r, side, leader), leader);
+                    best = better(best, r, side, leader);
                 }
             }
         }
         return best;
     }
 
-    private @Nullable Found better(@Nullable Found best, Label.Put put, Label.Leader leader) {
+    private @Nullable Found better(@Nullable Found best, Rect r, Side side, Label.Leader leader) {
         double length = leader.length();
         if (best != null && length >= best.cost) {
             return best;
@@ -128,12 +128,15 @@ final class FarSpots {
         seen.add(leader.box().grown(Labeller.GAP_MM));
         double cost = length;
         for (Label.Leader piece : leader.pieces()) {
-            if (overOthers(piece)) {
+            if (overTexts(piece)) {
                 return best;
             }
-            cost += crossings(piece);
+            cost += solids(piece) + leads(piece);
+            if (best == null ? cost == Double.POSITIVE_INFINITY : cost >= best.cost) {
+                return best;
+            }
         }
-        return best == null || cost < best.cost ? new Found(put, cost) : best;
+        return new Found(new Label.Put(r, side, leader), cost);
     }
 
     /** Out of the text one way along the grid of the sheet and on to the target the other way. */
@@ -154,31 +157,28 @@ final class FarSpots {
         return all;
     }
 
-    /** Whether a leader would run over a text other than its own, or through a symbol that it does not lead to. */
-    private boolean overOthers(Label.Leader leader) {
-        Rect box = leader.box();
-        for (Ground.Text t : ground.texts(box.grown(Labeller.GAP_MM))) {
-            if (!t.id.equals(label.id()) && leader.crosses(t.rect.grown(0.2))) {
-                return true;
-            }
-        }
-        for (Ground.Solid s : ground.solids(box.grown(0.01))) {
-            boolean itsEnd = s.rect.grown(Labeller.GAP_MM).contains(leader.x2(), leader.y2());
-            if (!s.line && !itsEnd && leader.crosses(s.rect)) {
-                return true;
-            }
-        }
-        return false;
+    /** Whether a leader would run over a text other than its own. */
+    private boolean overTexts(Label.Leader leader) {
+        Rect near = leader.box().grown(Labeller.GAP_MM);
+        return ground.anyText(near, t -> !t.id.equals(label.id()) && leader.crosses(t.rect.grown(0.2)));
     }
 
-    private double crossings(Label.Leader leader) {
+    /** What it costs to cross the lines in the way; infinite if it runs through a symbol that it does not lead to. */
+    private double solids(Label.Leader leader) {
         double cost = 0;
         for (Ground.Solid s : ground.solids(leader.box().grown(0.01))) {
-            boolean itsEnd = s.rect.grown(Labeller.GAP_MM).contains(leader.x2(), leader.y2());
-            if (s.line && !itsEnd && leader.crosses(s.rect)) {
+            if (leader.crosses(s.rect) && !s.rect.grown(Labeller.GAP_MM).contains(leader.x2(), leader.y2())) {
+                if (!s.line) {
+                    return Double.POSITIVE_INFINITY;
+                }
                 cost += s.owner.isEmpty() ? 3 * CROSSING_MM : CROSSING_MM;
             }
         }
+        return cost;
+    }
+
+    private double leads(Label.Leader leader) {
+        double cost = 0;
         for (Ground.Lead l : ground.leads(leader.box().grown(0.01))) {
             if (!l.id.equals(label.id()) && leader.meets(l.piece)) {
                 cost += 2 * CROSSING_MM;

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import orlop.drawing.Point;
 
 /** What lies on a sheet while texts are placed: symbols and lines, texts that stand, texts that may still move. */
@@ -143,6 +144,11 @@ final class Ground {
 
     List<Text> texts(Rect r) {
         return texts.overlapping(r);
+    }
+
+    /** Whether one of the texts that overlap a rectangle is of this kind. */
+    boolean anyText(Rect r, Predicate<Text> kind) {
+        return texts.any(r, kind);
     }
 
     List<Lead> leads(Rect r) {

@@ -66,17 +66,19 @@ public record Label(String id, double width, double height, List<Rect> targets, 
 
         /** Whether a straight leader runs through a rectangle: Liang and Barsky's clipping (1984). */
         boolean crosses(Rect r) {
-            double[] p = {x1 - x2, x2 - x1, y1 - y2, y2 - y1};
-            double[] q = {x1 - r.minX(), r.maxX() - x1, y1 - r.minY(), r.maxY() - y1};
+            double dx = x2 - x1;
+            double dy = y2 - y1;
             double from = 0;
             double to = 1;
             for (int i = 0; i < 4; i++) {
-                if (p[i] == 0 && q[i] < 0) {
+                double p = i == 0 ? -dx : i == 1 ? dx : i == 2 ? -dy : dy;
+                double q = i == 0 ? x1 - r.minX() : i == 1 ? r.maxX() - x1 : i == 2 ? y1 - r.minY() : r.maxY() - y1;
+                if (p == 0 && q < 0) {
                     return false;
-                } else if (p[i] < 0) {
-                    from = Math.max(from, q[i] / p[i]);
-                } else if (p[i] > 0) {
-                    to = Math.min(to, q[i] / p[i]);
+                } else if (p < 0) {
+                    from = Math.max(from, q / p);
+                } else if (p > 0) {
+                    to = Math.min(to, q / p);
                 }
             }
             return from <= to;
@@ -93,13 +95,14 @@ public record Label(String id, double width, double height, List<Rect> targets, 
         }
 
         double length() {
-            double sum = 0;
-            for (int i = 1; i < points().size(); i++) {
-                Point a = points().get(i - 1);
-                Point b = points().get(i);
-                sum += Math.sqrt((a.xMm() - b.xMm()) * (a.xMm() - b.xMm()) + (a.yMm() - b.yMm()) * (a.yMm() - b.yMm()));
-            }
-            return sum;
+            Point c = corner;
+            return c == null
+                    ? distance(x1, y1, x2, y2)
+                    : distance(x1, y1, c.xMm(), c.yMm()) + distance(c.xMm(), c.yMm(), x2, y2);
+        }
+
+        private static double distance(double ax, double ay, double bx, double by) {
+            return Math.sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by));
         }
     }
 }

@@ -85,13 +85,19 @@ public final class Labeller {
         for (Label l : wanted) {
             labels.put(l.id(), l);
         }
+        if (before != null && before.isOf(ground, labels)) {
+            before.places().forEach(ground::settle);
+            return before;
+        }
         decisions = Decisions.of(before, ground, labels);
         wanted.stream().filter(Label::fixed).forEach(this::byHand);
         wanted.stream().filter(l -> !l.fixed()).forEach(l -> decide(0, l, seen -> first(l, seen)));
         boolean moved = true;
-        for (int stage = 1; stage <= SWEEPS && moved; stage++) {
-            moved = sweep(stage);
+        int stage = 1;
+        while (stage <= SWEEPS && moved) {
+            moved = sweep(stage++);
         }
+        decisions.ended(stage);
         Map<String, Label.Put> out = new LinkedHashMap<>();
         for (Label l : wanted) {
             out.put(l.id(), apart(l));
@@ -244,6 +250,7 @@ public final class Labeller {
         choose(l, s);
         for (Label o : others) {
             old.put(o, chosen(o.id()));
+            decisions.asks(o.id());
             Spot alternative = best(o, seen);
             if (!clear(o, alternative, seen)) {
                 old.forEach(this::choose);

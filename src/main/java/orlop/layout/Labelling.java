@@ -1,5 +1,6 @@
 package orlop.layout;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,14 @@ public final class Labelling {
     /** By label's id, in the order in which they were given. */
     public Map<String, Label.Put> places() {
         return places;
+    }
+
+    /** Whether the same labels were to be placed, in the same order, among the same things. */
+    boolean isOf(Ground ground, Map<String, Label> wanted) {
+        return area.equals(ground.area())
+                && labels.size() == wanted.size()
+                && new ArrayList<>(labels.values()).equals(new ArrayList<>(wanted.values()))
+                && fixed.equals(ground.fixed());
     }
 
     Rect area() {

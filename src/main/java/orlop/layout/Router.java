@@ -80,6 +80,9 @@ public final class Router {
         }
         TapPlan plan = TapPlan.of(placed, here);
         Routing.Question question = new Routing.Question(placed, here, plan, area, List.copyOf(blocked));
+        if (before != null && before.question().sameAs(question)) {
+            return before;
+        }
         Router r = new Router(placed, plan, area, blocked, Replay.of(before, question));
         return new Routing(question, r.all(here));
     }

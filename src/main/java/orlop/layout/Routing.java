@@ -21,7 +21,15 @@ public final class Routing {
 
     /** What was to be routed: the components by id, the connections that have both ends among them, the sheet. */
     record Question(
-            Map<String, Placed> placed, List<Connection> connections, TapPlan plan, Rect area, List<Rect> blocked) {}
+            Map<String, Placed> placed, List<Connection> connections, TapPlan plan, Rect area, List<Rect> blocked) {
+        /** Equal, in the same order too. */
+        boolean sameAs(Question o) {
+            return connections.equals(o.connections)
+                    && List.copyOf(placed.values()).equals(List.copyOf(o.placed.values()))
+                    && area.equals(o.area)
+                    && blocked.equals(o.blocked);
+        }
+    }
 
     /**
      * One decision.

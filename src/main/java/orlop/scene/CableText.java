@@ -29,6 +29,9 @@ final class CableText {
     private final String system;
     private final @Nullable CableResult result;
     private @Nullable TextBlock block;
+    private @Nullable String size;
+    private @Nullable String length;
+    private @Nullable String figures;
 
     CableText(SheetView view, Cable cable, String system) {
         this.view = view;
@@ -61,8 +64,9 @@ final class CableText {
         if (!figures.isEmpty()) {
             lines.add(Line.of(figures, Weight.REGULAR, live() ? view.ink(system) : Ink.DEAD));
         }
-        if (!status().isEmpty()) {
-            lines.add(Line.of(status(), Weight.REGULAR, Ink.QUIET));
+        String status = status();
+        if (!status.isEmpty()) {
+            lines.add(Line.of(status, Weight.REGULAR, Ink.QUIET));
         }
         return TextBlock.of(lines);
     }
@@ -72,7 +76,7 @@ final class CableText {
         List<Line> lines = new ArrayList<>();
         for (Line line : block().lines()) {
             for (Run run : line.runs()) {
-                List<String> parts = new ArrayList<>(List.of(run.text().split(" · ", -1)));
+                List<String> parts = Format.parts(run.text());
                 for (int i = 0; i < parts.size(); i += inLine) {
                     String text = Format.dotted(parts.subList(i, Math.min(parts.size(), i + inLine)));
                     lines.add(Line.of(text, run.weight(), run.ink()));
@@ -88,6 +92,15 @@ final class CableText {
 
     /** {@code 2×6 mm²}, {@code 3G2.5 mm²} with a protective conductor, {@code 2 runs of 2×70 mm²} for two runs. */
     String size() {
+        String s = size;
+        if (s == null) {
+            s = sized();
+            size = s;
+        }
+        return s;
+    }
+
+    private String sized() {
         Double area = cable.areaMm2() != null ? cable.areaMm2() : result == null ? null : result.areaMm2();
         String mm2 = area == null ? "? " + Unit.SQUARE_MILLIMETRE.sign() : Format.q(area, Unit.SQUARE_MILLIMETRE);
         Conductors c = conductors();
@@ -121,6 +134,15 @@ final class CableText {
     }
 
     private String length() {
+        String s = length;
+        if (s == null) {
+            s = measured();
+            length = s;
+        }
+        return s;
+    }
+
+    private String measured() {
         Double m = cable.lengthM();
         if (m == null && result != null && result.lengthM() > 0) {
             m = result.lengthM();
@@ -129,6 +151,15 @@ final class CableText {
     }
 
     private String figures() {
+        String s = figures;
+        if (s == null) {
+            s = calculated();
+            figures = s;
+        }
+        return s;
+    }
+
+    private String calculated() {
         if (result == null) {
             return "";
         }

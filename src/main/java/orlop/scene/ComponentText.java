@@ -34,6 +34,8 @@ final class ComponentText {
     private final SheetView view;
     private final Component component;
     private final Ink ink;
+    private @Nullable List<Part> said;
+    private @Nullable String particulars;
 
     ComponentText(SheetView view, Component component) {
         this.view = view;
@@ -59,13 +61,32 @@ final class ComponentText {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line(List.of(tag(Ink.INK))));
         Setting set = new Setting(lines, wideMm, mostLines);
-        set.add(component.name(), Ink.INK);
-        set.add(inside().isEmpty() ? mate() : "", brokenLink() ? Ink.DEFECT : Ink.QUIET);
-        set.add(particulars(), Ink.QUIET);
-        set.add(result(), dead() ? Ink.DEAD : ink);
-        set.add(switching().label(view.words()), Ink.INK);
-        set.add(status(), Ink.QUIET);
+        said().forEach(p -> set.add(p.text, p.ink));
         return TextBlock.of(lines);
+    }
+
+    /** A text and its ink. */
+    private record Part(String text, Ink ink) {}
+
+    /** What is set in lines below the tag. */
+    private List<Part> said() {
+        List<Part> all = said;
+        if (all == null) {
+            all = List.of(
+                    new Part(component.name(), Ink.INK),
+                    new Part(inside().isEmpty() ? mate() : "", brokenLink() ? Ink.DEFECT : Ink.QUIET),
+                    new Part(particulars(), Ink.QUIET),
+                    new Part(result(), dead() ? Ink.DEAD : ink),
+                    new Part(switching().label(view.words()), Ink.INK),
+                    new Part(status(), Ink.QUIET));
+            said = all;
+        }
+        return all;
+    }
+
+    /** Equal for texts of one component that are set alike in any room. */
+    Object content() {
+        return bar() ? block() : List.of(tag(Ink.INK), said());
     }
 
     /** The tag, underlined where the thing is aboard already. */
@@ -107,7 +128,12 @@ final class ComponentText {
     }
 
     private String particulars() {
-        return ParticularsText.of(view.drawing(), component, view.words());
+        String s = particulars;
+        if (s == null) {
+            s = ParticularsText.of(view.drawing(), component, view.words());
+            particulars = s;
+        }
+        return s;
     }
 
     private String status() {

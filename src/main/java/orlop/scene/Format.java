@@ -2,6 +2,7 @@ package orlop.scene;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import orlop.drawing.Quantity;
 import orlop.drawing.Unit;
@@ -48,6 +49,18 @@ final class Format {
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /** What stands between the dots. */
+    static List<String> parts(String dotted) {
+        List<String> parts = new ArrayList<>();
+        int from = 0;
+        for (int dot = dotted.indexOf(DOT); dot >= 0; dot = dotted.indexOf(DOT, from)) {
+            parts.add(dotted.substring(from, dot));
+            from = dot + DOT.length();
+        }
+        parts.add(dotted.substring(from));
+        return parts;
     }
 
     /** The parts that are not empty, with dots between. */

@@ -3,7 +3,9 @@ package orlop.scene;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
@@ -26,13 +28,19 @@ import orlop.study.CableResult;
  * @param finding the finding
  * @param target what it points at
  * @param proposal the device to be drawn in the line; null if none
+ * @param key unique on the sheet, and the same as long as rule and item are, whatever number it bears; "" before numbering
  */
 record FoundPlace(
         int index,
         int number,
         Finding finding,
         Rect target,
-        @Nullable Proposal proposal) {
+        @Nullable Proposal proposal,
+        String key) {
+    private FoundPlace(int index, Finding finding, Rect target, @Nullable Proposal proposal) {
+        this(index, 0, finding, target, proposal, "");
+    }
+
     private static final double HALF_MM = 5;
     private static final double CORNER_MM = 5;
     private static final double BETWEEN_MM = 8;
@@ -63,8 +71,13 @@ record FoundPlace(
                 .thenComparingDouble(p -> p.target.centreX())
                 .thenComparingInt(FoundPlace::index));
         List<FoundPlace> numbered = new ArrayList<>();
+        Set<String> keys = new HashSet<>();
         for (FoundPlace p : places) {
-            numbered.add(new FoundPlace(p.index, numbered.size() + 1, p.finding, p.target, p.proposal));
+            String key = p.finding.rule() + "@" + p.finding.place().item();
+            while (!keys.add(key)) {
+                key += "+";
+            }
+            numbered.add(new FoundPlace(p.index, numbered.size() + 1, p.finding, p.target, p.proposal, key));
         }
         return numbered;
     }
@@ -105,7 +118,7 @@ record FoundPlace(
         for (FoundPlace p : places) {
             if (p.target.equals(NOWHERE)) {
                 Point at = new Point(drawable.maxX() - CORNER_MM - BETWEEN_MM * --left, drawable.minY() + CORNER_MM);
-                all.add(new FoundPlace(p.index, 0, p.finding, Rect.around(at, at), null));
+                all.add(new FoundPlace(p.index, p.finding, Rect.around(at, at), null));
             } else {
                 all.add(p);
             }
@@ -117,19 +130,19 @@ record FoundPlace(
     private static FoundPlace of(SheetView view, int index, Finding f) {
         Placed p = view.placed().get(f.place().item());
         if (p != null) {
-            return new FoundPlace(index, 0, f, p.ink(), null);
+            return new FoundPlace(index, f, p.ink(), null);
         }
         Way way = view.ways().get(f.place().item());
         if (way == null) {
-            return new FoundPlace(index, 0, f, NOWHERE, null);
+            return new FoundPlace(index, f, NOWHERE, null);
         }
         double along = along(view, way, f.place());
         if (f.proposed() != null) {
             Proposal proposal = proposal(way, along);
-            return new FoundPlace(index, 0, f, body(proposal), proposal);
+            return new FoundPlace(index, f, body(proposal), proposal);
         }
         Point at = leg(way.points(), along).point;
-        return new FoundPlace(index, 0, f, Rect.around(at, at), null);
+        return new FoundPlace(index, f, Rect.around(at, at), null);
     }
 
     /** What the outline of a proposed device covers. */

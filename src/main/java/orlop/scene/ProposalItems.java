@@ -56,7 +56,7 @@ final class ProposalItems {
         int turn = p.standing() ? 0 : 90;
         marks.add(new Mark.SymbolAt(SYMBOL, p.at().xMm(), p.at().yMm(), turn, false, Ink.DANGER));
         Rect bounds = f.target();
-        String id = SheetComposer.proposalLabel(f.number());
+        String id = SheetComposer.proposalLabel(f);
         Label.Put put = composed.places().get(id);
         TextBlock block = put == null ? null : composed.block(id, put.rect());
         if (put != null && block != null) {
@@ -69,7 +69,7 @@ final class ProposalItems {
     }
 
     private static void marker(ItemMaker items, Words words, FoundPlace f, SheetComposer.Composed composed) {
-        Label.Put put = composed.places().get(SheetComposer.marker(f.number()));
+        Label.Put put = composed.places().get(SheetComposer.marker(f));
         if (put == null) {
             return;
         }

@@ -15,7 +15,6 @@ import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
 import orlop.drawing.TerminalRef;
 import orlop.layout.Connection;
-import orlop.layout.Labelling;
 import orlop.layout.Placed;
 import orlop.layout.Placing;
 import orlop.layout.Port;
@@ -31,7 +30,7 @@ import orlop.symbols.SymbolLibrary;
  */
 public final class SceneBuilder {
     /** How a sheet was laid out. */
-    private record Laid(Routing routing, Labelling labelling) {}
+    private record Laid(Routing routing, SheetComposer.Kept composed) {}
 
     private final SymbolLibrary library;
     private final Placing placing;
@@ -79,8 +78,8 @@ public final class SceneBuilder {
         SheetView view = SheetView.of(request, placed, ways, frame.drawable());
         List<FoundPlace> found = FoundPlace.all(view, frame.drawable());
         SheetComposer.Composed composed =
-                new SheetComposer(view, frame, placing, found).compose(before == null ? null : before.labelling());
-        laid.put(sheet.id(), new Laid(routing, composed.labelling()));
+                new SheetComposer(view, frame, placing, found, before == null ? null : before.composed()).compose();
+        laid.put(sheet.id(), new Laid(routing, composed.kept()));
         ItemMaker items = new ItemMaker();
         List<Scene> more = paper(items, view, frame, found, composed);
         new SheetItems(view, composed, found, items).draw();

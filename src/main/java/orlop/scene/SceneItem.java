@@ -29,6 +29,8 @@ public record SceneItem(
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(bounds, "bounds");
         marks = List.copyOf(marks);
-        data = data.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(data));
+        if (!(data instanceof OnDemand)) { // which nobody can change
+            data = data.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(data));
+        }
     }
 }

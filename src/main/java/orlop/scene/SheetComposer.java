@@ -1,12 +1,13 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -39,38 +40,58 @@ final class SheetComposer {
     private final Placing placing;
     private final List<FoundPlace> found;
     private final Labeller labeller;
-    private final Map<String, List<TextBlock>> blocks = new LinkedHashMap<>();
+    private final @Nullable Kept before;
+    private final MadeLabels made;
+    private final Map<String, CableText> cables = new HashMap<>();
+    private final Map<String, ComponentText> components = new HashMap<>();
     private final Map<String, LineNames.Gap> names = new HashMap<>();
 
-    SheetComposer(SheetView view, SheetFrame frame, Placing placing, List<FoundPlace> found) {
+    /** @param before how this sheet was composed the last time; null if it was not */
+    SheetComposer(
+            SheetView view, SheetFrame frame, Placing placing, List<FoundPlace> found, @Nullable Kept before) {
         this.view = view;
         this.placing = placing;
         this.found = found;
+        this.before = before;
+        this.made = MadeLabels.after(before == null ? null : before.labels);
         this.labeller = new Labeller(frame.drawable().grown(-1.5));
         frame.centringMarks().forEach(labeller::text);
     }
 
+    /** What serves when the sheet is composed the next time. */
+    record Kept(Labelling labelling, MadeLabels labels) {}
+
     /**
      * What was found.
      *
-     * @param blocks by label's id, the same words set in ever shorter lines: which was taken shows in the height of the place
-     * @param labelling the places, and how they were found
+     * @param kept the places, how they were found and what is put there
      * @param names by cable, the gap for its system's name
      * @param labeller knows what lies where
+     * @param cables by tag
+     * @param components by tag
      */
     record Composed(
-            Map<String, List<TextBlock>> blocks,
-            Labelling labelling,
+            Kept kept,
             Map<String, LineNames.Gap> names,
-            Labeller labeller) {
+            Labeller labeller,
+            Map<String, CableText> cables,
+            Map<String, ComponentText> components) {
         Map<String, Label.Put> places() {
-            return labelling.places();
+            return kept.labelling.places();
         }
 
-        /** The block that was put at this place. */
+        CableText cable(String tag) {
+            return Objects.requireNonNull(cables.get(tag));
+        }
+
+        ComponentText component(String tag) {
+            return Objects.requireNonNull(components.get(tag));
+        }
+
+        /** The block that was put at this place: which of a label's blocks was taken shows in the height of the place. */
         @Nullable
         TextBlock block(String id, Rect place) {
-            List<TextBlock> all = blocks.getOrDefault(id, List.of());
+            List<TextBlock> all = kept.labels.blocks(id);
             for (TextBlock b : all) {
                 if (Math.abs(b.height() - place.height()) < 1e-6) {
                     return b;
@@ -88,27 +109,36 @@ final class SheetComposer {
         return "w:" + tag;
     }
 
-    static String proposalLabel(int number) {
-        return "p:" + number;
+    static String proposalLabel(FoundPlace f) {
+        return "p:" + f.key();
     }
 
-    static String marker(int number) {
-        return "f:" + number;
+    static String marker(FoundPlace f) {
+        return "f:" + f.key();
     }
 
-    /** @param before how this sheet was composed the last time; null if it was not */
-    Composed compose(@Nullable Labelling before) {
+    Composed compose() {
         solids();
         lineNames();
         List<Label> labels = new ArrayList<>();
-        view.placed().values().stream().filter(p -> p.bar() != null).forEach(p -> component(labels, p));
-        view.placed().values().stream().filter(p -> p.bar() == null).forEach(p -> component(labels, p));
+        List<Placed> symbols = new ArrayList<>();
+        for (Placed p : view.placed().values()) {
+            if (p.bar() == null) {
+                symbols.add(p);
+            } else {
+                labels.add(component(p));
+            }
+        }
+        symbols.forEach(p -> labels.add(component(p)));
         found.forEach(f -> finding(labels, f));
         // Those with least room beside their line choose first.
-        view.ways().values().stream()
-                .sorted(Comparator.comparingDouble(SheetComposer::length))
-                .forEach(w -> cable(labels, w));
-        return new Composed(blocks, labeller.place(labels, before), names, labeller);
+        record Far(Way way, double lengthMm) {}
+        List<Far> ways = new ArrayList<>();
+        view.ways().values().forEach(w -> ways.add(new Far(w, length(w))));
+        ways.sort(Comparator.comparingDouble(Far::lengthMm));
+        ways.forEach(w -> cable(labels, w.way));
+        Labelling labelling = labeller.place(labels, before == null ? null : before.labelling);
+        return new Composed(new Kept(labelling, made), names, labeller, cables, components);
     }
 
     private static double length(Way w) {
@@ -156,8 +186,16 @@ final class SheetComposer {
         }
     }
 
-    private void component(List<Label> labels, Placed p) {
+    private Label component(Placed p) {
         ComponentText text = new ComponentText(view, p.component());
+        components.put(p.id(), text);
+        String id = componentLabel(p.id());
+        List<@Nullable Object> from =
+                Arrays.asList(p.symbol(), p.ink(), p.bar(), p.component().place(), text.content());
+        return made.of(id, from, () -> component(id, p, text)).label();
+    }
+
+    private MadeLabels.Made component(String id, Placed p, ComponentText text) {
         TextBlock block = text.block();
         Rect bar = p.bar();
         double w = block.width();
@@ -180,9 +218,7 @@ final class SheetComposer {
             double y = at.yMm() + dragged.yMm();
             spots = one(new Spot(Rect.of(x, y, w, h), dragged.xMm() < 0 ? Side.LEFT : Side.RIGHT, 0));
         }
-        String id = componentLabel(p.id());
-        blocks.put(id, all);
-        labels.add(new Label(id, w, h, p.ink(), spots, fixed));
+        return new MadeLabels.Made(new Label(id, w, h, p.ink(), spots, fixed), all);
     }
 
     private void cable(List<Label> labels, Way way) {
@@ -191,17 +227,26 @@ final class SheetComposer {
             return;
         }
         CableText text = new CableText(view, cable.get(), view.system(way));
+        cables.put(cable.get().id(), text);
+        LineNames.Gap gap = names.get(way.connection().id());
+        Rect name = gap == null ? null : gap.rect();
+        Point dragged = cable.get().labelAt();
+        String id = cableLabel(way.connection().id());
+        List<@Nullable Object> from = Arrays.asList(way.points(), text.block(), name, dragged);
+        labels.add(made.of(id, from, () -> cable(id, way, text, name, dragged)).label());
+    }
+
+    private static MadeLabels.Made cable(
+            String id, Way way, CableText text, @Nullable Rect name, @Nullable Point dragged) {
         TextBlock block = text.block();
         double w = block.width();
         double h = block.height();
-        LineNames.Gap gap = names.get(way.connection().id());
-        Point dragged = cable.get().labelAt();
+        List<TextBlock> narrow = List.of(text.narrow(2), text.narrow(1));
         Spots spots = dragged == null
-                ? spots(way, block, List.of(text.narrow(2), text.narrow(1)), gap == null ? null : gap.rect())
+                ? spots(way, block, narrow, name)
                 : one(new Spot(Rect.of(dragged.xMm(), dragged.yMm(), w, h), Side.RIGHT, 0));
-        String id = cableLabel(way.connection().id());
-        blocks.put(id, List.of(block, text.narrow(2), text.narrow(1)));
-        labels.add(new Label(id, w, h, legs(way.points()), spots, dragged != null));
+        Label label = new Label(id, w, h, legs(way.points()), spots, dragged != null);
+        return new MadeLabels.Made(label, List.of(block, narrow.get(0), narrow.get(1)));
     }
 
     private static Spots one(Spot spot) {
@@ -236,16 +281,28 @@ final class SheetComposer {
         FoundPlace.Proposal proposal = f.proposal();
         if (proposal != null) {
             TextBlock block = ProposalItems.rating(view, f);
-            String id = proposalLabel(f.number());
-            blocks.put(id, List.of(block));
-            List<Side> sides = proposal.standing() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.ABOVE, Side.BELOW);
-            Spots spots = BoxSpots.around(f.target(), sides, block.width(), block.height());
-            labels.add(new Label(id, block.width(), block.height(), f.target(), spots, false));
+            String id = proposalLabel(f);
+            List<@Nullable Object> from = Arrays.asList(f.target(), block, proposal.standing());
+            labels.add(made.of(id, from, () -> proposed(id, f, block, proposal.standing()))
+                    .label());
         }
+        String id = marker(f);
+        labels.add(made.of(id, Arrays.asList(f.target()), () -> marker(id, f)).label());
+    }
+
+    private static MadeLabels.Made proposed(String id, FoundPlace f, TextBlock block, boolean standing) {
+        List<Side> sides = standing ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.ABOVE, Side.BELOW);
+        Spots spots = BoxSpots.around(f.target(), sides, block.width(), block.height());
+        Label label = new Label(id, block.width(), block.height(), f.target(), spots, false);
+        return new MadeLabels.Made(label, List.of(block));
+    }
+
+    private static MadeLabels.Made marker(String id, FoundPlace f) {
         List<Side> sides = List.of(Side.LEFT, Side.RIGHT, Side.ABOVE, Side.BELOW);
         Spots near = BoxSpots.around(f.target().grown(0.3), sides, Marker.WIDTH_MM, Marker.HEIGHT_MM);
         Spots far = BoxSpots.around(f.target().grown(5), sides, Marker.WIDTH_MM, Marker.HEIGHT_MM);
         Spots spots = new Spots.Joined(List.of(near, new Spots.Worse(far, 10)));
-        labels.add(new Label(marker(f.number()), Marker.WIDTH_MM, Marker.HEIGHT_MM, f.target(), spots, false));
+        Label label = new Label(id, Marker.WIDTH_MM, Marker.HEIGHT_MM, f.target(), spots, false);
+        return new MadeLabels.Made(label, List.of());
     }
 }

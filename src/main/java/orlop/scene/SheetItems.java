@@ -97,7 +97,6 @@ final class SheetItems {
     private void cable(Way w) {
         String id = w.connection().id();
         Cable cable = view.drawing().cables().require(id);
-        String system = view.system(w);
         Ink ink = view.lineInk(w);
         List<LineCutter.Cut> cuts = sharedCuts(w);
         LineNames.Gap gap = composed.names().get(id);
@@ -115,9 +114,9 @@ final class SheetItems {
             marks.add(SystemName.text(view.lineName(w), r.centreX(), r.centreY(), ink));
         }
         dotsOf(marks, id, ink, DOT_MM);
-        CableText text = new CableText(view, cable, system);
+        CableText text = composed.cable(id);
         marks.addAll(signs.of(w, cuts, text.conductorCount(), cable.refit() == RefitStatus.TO_BE_REMOVED, ink));
-        items.add(Role.CABLE, id, text.words(), around(w.points()), marks, text.data());
+        items.add(Role.CABLE, id, text.words(), around(w.points()), marks, new OnDemand(text::data));
     }
 
     /** What another line draws at a common terminal. */
@@ -182,8 +181,8 @@ final class SheetItems {
             marks.add(new Mark.Disc(q.x(), q.y(), TAP_MM, ink, null, 0));
         }
         removed(marks, p);
-        ComponentText text = new ComponentText(view, c);
-        items.add(Role.BAR, p.id(), text.words(), p.ink(), marks, text.data());
+        ComponentText text = composed.component(p.id());
+        items.add(Role.BAR, p.id(), text.words(), p.ink(), marks, new OnDemand(text::data));
     }
 
     private void symbol(Placed p) {
@@ -204,14 +203,14 @@ final class SheetItems {
                     pen));
         }
         ends.getOrDefault(p.id(), List.of()).forEach(q -> reach(marks, p.ink(), q, pen));
-        ComponentText text = new ComponentText(view, c);
+        ComponentText text = composed.component(p.id());
         if (!text.inside().isEmpty()) {
             Ink ink = view.ink(c.systems().get(0));
             marks.add(SystemName.text(
                     text.inside(), p.ink().centreX() - 0.8, p.ink().centreY(), ink));
         }
         removed(marks, p);
-        items.add(Role.COMPONENT, p.id(), text.words(), p.ink(), marks, text.data());
+        items.add(Role.COMPONENT, p.id(), text.words(), p.ink(), marks, new OnDemand(text::data));
     }
 
     /** What is to be removed is crossed out, as on drawings of rebuilding (ISO 7518, from memory). */

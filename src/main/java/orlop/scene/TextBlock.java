@@ -66,7 +66,11 @@ record TextBlock(List<Line> lines, double sizeMm) {
     }
 
     double width() {
-        return lines.stream().mapToDouble(l -> l.width(sizeMm)).max().orElse(0);
+        double widest = 0;
+        for (Line l : lines) {
+            widest = Math.max(widest, l.width(sizeMm));
+        }
+        return widest;
     }
 
     double height() {

@@ -2,7 +2,11 @@ package orlop.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +36,25 @@ class QuantityTest {
     })
     void it_is_shown_with_the_digits_of_its_unit(double value, Unit unit, String shown) {
         assertThat(new Quantity(value, unit).text()).isEqualTo(shown);
+    }
+
+    @Test
+    void numbers_of_common_size_are_rounded_like_all_others() {
+        // The reference is decimal arithmetic of the Java library: BigDecimal with rounding half up.
+        Random random = new Random(7);
+        for (int i = 0; i < 200_000; i++) {
+            double digits = random.nextInt(1_000_000) / Math.pow(10, random.nextInt(10));
+            double value = i % 2 == 0 ? digits : (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(12) - 5);
+            Unit unit = Unit.values()[i % Unit.values().length];
+            if (Math.abs(value) >= 1e-9) {
+                BigDecimal exact = BigDecimal.valueOf(value);
+                int whole = Math.max(0, exact.precision() - exact.scale());
+                BigDecimal r = exact.round(new MathContext(Math.max(unit.digits(), whole), RoundingMode.HALF_UP));
+                assertThat(new Quantity(value, unit).number())
+                        .as("%s", value)
+                        .isEqualTo(r.stripTrailingZeros().toPlainString().replace('-', '−'));
+            }
+        }
     }
 
     @Test
