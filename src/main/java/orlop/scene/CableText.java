@@ -1,6 +1,7 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,6 +85,15 @@ final class CableText {
             }
         }
         return TextBlock.of(lines);
+    }
+
+    /** Equal for texts of one cable that say the same. */
+    Object content() {
+        return Arrays.asList(block(), size(), length(), figures(), conductorCount());
+    }
+
+    boolean removed() {
+        return cable.refit() == RefitStatus.TO_BE_REMOVED;
     }
 
     private boolean live() {

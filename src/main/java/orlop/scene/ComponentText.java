@@ -84,9 +84,9 @@ final class ComponentText {
         return all;
     }
 
-    /** Equal for texts of one component that are set alike in any room. */
+    /** Equal for texts of one component that say the same and are set alike in any room. */
     Object content() {
-        return bar() ? block() : List.of(tag(Ink.INK), said());
+        return bar() ? List.of(block(), result()) : List.of(tag(Ink.INK), said(), switching());
     }
 
     /** The tag, underlined where the thing is aboard already. */

@@ -1,10 +1,12 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Point;
 import orlop.layout.Rect;
@@ -13,6 +15,53 @@ import orlop.layout.Rect;
 final class ItemMaker {
     private final List<SceneItem> items = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
+    private final Map<String, Kept> before;
+    private final Map<String, Kept> now = new HashMap<>();
+
+    ItemMaker() {
+        this(Map.of());
+    }
+
+    /** @param before what a maker of the same sheet kept */
+    ItemMaker(Map<String, Kept> before) {
+        this.before = before;
+    }
+
+    /** How a thing is drawn. */
+    record Drawn(String title, Rect bounds, List<Mark> marks) {
+        Drawn {
+            marks = List.copyOf(marks);
+        }
+    }
+
+    /** How a thing is drawn, and what that was made from. */
+    record Kept(List<@Nullable Object> from, Drawn drawn) {}
+
+    /** What serves when the sheet is made the next time, by id. */
+    Map<String, Kept> kept() {
+        return now;
+    }
+
+    /**
+     * Adds an item. It is drawn as before if it is made from the same and nothing has changed around it.
+     *
+     * @param from all that the maker makes it from, comparable
+     * @param unchanged whether what the maker finds around it is the same, too
+     */
+    void add(
+            Role role,
+            String subject,
+            List<@Nullable Object> from,
+            boolean unchanged,
+            Supplier<Drawn> maker,
+            Map<String, String> data) {
+        String id = unique(role, subject);
+        Kept old = unchanged ? before.get(id) : null;
+        Kept kept = old != null && old.from.equals(from) ? old : new Kept(from, maker.get());
+        now.put(id, kept);
+        Drawn d = kept.drawn;
+        items.add(new SceneItem(id, role, subject, d.title, d.bounds, d.marks, data));
+    }
 
     List<SceneItem> items() {
         return items;
@@ -34,7 +83,11 @@ final class ItemMaker {
         for (int i = 0; i < subject.length(); i++) {
             char c = subject.charAt(i);
             boolean safe = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-';
-            s.append(safe ? String.valueOf(c) : "_" + Integer.toHexString(c) + "_");
+            if (safe) {
+                s.append(c);
+            } else {
+                s.append('_').append(Integer.toHexString(c)).append('_');
+            }
         }
         String id = s.toString();
         for (int n = 2; !ids.add(id); n++) {

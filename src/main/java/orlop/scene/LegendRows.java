@@ -85,18 +85,19 @@ final class LegendRows {
 
     private Stream<Cable> cables() {
         return view.ways().values().stream()
-                .flatMap(w -> view.drawing().cables().find(w.connection().id()).stream());
+                .map(view::cable)
+                .flatMap(Stream::ofNullable);
     }
 
     private Stream<Way> links() {
         return view.ways().values().stream()
-                .filter(w -> !view.drawing().cables().contains(w.connection().id()));
+                .filter(w -> !view.isCable(w));
     }
 
     private void systems() {
         Set<String> used = new LinkedHashSet<>();
         view.ways().values().stream()
-                .filter(w -> view.drawing().cables().contains(w.connection().id()))
+                .filter(view::isCable)
                 .filter(w -> !view.protective(w.connection().id()))
                 .forEach(w -> used.add(view.system(w)));
         for (ElectricalSystem s : view.drawing().systems().values()) {

@@ -30,7 +30,7 @@ import orlop.symbols.SymbolLibrary;
  */
 public final class SceneBuilder {
     /** How a sheet was laid out. */
-    private record Laid(Routing routing, SheetComposer.Kept composed) {}
+    private record Laid(Routing routing, SheetComposer.Kept composed, Joints joints, Map<String, ItemMaker.Kept> items) {}
 
     private final SymbolLibrary library;
     private final Placing placing;
@@ -79,10 +79,11 @@ public final class SceneBuilder {
         List<FoundPlace> found = FoundPlace.all(view, frame.drawable());
         SheetComposer.Composed composed =
                 new SheetComposer(view, frame, placing, found, before == null ? null : before.composed()).compose();
-        laid.put(sheet.id(), new Laid(routing, composed.kept()));
-        ItemMaker items = new ItemMaker();
+        ItemMaker items = new ItemMaker(before == null ? Map.of() : before.items());
+        Joints joints = Joints.of(view, before == null ? null : before.joints());
         List<Scene> more = paper(items, view, frame, found, composed);
-        new SheetItems(view, composed, found, items).draw();
+        new SheetItems(view, composed, joints, found, items).draw();
+        laid.put(sheet.id(), new Laid(routing, composed.kept(), joints, items.kept()));
         List<Scene> pages = new ArrayList<>();
         pages.add(new Scene(
                 sheet.id(),

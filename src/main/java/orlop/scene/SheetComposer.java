@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
@@ -65,6 +64,7 @@ final class SheetComposer {
      * What was found.
      *
      * @param kept the places, how they were found and what is put there
+     * @param moved where the sheet is no longer as it was when it was composed the last time; null for everywhere
      * @param names by cable, the gap for its system's name
      * @param labeller knows what lies where
      * @param cables by tag
@@ -72,6 +72,7 @@ final class SheetComposer {
      */
     record Composed(
             Kept kept,
+            @Nullable List<Rect> moved,
             Map<String, LineNames.Gap> names,
             Labeller labeller,
             Map<String, CableText> cables,
@@ -86,6 +87,11 @@ final class SheetComposer {
 
         ComponentText component(String tag) {
             return Objects.requireNonNull(components.get(tag));
+        }
+
+        /** Whether nothing near this has changed since the sheet was composed the last time. */
+        boolean unchanged(Rect r) {
+            return moved != null && moved.stream().noneMatch(r::touches);
         }
 
         /** The block that was put at this place: which of a label's blocks was taken shows in the height of the place. */
@@ -138,7 +144,8 @@ final class SheetComposer {
         ways.sort(Comparator.comparingDouble(Far::lengthMm));
         ways.forEach(w -> cable(labels, w.way));
         Labelling labelling = labeller.place(labels, before == null ? null : before.labelling);
-        return new Composed(new Kept(labelling, made), names, labeller, cables, components);
+        List<Rect> moved = before == null ? null : labelling.changes(before.labelling);
+        return new Composed(new Kept(labelling, made), moved, names, labeller, cables, components);
     }
 
     private static double length(Way w) {
@@ -158,8 +165,7 @@ final class SheetComposer {
             }
         }
         for (Way w : view.ways().values()) {
-            boolean cable = view.drawing().cables().contains(w.connection().id());
-            labeller.line(w.connection().id(), w.points(), cable ? CABLE_MM : LINK_MM);
+            labeller.line(w.connection().id(), w.points(), view.isCable(w) ? CABLE_MM : LINK_MM);
         }
         for (FoundPlace f : found) {
             if (f.proposal() != null) {
@@ -175,7 +181,7 @@ final class SheetComposer {
 
     private void lineNames() {
         for (Way w : view.ways().values()) {
-            if (view.drawing().cables().contains(w.connection().id())) {
+            if (view.isCable(w)) {
                 String name = view.lineName(w);
                 LineNames.find(w.connection().id(), w.points(), SystemName.width(name), SystemName.height(), labeller)
                         .ifPresent(g -> {
@@ -222,15 +228,15 @@ final class SheetComposer {
     }
 
     private void cable(List<Label> labels, Way way) {
-        Optional<Cable> cable = view.drawing().cables().find(way.connection().id());
-        if (cable.isEmpty()) {
+        Cable cable = view.cable(way);
+        if (cable == null) {
             return;
         }
-        CableText text = new CableText(view, cable.get(), view.system(way));
-        cables.put(cable.get().id(), text);
+        CableText text = new CableText(view, cable, view.system(way));
+        cables.put(cable.id(), text);
         LineNames.Gap gap = names.get(way.connection().id());
         Rect name = gap == null ? null : gap.rect();
-        Point dragged = cable.get().labelAt();
+        Point dragged = cable.labelAt();
         String id = cableLabel(way.connection().id());
         List<@Nullable Object> from = Arrays.asList(way.points(), text.block(), name, dragged);
         labels.add(made.of(id, from, () -> cable(id, way, text, name, dragged)).label());

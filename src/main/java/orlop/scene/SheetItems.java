@@ -1,10 +1,11 @@
 package orlop.scene;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import orlop.drawing.Cable;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Kind;
 import orlop.drawing.Message;
@@ -28,52 +29,48 @@ final class SheetItems {
     private static final double THIN_MM = 0.25;
     private static final double NUMBER_MM = 1.5;
 
+    /** How far from its line the signs of a cable may reach, and look. */
+    private static final double SIGNS_MM = 5;
+
     private final SheetView view;
     private final SheetComposer.Composed composed;
     private final List<FoundPlace> found;
     private final ItemMaker items;
     private final LineSigns signs;
-    private final Map<String, List<Point>> dots = new LinkedHashMap<>();
-    private final Map<String, Junctions.Shared> shared;
-    private final Map<String, List<Port>> ends = new LinkedHashMap<>();
+    private final Joints joints;
+    private final Map<String, List<LineCutter.Cut>> proposed = new HashMap<>();
 
-    SheetItems(SheetView view, SheetComposer.Composed composed, List<FoundPlace> found, ItemMaker items) {
+    SheetItems(
+            SheetView view, SheetComposer.Composed composed, Joints joints, List<FoundPlace> found, ItemMaker items) {
         this.view = view;
         this.composed = composed;
+        this.joints = joints;
         this.found = found;
         this.items = items;
         this.signs = new LineSigns(composed);
-        List<Way> ordered = new ArrayList<>();
-        view.ways().values().stream().filter(this::isCable).forEach(ordered::add);
-        view.ways().values().stream().filter(w -> !isCable(w)).forEach(ordered::add);
-        shared = Junctions.shared(ordered);
-        for (Way w : view.ways().values()) {
-            for (Port q : List.of(w.start(), w.end())) {
-                ends.computeIfAbsent(q.terminal().component(), k -> new ArrayList<>())
-                        .add(q);
+        for (FoundPlace f : found) {
+            FoundPlace.Proposal p = f.proposal();
+            if (p != null) {
+                List<LineCutter.Cut> cuts = proposed.computeIfAbsent(p.cable(), k -> new ArrayList<>());
+                if (cuts.stream().noneMatch(c -> overlap(c, p.cut()))) {
+                    cuts.add(p.cut());
+                }
             }
         }
-        Junctions.dots(view.ways().values(), view.placed().values())
-                .forEach((p, id) ->
-                        dots.computeIfAbsent(id, k -> new ArrayList<>()).add(p));
     }
 
     void draw() {
-        view.ways().values().stream().filter(w -> !isCable(w)).forEach(this::link);
-        view.ways().values().stream().filter(this::isCable).forEach(this::cable);
+        view.ways().values().stream().filter(w -> !view.isCable(w)).forEach(this::link);
+        view.ways().values().stream().filter(view::isCable).forEach(this::cable);
         view.placed().values().stream().filter(p -> p.bar() != null).forEach(this::bar);
         view.placed().values().stream().filter(p -> p.bar() == null).forEach(this::symbol);
         ProposalItems.draw(items, view, found, composed);
         view.placed().values().forEach(p -> label(p.id(), SheetComposer.componentLabel(p.id())));
         view.ways().values().stream()
-                .filter(this::isCable)
+                .filter(view::isCable)
                 .forEach(w -> label(
                         w.connection().id(),
                         SheetComposer.cableLabel(w.connection().id())));
-    }
-
-    private boolean isCable(Way w) {
-        return view.drawing().cables().contains(w.connection().id());
     }
 
     private void link(Way w) {
@@ -85,7 +82,7 @@ final class SheetItems {
         for (List<Point> piece : LineCutter.cut(w.points(), sharedCuts(w))) {
             marks.add(new Mark.Line(piece, SheetComposer.LINK_MM, Mark.Dash.SOLID, false, ink));
         }
-        dotsOf(marks, id, ink, DOT_MM);
+        dotsOf(marks, w, ink);
         String title = view.words()
                 .text(Message.of(
                         "scene.link",
@@ -96,33 +93,48 @@ final class SheetItems {
 
     private void cable(Way w) {
         String id = w.connection().id();
-        Cable cable = view.drawing().cables().require(id);
-        Ink ink = view.lineInk(w);
-        List<LineCutter.Cut> cuts = sharedCuts(w);
+        CableText text = composed.cable(id);
         LineNames.Gap gap = composed.names().get(id);
-        boolean nameCut = gap != null && proposals(id).stream().anyMatch(c -> overlap(c, cut(w, gap)));
-        if (gap != null && !nameCut) {
+        Ink ink = view.lineInk(w);
+        List<LineCutter.Cut> proposals = proposed.getOrDefault(id, List.of());
+        Rect around = around(w.points());
+        List<@Nullable Object> from = Arrays.asList(
+                w, view.cable(w), ink, gap, proposals, joints.shared(w), joints.dots(w), view.lineName(w), text.content());
+        boolean unchanged = composed.unchanged(around.grown(SIGNS_MM));
+        items.add(
+                Role.CABLE,
+                id,
+                from,
+                unchanged,
+                () -> new ItemMaker.Drawn(text.words(), around, cableMarks(w, text, gap, ink, proposals)),
+                new OnDemand(text::data));
+    }
+
+    private List<Mark> cableMarks(
+            Way w, CableText text, LineNames.@Nullable Gap gap, Ink ink, List<LineCutter.Cut> proposals) {
+        List<LineCutter.Cut> cuts = sharedCuts(w);
+        boolean named = gap != null && proposals.stream().noneMatch(c -> overlap(c, cut(w, gap)));
+        if (gap != null && named) {
             cuts.add(cut(w, gap));
         }
-        cuts.addAll(proposals(id));
+        cuts.addAll(proposals);
         List<Mark> marks = new ArrayList<>();
         for (List<Point> piece : LineCutter.cut(w.points(), cuts)) {
             marks.add(new Mark.Line(piece, SheetComposer.CABLE_MM, Mark.Dash.SOLID, false, ink));
         }
-        if (gap != null && !nameCut) {
+        if (gap != null && named) {
             Rect r = gap.rect();
             marks.add(SystemName.text(view.lineName(w), r.centreX(), r.centreY(), ink));
         }
-        dotsOf(marks, id, ink, DOT_MM);
-        CableText text = composed.cable(id);
-        marks.addAll(signs.of(w, cuts, text.conductorCount(), cable.refit() == RefitStatus.TO_BE_REMOVED, ink));
-        items.add(Role.CABLE, id, text.words(), around(w.points()), marks, new OnDemand(text::data));
+        dotsOf(marks, w, ink);
+        marks.addAll(signs.of(w, cuts, text.conductorCount(), text.removed(), ink));
+        return marks;
     }
 
     /** What another line draws at a common terminal. */
     private List<LineCutter.Cut> sharedCuts(Way w) {
         List<LineCutter.Cut> cuts = new ArrayList<>();
-        Junctions.Shared s = shared.get(w.connection().id());
+        Junctions.Shared s = joints.shared(w);
         if (s != null && s.startMm() > 0) {
             cuts.add(new LineCutter.Cut(0, 0, s.startMm()));
         }
@@ -138,17 +150,6 @@ final class SheetItems {
         return a.leg() == b.leg() && a.from() < b.to() && b.from() < a.to();
     }
 
-    private List<LineCutter.Cut> proposals(String cable) {
-        List<LineCutter.Cut> cuts = new ArrayList<>();
-        for (FoundPlace f : found) {
-            FoundPlace.Proposal p = f.proposal();
-            if (p != null && p.cable().equals(cable) && cuts.stream().noneMatch(c -> overlap(c, p.cut()))) {
-                cuts.add(p.cut());
-            }
-        }
-        return cuts;
-    }
-
     private static LineCutter.Cut cut(Way w, LineNames.Gap gap) {
         Point a = w.points().get(gap.leg());
         Rect r = gap.rect();
@@ -158,9 +159,9 @@ final class SheetItems {
         return new LineCutter.Cut(gap.leg(), Math.min(first, last), Math.max(first, last));
     }
 
-    private void dotsOf(List<Mark> marks, String way, Ink ink, double radius) {
-        for (Point p : dots.getOrDefault(way, List.of())) {
-            marks.add(new Mark.Disc(p.xMm(), p.yMm(), radius, ink, null, 0));
+    private void dotsOf(List<Mark> marks, Way way, Ink ink) {
+        for (Point p : joints.dots(way)) {
+            marks.add(new Mark.Disc(p.xMm(), p.yMm(), DOT_MM, ink, null, 0));
         }
     }
 
@@ -169,28 +170,52 @@ final class SheetItems {
         if (bar == null) {
             return;
         }
-        Component c = p.component();
-        Ink ink = view.deadComponent(p.id()) ? Ink.DEAD : view.ink(c.systems().get(0));
+        ComponentText text = composed.component(p.id());
+        boolean dead = view.deadComponent(p.id());
+        Ink ink = dead ? Ink.DEAD : view.ink(p.component().systems().get(0));
+        List<@Nullable Object> from = Arrays.asList(p, ink, joints.ends(p), text.content());
+        items.add(
+                Role.BAR,
+                p.id(),
+                from,
+                true,
+                () -> new ItemMaker.Drawn(text.words(), p.ink(), barMarks(p, bar, ink, dead ? Ink.DEAD : Ink.INK)),
+                new OnDemand(text::data));
+    }
+
+    private List<Mark> barMarks(Placed p, Rect bar, Ink ink, Ink box) {
         List<Mark> marks = new ArrayList<>();
         if (!bar.equals(p.ink())) {
-            marks.add(new Mark.Box(
-                    p.ink(), null, view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK, THIN_MM, Mark.Dash.SOLID));
+            marks.add(new Mark.Box(p.ink(), null, box, THIN_MM, Mark.Dash.SOLID));
         }
         marks.add(new Mark.Box(bar, ink, null, 0, Mark.Dash.SOLID));
-        for (Port q : ends.getOrDefault(p.id(), List.of())) {
+        for (Port q : joints.ends(p)) {
             marks.add(new Mark.Disc(q.x(), q.y(), TAP_MM, ink, null, 0));
         }
         removed(marks, p);
-        ComponentText text = composed.component(p.id());
-        items.add(Role.BAR, p.id(), text.words(), p.ink(), marks, new OnDemand(text::data));
+        return marks;
     }
 
     private void symbol(Placed p) {
         Component c = p.component();
-        List<Mark> marks = new ArrayList<>();
+        ComponentText text = composed.component(p.id());
         Ink pen = c.kind() == Kind.PROTECTIVE_EARTH_BAR
                 ? Ink.PROTECTIVE
                 : view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK;
+        Ink ink = view.ink(c.systems().get(0));
+        List<@Nullable Object> from = Arrays.asList(p, pen, ink, joints.ends(p), text.inside(), text.content());
+        items.add(
+                Role.COMPONENT,
+                p.id(),
+                from,
+                true,
+                () -> new ItemMaker.Drawn(text.words(), p.ink(), symbolMarks(p, text, pen, ink)),
+                new OnDemand(text::data));
+    }
+
+    private List<Mark> symbolMarks(Placed p, ComponentText text, Ink pen, Ink ink) {
+        Component c = p.component();
+        List<Mark> marks = new ArrayList<>();
         if (p.symbol().isEmpty()) {
             manyEnds(marks, p, pen);
         } else {
@@ -202,15 +227,13 @@ final class SheetItems {
                     c.place().mirrored(),
                     pen));
         }
-        ends.getOrDefault(p.id(), List.of()).forEach(q -> reach(marks, p.ink(), q, pen));
-        ComponentText text = composed.component(p.id());
+        joints.ends(p).forEach(q -> reach(marks, p.ink(), q, pen));
         if (!text.inside().isEmpty()) {
-            Ink ink = view.ink(c.systems().get(0));
             marks.add(SystemName.text(
                     text.inside(), p.ink().centreX() - 0.8, p.ink().centreY(), ink));
         }
         removed(marks, p);
-        items.add(Role.COMPONENT, p.id(), text.words(), p.ink(), marks, new OnDemand(text::data));
+        return marks;
     }
 
     /** What is to be removed is crossed out, as on drawings of rebuilding (ISO 7518, from memory). */
@@ -257,15 +280,28 @@ final class SheetItems {
         if (block == null || put == null) {
             return;
         }
+        boolean line = view.ways().containsKey(subject);
+        items.add(
+                Role.LABEL,
+                subject,
+                Arrays.asList(put, block, line),
+                true,
+                () -> new ItemMaker.Drawn(
+                        view.words().text(Message.of("scene.label", block.words())),
+                        put.rect(),
+                        labelMarks(put, block, line)),
+                Map.of());
+    }
+
+    private static List<Mark> labelMarks(Label.Put put, TextBlock block, boolean line) {
         List<Mark> marks = new ArrayList<>();
         leader(marks, put, 0.18, Ink.QUIET);
         Label.Leader m = put.leader();
-        if (m != null && view.ways().containsKey(subject)) {
+        if (m != null && line) {
             marks.add(new Mark.Disc(m.x2(), m.y2(), LEADER_DOT_MM, Ink.QUIET, null, 0)); // which line is meant
         }
         marks.addAll(block.marks(put.rect(), put.side()));
-        String title = view.words().text(Message.of("scene.label", block.words()));
-        items.add(Role.LABEL, subject, title, put.rect(), marks, Map.of());
+        return marks;
     }
 
     static void leader(List<Mark> marks, Label.Put put, double width, Ink ink) {

@@ -1,6 +1,7 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,16 @@ record SheetView(
         Map<String, Placed> placed,
         Map<String, Way> ways,
         Map<String, Ink> inks,
-        Map<String, List<String>> drawnOver) {
+        Map<String, List<String>> drawnOver,
+        Map<String, Line> cables) {
+
+    /** A cable among the ways, and what is known of it. */
+    private record Line(Cable cable, @Nullable CableResult result) {
+        boolean protective() {
+            return cable.conductors() == Conductors.PE
+                    || (cable.conductors() == null && result != null && result.conductors() == Conductors.PE);
+        }
+    }
 
     /** @param room where the drawing may lie */
     static SheetView of(SceneRequest request, List<Placed> placed, Map<String, Way> ways, Rect room) {
@@ -40,7 +50,26 @@ record SheetView(
         for (ElectricalSystem s : request.drawing().systems().values()) {
             inks.put(s.id(), Ink.system(i++));
         }
-        return new SheetView(request.withFindings(found), byId, ways, inks, drawnOver);
+        Map<String, Line> cables = new HashMap<>();
+        for (String id : ways.keySet()) {
+            Cable c = request.drawing().cables().get(id);
+            if (c != null) {
+                cables.put(id, new Line(c, request.results().cables().get(id)));
+            }
+        }
+        return new SheetView(request.withFindings(found), byId, ways, inks, drawnOver, cables);
+    }
+
+    /** Whether a way is a cable and no link. */
+    boolean isCable(Way way) {
+        return cables.containsKey(way.connection().id());
+    }
+
+    /** The cable of a way; null if that is a link. */
+    @Nullable
+    Cable cable(Way way) {
+        Line l = cables.get(way.connection().id());
+        return l == null ? null : l.cable;
     }
 
     Drawing drawing() {
@@ -62,13 +91,10 @@ record SheetView(
         return p == null ? "" : p.component().systemOf(way.connection().from().terminal());
     }
 
-    /** Whether a cable is a protective or bonding conductor. */
+    /** Whether a cable of this sheet is a protective or bonding conductor. */
     boolean protective(String cable) {
-        Cable c = drawing().cables().get(cable);
-        CableResult r = result(cable);
-        return c != null
-                && (c.conductors() == Conductors.PE
-                        || (c.conductors() == null && r != null && r.conductors() == Conductors.PE));
+        Line l = cables.get(cable);
+        return l != null && l.protective();
     }
 
     /** Whether a component belongs to protective conductors alone: nothing feeds it, so it is never called dead. */
@@ -101,7 +127,8 @@ record SheetView(
 
     @Nullable
     CableResult result(String cable) {
-        return request.results().cables().get(cable);
+        Line l = cables.get(cable);
+        return l == null ? request.results().cables().get(cable) : l.result;
     }
 
     /** Whether a component is known to be dead in what is shown. */

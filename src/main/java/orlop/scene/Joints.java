@@ -1,0 +1,64 @@
+package orlop.scene;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import orlop.drawing.Point;
+import orlop.layout.Junctions;
+import orlop.layout.Placed;
+import orlop.layout.Port;
+import orlop.layout.Way;
+
+/** Where the lines of a sheet meet one another and their components. Not changed once made. */
+final class Joints {
+    private final Map<String, Way> ways;
+    private final List<String> order = new ArrayList<>();
+    private final Map<String, Junctions.Shared> shared;
+    private final Map<String, List<Port>> ends = new HashMap<>();
+    private final Map<String, List<Point>> dots = new HashMap<>();
+
+    private Joints(SheetView view, List<Way> ordered) {
+        this.ways = view.ways();
+        ordered.forEach(w -> order.add(w.connection().id()));
+        shared = Junctions.shared(ordered);
+        for (Way w : ways.values()) {
+            for (Port q : List.of(w.start(), w.end())) {
+                ends.computeIfAbsent(q.terminal().component(), k -> new ArrayList<>())
+                        .add(q);
+            }
+        }
+        Junctions.dots(ways.values(), view.placed().values())
+                .forEach((p, id) ->
+                        dots.computeIfAbsent(id, k -> new ArrayList<>()).add(p));
+    }
+
+    /** @param last those of the sheet when it was made last, which are taken again if its ways are the same; null if none */
+    @SuppressWarnings("ReferenceEquality") // ways that are the very same were found among the same components
+    static Joints of(SheetView view, @Nullable Joints last) {
+        List<Way> ordered = new ArrayList<>();
+        view.ways().values().stream().filter(view::isCable).forEach(ordered::add);
+        view.ways().values().stream().filter(w -> !view.isCable(w)).forEach(ordered::add);
+        boolean same = last != null
+                && last.ways == view.ways()
+                && last.order.equals(
+                        ordered.stream().map(w -> w.connection().id()).toList());
+        return same ? last : new Joints(view, ordered);
+    }
+
+    /** How much of a way others draw; null if nothing. */
+    Junctions.@Nullable Shared shared(Way way) {
+        return shared.get(way.connection().id());
+    }
+
+    /** The ends of lines at a component. */
+    List<Port> ends(Placed p) {
+        return ends.getOrDefault(p.id(), List.of());
+    }
+
+    /** The dots that a way draws. */
+    List<Point> dots(Way way) {
+        return dots.getOrDefault(way.connection().id(), List.of());
+    }
+}
