@@ -44,6 +44,7 @@ final class Decisions {
     private final @Nullable Decisions before;
     /** Labels that are not as they were, that were not there or that are no longer. */
     private final Set<String> others = new HashSet<>();
+
     private final Changes changes = new Changes();
     private final List<Map<String, Decision>> stages = new ArrayList<>();
     private final Map<String, Far> far = new HashMap<>();

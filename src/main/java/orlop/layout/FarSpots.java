@@ -55,6 +55,11 @@ final class FarSpots {
      * none if the sheet is full.
      */
     Optional<Label.Put> find() {
+        double reach = RINGS * STEP_MM + Math.max(width, height);
+        if (!label.target().grown(reach).overlaps(ground.area())) {
+            seen.add(label.target().grown(reach)); // it lies beside the sheet
+            return Optional.empty();
+        }
         Found best = whole();
         if (best == null) {
             Set<List<Double>> sizes = new LinkedHashSet<>();

@@ -14,14 +14,14 @@ import orlop.layout.Way;
 /** Where the lines of a sheet meet one another and their components. Not changed once made. */
 final class Joints {
     private final Map<String, Way> ways;
-    private final List<String> order = new ArrayList<>();
+    private final List<String> order;
     private final Map<String, Junctions.Shared> shared;
     private final Map<String, List<Port>> ends = new HashMap<>();
     private final Map<String, List<Point>> dots = new HashMap<>();
 
-    private Joints(SheetView view, List<Way> ordered) {
+    private Joints(SheetView view, List<Way> ordered, List<String> order) {
         this.ways = view.ways();
-        ordered.forEach(w -> order.add(w.connection().id()));
+        this.order = order;
         shared = Junctions.shared(ordered);
         for (Way w : ways.values()) {
             for (Port q : List.of(w.start(), w.end())) {
@@ -40,11 +40,11 @@ final class Joints {
         List<Way> ordered = new ArrayList<>();
         view.ways().values().stream().filter(view::isCable).forEach(ordered::add);
         view.ways().values().stream().filter(w -> !view.isCable(w)).forEach(ordered::add);
-        boolean same = last != null
-                && last.ways == view.ways()
-                && last.order.equals(
-                        ordered.stream().map(w -> w.connection().id()).toList());
-        return same ? last : new Joints(view, ordered);
+        List<String> order = ordered.stream().map(w -> w.connection().id()).toList();
+        if (last != null && last.ways == view.ways() && last.order.equals(order)) {
+            return last;
+        }
+        return new Joints(view, ordered, order);
     }
 
     /** How much of a way others draw; null if nothing. */

@@ -84,14 +84,11 @@ final class LegendRows {
     }
 
     private Stream<Cable> cables() {
-        return view.ways().values().stream()
-                .map(view::cable)
-                .flatMap(Stream::ofNullable);
+        return view.ways().values().stream().map(view::cable).flatMap(Stream::ofNullable);
     }
 
     private Stream<Way> links() {
-        return view.ways().values().stream()
-                .filter(w -> !view.isCable(w));
+        return view.ways().values().stream().filter(w -> !view.isCable(w));
     }
 
     private void systems() {

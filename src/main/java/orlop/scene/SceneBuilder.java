@@ -30,7 +30,8 @@ import orlop.symbols.SymbolLibrary;
  */
 public final class SceneBuilder {
     /** How a sheet was laid out. */
-    private record Laid(Routing routing, SheetComposer.Kept composed, Joints joints, Map<String, ItemMaker.Kept> items) {}
+    private record Laid(
+            Routing routing, SheetComposer.Kept composed, Joints joints, Map<String, ItemMaker.Kept> items) {}
 
     private final SymbolLibrary library;
     private final Placing placing;

@@ -46,8 +46,7 @@ final class SheetComposer {
     private final Map<String, LineNames.Gap> names = new HashMap<>();
 
     /** @param before how this sheet was composed the last time; null if it was not */
-    SheetComposer(
-            SheetView view, SheetFrame frame, Placing placing, List<FoundPlace> found, @Nullable Kept before) {
+    SheetComposer(SheetView view, SheetFrame frame, Placing placing, List<FoundPlace> found, @Nullable Kept before) {
         this.view = view;
         this.placing = placing;
         this.found = found;

@@ -99,7 +99,15 @@ final class SheetItems {
         List<LineCutter.Cut> proposals = proposed.getOrDefault(id, List.of());
         Rect around = around(w.points());
         List<@Nullable Object> from = Arrays.asList(
-                w, view.cable(w), ink, gap, proposals, joints.shared(w), joints.dots(w), view.lineName(w), text.content());
+                w,
+                view.cable(w),
+                ink,
+                gap,
+                proposals,
+                joints.shared(w),
+                joints.dots(w),
+                view.lineName(w),
+                text.content());
         boolean unchanged = composed.unchanged(around.grown(SIGNS_MM));
         items.add(
                 Role.CABLE,
