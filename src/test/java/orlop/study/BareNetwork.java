@@ -165,10 +165,8 @@ final class BareNetwork {
 
     private boolean hasLead(Component inlet) {
         TerminalRef outside = new TerminalRef(inlet.id(), "2");
-        return drawing.cables().stream()
-                        .anyMatch(w -> w.from().equals(outside) || w.to().equals(outside))
-                || drawing.links().stream()
-                        .anyMatch(l -> l.from().equals(outside) || l.to().equals(outside));
+        return drawing.cables().stream().anyMatch(w -> w.from().equals(outside) || w.to().equals(outside))
+                || drawing.links().stream().anyMatch(l -> l.from().equals(outside) || l.to().equals(outside));
     }
 
     /** What an inverter ever gives: its fault current as stated, else twice its rating (engineering estimate). */
