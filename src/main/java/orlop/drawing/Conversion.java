@@ -137,20 +137,6 @@ public sealed interface Conversion extends Particulars
             this(ratedVa, efficiency, idleW, chargeA, transferA, surgeVa, faultA, faultHoldS, Phase.ALL, null);
         }
 
-        /** One whose efficiency does not follow its load. */
-        public InverterCharger(
-                @Nullable Double ratedVa,
-                double efficiency,
-                double idleW,
-                @Nullable Double chargeA,
-                @Nullable Double transferA,
-                @Nullable Double surgeVa,
-                @Nullable Double faultA,
-                @Nullable Double faultHoldS,
-                Phase phase) {
-            this(ratedVa, efficiency, idleW, chargeA, transferA, surgeVa, faultA, faultHoldS, phase, null);
-        }
-
         static InverterCharger defaults() {
             return new InverterCharger(null, 0.9, 0, null, null, null, null, null);
         }
@@ -192,17 +178,6 @@ public sealed interface Conversion extends Particulars
         public Charger(
                 @Nullable Double ratedA, @Nullable Double setV, double efficiency, double idleW, boolean selfLimiting) {
             this(ratedA, setV, efficiency, idleW, selfLimiting, Phase.ALL, null);
-        }
-
-        /** One whose efficiency does not follow its load. */
-        public Charger(
-                @Nullable Double ratedA,
-                @Nullable Double setV,
-                double efficiency,
-                double idleW,
-                boolean selfLimiting,
-                Phase phase) {
-            this(ratedA, setV, efficiency, idleW, selfLimiting, phase, null);
         }
 
         static Charger defaults() {
@@ -297,18 +272,8 @@ public sealed interface Conversion extends Particulars
             notNegative(idleW, "idleW");
         }
 
-        /** One whose efficiency does not follow its load. */
-        public ChargeController(
-                @Nullable Double ratedA,
-                @Nullable Double maxInputV,
-                @Nullable Double setV,
-                double efficiency,
-                double idleW) {
-            this(ratedA, maxInputV, setV, efficiency, idleW, null);
-        }
-
         static ChargeController defaults() {
-            return new ChargeController(null, null, null, 0.97, 0);
+            return new ChargeController(null, null, null, 0.97, 0, null);
         }
 
         @Override
@@ -381,13 +346,8 @@ public sealed interface Conversion extends Particulars
             notNegative(idleW, "idleW");
         }
 
-        /** One whose efficiency does not follow its load. */
-        public FrequencyConverter(@Nullable Double ratedVa, double efficiency, double idleW) {
-            this(ratedVa, efficiency, idleW, null);
-        }
-
         static FrequencyConverter defaults() {
-            return new FrequencyConverter(null, 0.95, 0);
+            return new FrequencyConverter(null, 0.95, 0, null);
         }
 
         @Override

@@ -203,7 +203,12 @@ final class Gatherer {
                 calculated ? (Double) sizing.designA(i) : null,
                 rating == null || areaOpen ? null : (Double) rating.amps(),
                 rating != null && !areaOpen && rating.fromMemory(),
-                live ? (Double) (contracted ? w.conductorC(rating, amps) : operation.conductorC(i)) : null,
+                live
+                        ? (Double)
+                                (contracted && !Double.isNaN(amps)
+                                        ? w.conductorC(rating, amps)
+                                        : operation.conductorC(i))
+                        : null,
                 dropV,
                 dropV == null || !(nominalV > 0) ? null : (Double) (100 * dropV / nominalV),
                 far < 0 ? null : percentFromSource(far, nominalV),

@@ -44,13 +44,19 @@ final class TerminalFigures {
         for (int e = 0; e < network.connections().size(); e++) {
             Connection c = network.connections().get(e);
             if (c.device() != null) {
-                int of = number(c.a());
-                if (connectionsOf.get(of).isEmpty()) {
-                    connectionsOf.set(of, new ArrayList<>(1));
-                }
-                connectionsOf.get(of).add(e);
+                add(e, number(c.a()));
+            }
+            if (c.kind() == Connection.Kind.SHEET) { // one component at each end
+                add(e, number(c.b()));
             }
         }
+    }
+
+    private void add(int connection, int component) {
+        if (connectionsOf.get(component).isEmpty()) {
+            connectionsOf.set(component, new ArrayList<>(1));
+        }
+        connectionsOf.get(component).add(connection);
     }
 
     int number(int pin) {

@@ -138,6 +138,25 @@ class SamplesTest {
         }
     }
 
+    /** What leaves a sheet by one half of a pair arrives on the other (Kirchhoff). */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void both_halves_of_a_sheet_link_carry_the_same_current(String sample) {
+        Drawing d = drawing(sample);
+        for (Results r : open(sample).study().byCondition().values()) {
+            for (Component c : d.components().values()) {
+                if (c.particulars() instanceof Distribution.SheetLink link) {
+                    var here = r.components().get(c.id()).terminals().get(0).currentA();
+                    var there =
+                            r.components().get(link.mate()).terminals().get(0).currentA();
+                    assertThat(here).as(c.id() + ", " + r.condition()).isEqualTo(there);
+                    assertThat(here == null)
+                            .isEqualTo(!r.components().get(c.id()).live());
+                }
+            }
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("samples")
     void has_an_operating_point_in_every_condition(String sample) {

@@ -17,8 +17,6 @@ import javax.swing.JPopupMenu;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.desk.NoteEdits;
@@ -31,20 +29,10 @@ import orlop.drawing.TerminalRef;
 
 /** Arranging, locking, notes, several at once: with made-up mouse events and answers, without a screen. */
 @Timeout(60)
-class ArrangeBenchTest {
-    private final Drawing start = TestBoat.drawing();
+class ArrangeBenchTest extends OnBench {
 
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private HeadlessBench on;
-
-    @BeforeEach
-    void open() throws Exception {
-        on = HeadlessBench.open(start);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
+    ArrangeBenchTest() {
+        super(TestBoat.drawing());
     }
 
     private SheetCanvas canvas() {

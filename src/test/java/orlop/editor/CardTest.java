@@ -3,26 +3,13 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Set;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import orlop.desk.Same;
-import orlop.drawing.Drawing;
 
-class CardTest {
-    private final Drawing start = TestBoat.drawing();
+class CardTest extends OnBench {
 
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private HeadlessBench on;
-
-    @BeforeEach
-    void open() throws Exception {
-        on = HeadlessBench.open(start);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
+    CardTest() {
+        super(TestBoat.drawing());
     }
 
     @Test

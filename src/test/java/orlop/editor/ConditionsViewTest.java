@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import javax.swing.JTable;
 import javax.swing.JToggleButton;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -14,21 +13,15 @@ import orlop.drawing.OperatingCondition;
 
 /** The table of operating conditions in the window. */
 @Timeout(60)
-class ConditionsViewTest {
-    private final Drawing start = TestBoat.drawing();
+class ConditionsViewTest extends OnBench {
 
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private HeadlessBench on;
+    ConditionsViewTest() {
+        super(TestBoat.drawing());
+    }
 
     @BeforeEach
     void open() throws Exception {
-        on = HeadlessBench.open(start);
         on.run(CommandId.SHOW_CONDITIONS);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
     }
 
     private Drawing drawing() {

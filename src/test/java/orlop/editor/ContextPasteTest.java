@@ -5,28 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Set;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.desk.Same;
-import orlop.drawing.Drawing;
 import orlop.drawing.Point;
 
 @Timeout(60)
 @SuppressWarnings("NullAway") // a null fails the test
-class ContextPasteTest {
-    private final Drawing start = TestBoat.drawing();
-    private HeadlessBench on;
-
-    @BeforeEach
-    void open() throws Exception {
-        on = HeadlessBench.open(start);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
+class ContextPasteTest extends OnBench {
+    ContextPasteTest() {
+        super(TestBoat.drawing());
     }
 
     @Test

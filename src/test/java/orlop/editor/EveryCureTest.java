@@ -5,33 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.desk.Same;
 import orlop.desk.Sample;
-import orlop.drawing.Drawing;
 import orlop.drawing.Soundness;
 import orlop.findings.Cure;
 import orlop.findings.Finding;
 
 /** Every cure of the first sketch: it is done by its button's own way, studied again, and taken back. */
 @Timeout(300)
-class EveryCureTest {
-    private final Drawing start = Sample.of("pilot-cutter-first-sketch");
+class EveryCureTest extends OnBench {
 
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private HeadlessBench on;
-
-    @BeforeEach
-    void open() throws Exception {
-        on = HeadlessBench.open(start);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
+    EveryCureTest() {
+        super(Sample.of("pilot-cutter-first-sketch"));
     }
 
     private List<Finding> findings() {

@@ -6,25 +6,14 @@ import java.util.Objects;
 import java.util.Set;
 import javax.swing.JTable;
 import javax.swing.JTextField;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 @Timeout(60)
 @SuppressWarnings("NullAway") // a null fails the test
-class FoldOutTest {
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private HeadlessBench on;
-
-    @BeforeEach
-    void open() throws Exception {
-        on = HeadlessBench.open(TestBoat.drawing());
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
+class FoldOutTest extends OnBench {
+    FoldOutTest() {
+        super(TestBoat.drawing());
     }
 
     private void run(CommandId id) throws Exception {

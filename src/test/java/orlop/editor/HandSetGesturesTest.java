@@ -10,8 +10,6 @@ import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.drawing.Cable;
@@ -25,21 +23,11 @@ import orlop.scene.SceneItem;
 
 /** Legs of cables and labels that are dragged on the sheet, without a screen. */
 @Timeout(60)
-class HandSetGesturesTest {
+class HandSetGesturesTest extends OnBench {
     private static final String CABLE = "W18";
-    private final Drawing start = TestBoat.drawing();
 
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private HeadlessBench on;
-
-    @BeforeEach
-    void open() throws Exception {
-        on = HeadlessBench.open(start);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
+    HandSetGesturesTest() {
+        super(TestBoat.drawing());
     }
 
     private SheetCanvas canvas() {

@@ -5,33 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Objects;
 import javax.swing.JComboBox;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.desk.RecordParts;
 import orlop.desk.Same;
-import orlop.drawing.Drawing;
 import orlop.findings.Cure;
 import orlop.findings.Finding;
 
 /** A drawing whose rule set nobody has chosen asks for it in the particulars of the vessel. */
 @Timeout(60)
-class RuleSetCureTest {
-    private final Drawing start =
-            TestBoat.drawing().withVessel(RecordParts.with(TestBoat.drawing().vessel(), "ruleSet", ""));
+class RuleSetCureTest extends OnBench {
 
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private HeadlessBench on;
-
-    @BeforeEach
-    void open() throws Exception {
-        on = HeadlessBench.open(start);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
+    RuleSetCureTest() {
+        super(TestBoat.drawing().withVessel(RecordParts.with(TestBoat.drawing().vessel(), "ruleSet", "")));
     }
 
     private List<Finding> asking() {

@@ -11,31 +11,18 @@ import java.util.Set;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.desk.Same;
-import orlop.drawing.Drawing;
 import orlop.scene.Role;
 import orlop.scene.Scene;
 
 /** The window's contents without a screen: laid out, painted into an image, worked with made-up mouse events. */
 @Timeout(60)
-class WorkbenchTest {
-    private final Drawing start = TestBoat.drawing();
+class WorkbenchTest extends OnBench {
 
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private HeadlessBench on;
-
-    @BeforeEach
-    void open() throws Exception {
-        on = HeadlessBench.open(start);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
+    WorkbenchTest() {
+        super(TestBoat.drawing());
     }
 
     private SheetCanvas canvas() {

@@ -7,7 +7,6 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JTree;
 import javax.swing.tree.DefaultMutableTreeNode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -16,22 +15,17 @@ import orlop.study.Results;
 
 /** How a figure came about, from the card to the tree below the sheet. */
 @Timeout(60)
-class WorkingViewTest {
+class WorkingViewTest extends OnBench {
     private static final String CABLE = TestBoat.UNGUARDED;
 
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private HeadlessBench on;
+    WorkingViewTest() {
+        super(TestBoat.drawing());
+    }
 
     @BeforeEach
     void open() throws Exception {
-        on = HeadlessBench.open(TestBoat.drawing());
         HeadlessBench.onUi(() -> on.session().select(Set.of(CABLE)));
         HeadlessBench.onUi(on::paint);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        on.close();
     }
 
     private void click(String button) throws Exception {

@@ -185,7 +185,7 @@ class RatingRulesTest {
                 .cable("W1", "XD1.1", "WC1.a", 2, 10)
                 .add("E1", watts(2_000))
                 .cable("W2", "WC1.b", "E1.1", 2, 4)
-                .add("TB1", new Conversion.FrequencyConverter(1_500.0, 0.95, 0), "S", "M")
+                .add("TB1", new Conversion.FrequencyConverter(1_500.0, 0.95, 0, null), "S", "M")
                 .cable("W3", "WC1.c", "TB1.1", 2, 4)
                 .add("E2", watts(1_800), "M")
                 .cable("W4", "TB1.2", "E2.1", 2, 4)

@@ -168,7 +168,7 @@ public final class SampleSheet {
         put(
                 "T3",
                 "charge controller",
-                new Conversion.ChargeController(50.0, 150.0, null, 0.97, 0),
+                new Conversion.ChargeController(50.0, 150.0, null, 0.97, 0, null),
                 175,
                 77.5,
                 "PV",

@@ -253,7 +253,7 @@ class AwkwardFlowTest {
         Sketch s = Sketch.dc(12)
                 .supply("GB", batteryV, 0.01)
                 .add("GC", array, "PV")
-                .add("TC", new Conversion.ChargeController(20.0, 75.0, 14.4, 0.95, 0), "PV", "S")
+                .add("TC", new Conversion.ChargeController(20.0, 75.0, 14.4, 0.95, 0, null), "PV", "S")
                 .ohm("W1", "GC.1", "TC.1", 0.1)
                 .link("TC.2", "GB.1");
         return s.change(d -> d.with(ElectricalSystem.of("PV", Nature.PV, 36)));

@@ -49,7 +49,7 @@ class ConverterPhaseTest {
     @ParameterizedTest
     @EnumSource(names = {"L1", "L2", "L3"})
     void a_charger(Phase phase) {
-        Sketch s = board().add("TB1", new Conversion.Charger(20.0, 28.0, 0.9, 0, true, phase), "S", "24");
+        Sketch s = board().add("TB1", new Conversion.Charger(20.0, 28.0, 0.9, 0, true, phase, null), "S", "24");
         pair(s, "W2", "WC1.b", "TB1.1").cable("W3", "TB1.2", "GB1.1", 1, 25);
 
         carries(
@@ -62,7 +62,7 @@ class ConverterPhaseTest {
     @ParameterizedTest
     @EnumSource(names = {"L1", "L2", "L3"})
     void a_charger_on_the_bar_itself(Phase phase) {
-        Sketch s = board().add("TB1", new Conversion.Charger(20.0, 28.0, 0.9, 0, true, phase), "S", "24")
+        Sketch s = board().add("TB1", new Conversion.Charger(20.0, 28.0, 0.9, 0, true, phase, null), "S", "24")
                 .link("WC1.b", "TB1.1")
                 .cable("W3", "TB1.2", "GB1.1", 1, 25);
 
@@ -88,7 +88,7 @@ class ConverterPhaseTest {
     @EnumSource(names = {"L1", "L2", "L3"})
     void an_inverter_with_charger(Phase phase) {
         Conversion.InverterCharger t =
-                new Conversion.InverterCharger(3_000.0, 0.9, 0, 20.0, 30.0, null, null, null, phase);
+                new Conversion.InverterCharger(3_000.0, 0.9, 0, 20.0, 30.0, null, null, null, phase, null);
         Sketch s = board().change(d -> d.with(ElectricalSystem.of("S", Nature.AC3N, 400)))
                 .add("TB1", t, "24", "S")
                 .cable("W3", "TB1.1", "GB1.1", 1, 25);

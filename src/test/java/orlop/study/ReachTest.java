@@ -25,7 +25,7 @@ import orlop.drawing.Switching;
 @SuppressWarnings("NullAway") // a null fails the test
 class ReachTest {
     private static List<String> bare(Sketch s) {
-        return List.copyOf(BareCables.ofProgram(s.study()));
+        return List.copyOf(BareCables.ofProgram(s.study(), false));
     }
 
     private static Sketch contactors(String lockOfOne, String lockOfTwo) {

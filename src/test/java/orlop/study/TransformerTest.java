@@ -147,7 +147,7 @@ class TransformerTest {
     void a_frequency_converter_takes_the_power_that_it_gives_and_loses_and_limits_a_fault() {
         Sketch s = systems(Nature.AC3, 400, Nature.AC3, 230);
         s.add("G", new Source.Supply(null, 0, 0.1, 0.05, false));
-        s.add("TF", new Conversion.FrequencyConverter(4_000.0, 0.95, 30), "S", "T")
+        s.add("TF", new Conversion.FrequencyConverter(4_000.0, 0.95, 30, null), "S", "T")
                 .link("G.1", "TF.1");
         s.add("M", AcSketch.power(3_000, 2_000), "T").link("TF.2", "M.1");
         Results r = s.study().governing();

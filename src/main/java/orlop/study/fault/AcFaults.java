@@ -134,7 +134,13 @@ public final class AcFaults {
         Complex z = ohm(loop, kind, node);
         int root = loop.root(node);
         return new AcFaultSum(
-                loop.volts(node).magnitude(), z.re(), z.im(), faultOhm, loop.limitA[root], !loop.strong[root]);
+                loop.volts(node).magnitude(),
+                z.re(),
+                z.im(),
+                faultOhm,
+                loop.limitA[root],
+                !loop.strong[root],
+                loop.way(pinOf[node], z));
     }
 
     private double amps(FaultKind kind, int node, boolean highest) {

@@ -1,6 +1,8 @@
 package orlop.study.fault;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Conductors;
@@ -280,6 +282,28 @@ final class AcLoop {
     /** Impedance of the loop from a node; NaN where this way does not reach it. */
     Complex ohm(int node) {
         return impedances == null ? new Complex(Double.NaN, Double.NaN) : impedances.at(node);
+    }
+
+    /** The source of a pin and what lies between; nothing where that is not the whole impedance that a fault meets. */
+    List<AcFaultSum.Piece> way(int pin, Complex whole) {
+        List<AcFaultSum.Piece> way = new ArrayList<>();
+        if (!network.feeding().feeds(pin)) {
+            return way;
+        }
+        int source = network.feeding().root(pin);
+        Complex sum = add(way, network.attachments().get(source).component().id(), partOfAttachment[source]);
+        for (int e : network.feeding().pathTo(pin)) {
+            sum = sum.plus(add(way, network.connections().get(e).item(), partOfConnection[e]));
+        }
+        return sum.minus(whole).magnitude() <= 1e-9 * whole.magnitude() ? way : List.of();
+    }
+
+    private Complex add(List<AcFaultSum.Piece> way, String item, int part) {
+        Complex z = part < 0 ? Complex.ZERO : circuit.piece(part).z();
+        if (z.magnitude() > 0) {
+            way.add(new AcFaultSum.Piece(item, z.re(), z.im()));
+        }
+        return z;
     }
 
     /** What a connection's own end brings into a fault there without resistance: at its a or its b; 0 where nothing. */

@@ -225,6 +225,9 @@ public final class PhasorFlow {
 
     /** Islands without operating point. */
     public List<Flow.Trouble> troubles() {
+        if (idle) {
+            return List.of();
+        }
         List<Flow.Trouble> found = new ArrayList<>();
         boolean[] said = new boolean[failed.length];
         for (int node : equations.contradictions()) {

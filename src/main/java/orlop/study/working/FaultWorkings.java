@@ -2,6 +2,7 @@ package orlop.study.working;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Unit;
 import orlop.network.Attachment;
@@ -206,12 +207,12 @@ final class FaultWorkings {
     }
 
     private static Working impedance(FaultKind kind, AcFaultSum s, boolean highest) {
-        List<Working> inputs = new ArrayList<>();
         boolean two = kind == FaultKind.TWO_PHASE;
         String how = kind == FaultKind.LINE_NEUTRAL || kind == FaultKind.LINE_EARTH ? "loop" : "line";
-        inputs.add(Working.given(
-                Say.what("ac-ohm." + how), "R", s.ohm(), Unit.OHM, Say.from(highest ? "cold-way" : "hot-way")));
-        inputs.add(Working.given(Say.what("ac-reactance." + how), "X", s.reactanceOhm(), Unit.OHM, null));
+        List<Working> inputs = new ArrayList<>();
+        Working ohm = along(s, "ac-ohm." + how, "R", s.ohm(), AcFaultSum.Piece::ohm);
+        inputs.add(ohm.because(Say.from(highest ? "cold-way" : "hot-way")));
+        inputs.add(along(s, "ac-reactance." + how, "X", s.reactanceOhm(), AcFaultSum.Piece::reactanceOhm));
         double own = two ? s.faultOhm() / 2 : s.faultOhm();
         if (s.faultOhm() > 0) {
             inputs.add(Working.given(Say.what("fault-ohm"), "Rf", s.faultOhm(), Unit.OHM, Say.from("asked")));
@@ -224,5 +225,21 @@ final class FaultWorkings {
                 Math.hypot(s.ohm() + own, s.reactanceOhm()),
                 Unit.OHM,
                 inputs);
+    }
+
+    /** A resistance or reactance, piece by piece from the source where these are all. */
+    private static Working along(
+            AcFaultSum s, String word, String symbol, double ohm, ToDoubleFunction<AcFaultSum.Piece> of) {
+        List<Working> pieces = new ArrayList<>();
+        List<String> terms = new ArrayList<>();
+        for (AcFaultSum.Piece p : s.way()) {
+            double piece = of.applyAsDouble(p);
+            if (piece != 0) {
+                String name = symbol + (terms.size() + 1);
+                terms.add(name);
+                pieces.add(Working.given(Say.what("piece", p.item()), name, piece, Unit.OHM, null));
+            }
+        }
+        return Working.found(Say.what(word), symbol, String.join(" + ", terms), ohm, Unit.OHM, pieces);
     }
 }
