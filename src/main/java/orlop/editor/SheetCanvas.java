@@ -248,6 +248,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
             if (scene.isEmpty()) {
                 g.setColor(Look.desk());
                 g.fillRect(0, 0, getWidth(), getHeight());
+                beingLaidOut(g);
                 return;
             }
             boolean stale = session.state().review() != null && !session.state().fresh();
@@ -258,6 +259,21 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         } finally {
             g.dispose();
         }
+    }
+
+    private void beingLaidOut(Graphics2D g) {
+        if (shown.awaited()) {
+            StaticLayer.hints(g);
+            g.setColor(Look.quiet());
+            String text = Texts.of("editor.laying-out");
+            g.drawString(text, (getWidth() - g.getFontMetrics().stringWidth(text)) / 2, getHeight() / 2);
+        }
+    }
+
+    /** A sheet that was awaited is there. */
+    void ready() {
+        refit();
+        repaint();
     }
 
     private void over(Graphics2D g, Scene scene) {
@@ -301,7 +317,8 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
 
         @Override
         public String getAccessibleName() {
-            return scene().map(Scene::title).orElse(Texts.of("editor.no-sheet"));
+            return scene().map(Scene::title)
+                    .orElse(Texts.of(shown.awaited() ? "editor.laying-out" : "editor.no-sheet"));
         }
 
         @Override

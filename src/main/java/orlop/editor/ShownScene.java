@@ -1,8 +1,11 @@
 package orlop.editor;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.OwnSymbols;
@@ -17,7 +20,10 @@ import orlop.scene.SceneRequest;
 import orlop.study.Results;
 import orlop.symbols.SymbolLibrary;
 
-/** Makes the scene of what a session shows, and keeps the last one. */
+/**
+ * Makes the scene of what a session shows, and keeps the last one. On the event thread, but for the first layout of a large
+ * sheet where {@link #behind} says who makes it.
+ */
 final class ShownScene {
     static final Results NO_RESULTS =
             new Results(Results.GOVERNING, "", true, 0, Map.of(), Map.of(), Map.of(), List.of());
@@ -27,6 +33,15 @@ final class ShownScene {
     private Annotations annotations = Annotations.ALL;
     private @Nullable Made last;
     private double lastMs;
+    private final Set<String> laidOut = new HashSet<>();
+    private @Nullable Behind behind;
+    private @Nullable SceneRequest awaited;
+
+    /** Up to so many components a sheet is laid out at once. */
+    private static final int MOST_AT_ONCE = 300;
+
+    /** Who lays out large sheets, and who is told when one is ready. */
+    private record Behind(Executor worker, Executor ui, Runnable ready) {}
 
     private record Made(Drawing drawing, @Nullable Review review, SceneRequest request, Scene scene) {}
 
@@ -39,7 +54,26 @@ final class ShownScene {
         last = null;
     }
 
-    /** The scene of the sheet that is shown; empty while there is none. */
+    /**
+     * From now on a large sheet is laid out for the first time, and for the first time with its figures, by a worker.
+     *
+     * @param worker any thread
+     * @param ui the thread on which scenes are asked for
+     * @param ready told there when a sheet has been laid out
+     */
+    void behind(Executor worker, Executor ui, Runnable ready) {
+        behind = new Behind(worker, ui, ready);
+    }
+
+    /** Whether a worker is laying out a sheet. */
+    boolean awaited() {
+        return awaited != null;
+    }
+
+    /**
+     * The scene of the sheet that is shown; empty while there is none, and while its first is being made. While the one with
+     * its figures is being made, the one before.
+     */
     @SuppressWarnings("ReferenceEquality") // the very same drawing and review make the very same scene
     Optional<Scene> of(SessionState s) {
         Drawing d = s.shown();
@@ -53,11 +87,58 @@ final class ShownScene {
                 && m.review == s.review()
                 && m.request.sheet().equals(s.sheet())
                 && m.request.results() == s.results().orElse(NO_RESULTS);
-        if (m == null || !same) {
-            m = made(with, s, d);
-            last = m;
+        if (m != null && same) {
+            return Optional.of(m.scene);
         }
+        Behind b = behind;
+        if (m != null && other(m.drawing, d)) {
+            laidOut.clear();
+        }
+        if (b != null && d.components().size() > MOST_AT_ONCE && !laidOut.contains(layout(s))) {
+            if (awaited == null) {
+                begin(b, with, s, d);
+            }
+            boolean meanwhile = m != null && m.drawing == d && m.request.sheet().equals(s.sheet());
+            return meanwhile && m != null ? Optional.of(m.scene) : Optional.empty();
+        }
+        m = made(with, s, d);
+        last = m;
         return Optional.of(m.scene);
+    }
+
+    /** Whether most of a large drawing is other than in the one before: one that was opened, not one that was edited. */
+    @SuppressWarnings("ReferenceEquality") // an edit keeps the components that it doesn't touch
+    private static boolean other(Drawing before, Drawing now) {
+        return now.components().size() > MOST_AT_ONCE
+                && now.components().stream()
+                                .filter(c -> before.components().get(c.id()) == c)
+                                .count()
+                        < now.components().size() / 2;
+    }
+
+    /** What is laid out for the first time takes long: a sheet, and its texts when there are figures. */
+    private static String layout(SessionState s) {
+        return s.sheet() + (s.review() == null ? "\n" : "\n\n");
+    }
+
+    private void begin(Behind b, SceneBuilder with, SessionState s, Drawing d) {
+        SceneRequest request = request(s, d, s.sheet());
+        awaited = request;
+        b.worker.execute(() -> {
+            try {
+                Scene scene = with.build(request);
+                b.ui.execute(() -> ended(b, s, () -> last = new Made(d, s.review(), request, scene)));
+            } catch (RuntimeException e) {
+                b.ui.execute(() -> ended(b, s, () -> {})); // it happens again where it is told
+            }
+        });
+    }
+
+    private void ended(Behind b, SessionState s, Runnable take) {
+        awaited = null;
+        laidOut.add(layout(s));
+        take.run();
+        b.ready.run();
     }
 
     /** With the symbols that hold now. */
@@ -67,6 +148,7 @@ final class ShownScene {
             library = OwnSymbols.library();
             builder = SceneBuilder.with(library);
             last = null;
+            laidOut.clear();
         }
         return builder;
     }

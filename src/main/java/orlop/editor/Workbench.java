@@ -62,6 +62,7 @@ final class Workbench {
         Pointing pointing = new Pointing();
         ShownScene shown = new ShownScene();
         this.canvas = new SheetCanvas(session, shown, pointing);
+        shown.behind(background, new EventThread(), canvas::ready);
         this.locker = new Locker(canvas);
         this.checks = new CheckCommands(session, canvas, pointing, prompts);
         this.margin = new Margin(session, canvas, pointing, checks::cure);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -41,11 +42,12 @@ class QuantityTest {
     @Test
     void numbers_of_common_size_are_rounded_like_all_others() {
         // The reference is decimal arithmetic of the Java library: BigDecimal with rounding half up.
+        List<Unit> units = List.of(Unit.values());
         Random random = new Random(7);
         for (int i = 0; i < 200_000; i++) {
             double digits = random.nextInt(1_000_000) / Math.pow(10, random.nextInt(10));
             double value = i % 2 == 0 ? digits : (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(12) - 5);
-            Unit unit = Unit.values()[i % Unit.values().length];
+            Unit unit = units.get(i % units.size());
             if (Math.abs(value) >= 1e-9) {
                 BigDecimal exact = BigDecimal.valueOf(value);
                 int whole = Math.max(0, exact.precision() - exact.scale());
