@@ -1,5 +1,7 @@
 package orlop.drawing;
 
+import java.util.List;
+
 /**
  * A finding that somebody has looked at and lives with.
  *
@@ -9,10 +11,22 @@ package orlop.drawing;
  * @param reason why it is accepted; never empty
  * @param by who accepted it
  * @param date as written
+ * @param messages keys of what the finding said when it was accepted: saying something else, it stands open again. Empty:
+ *     whatever the rule says of the item
  * @param extras keys that this version does not know
  */
-public record Acceptance(String id, String rule, String item, String reason, String by, String date, Extras extras) {
+public record Acceptance(
+        String id,
+        String rule,
+        String item,
+        String reason,
+        String by,
+        String date,
+        List<String> messages,
+        Extras extras) {
     public Acceptance {
+        messages = List.copyOf(messages);
+        messages.forEach(m -> Checks.text(m, "messages"));
         Checks.id(id, "id");
         Checks.id(rule, "rule");
         if (!item.isEmpty()) {

@@ -98,7 +98,15 @@ final class Renaming {
                 after = after.withAccepted(after.accepted()
                         .with(
                                 a.id(),
-                                new Acceptance(a.id(), a.rule(), newId, a.reason(), a.by(), a.date(), a.extras())));
+                                new Acceptance(
+                                        a.id(),
+                                        a.rule(),
+                                        newId,
+                                        a.reason(),
+                                        a.by(),
+                                        a.date(),
+                                        a.messages(),
+                                        a.extras())));
             }
         }
         return after;

@@ -197,7 +197,7 @@ final class Card {
                 ? Texts.of("editor.result.terminal-n", r.label().substring(1))
                 : Texts.of("editor.result." + r.label());
         JLabel label = Flat.label(name, Look::quiet, false);
-        label.setPreferredSize(new Dimension(Look.px(112), label.getPreferredSize().height));
+        label.setPreferredSize(new Dimension(FieldRow.labelWidth(width), label.getPreferredSize().height));
         label.setToolTipText(name);
         Severity severity = r.severity();
         JLabel value = severity == null

@@ -106,7 +106,8 @@ final class CheckCommands {
         }
         String id = f.rule() + "~" + f.place().item();
         String by = session.state().drawing().vessel().owner();
-        session.apply(Edits.accept(new Acceptance(id, f.rule(), f.place().item(), reason.get(), by, "", Extras.NONE)));
+        session.apply(Edits.accept(
+                new Acceptance(id, f.rule(), f.place().item(), reason.get(), by, "", f.messageKeys(), Extras.NONE)));
         pointing.at(null);
         session.select(Set.of());
     }

@@ -12,6 +12,9 @@ import orlop.findings.Severity;
 final class ConditionCard extends JToggleButton {
     private static final long serialVersionUID = 1L;
     private static final int WIDTH = 190;
+    private static final int SLIM = 96;
+    private static final int MARK = 21;
+    private static final String GAP = "   ";
     private static final int HEIGHT = 46;
 
     private transient List<String> figures = List.of();
@@ -35,7 +38,7 @@ final class ConditionCard extends JToggleButton {
         stale = old;
         String counts = Texts.of("editor.access.findings", dangers, defects);
         getAccessibleContext().setAccessibleDescription(String.join(", ", figures) + ", " + counts);
-        setToolTipText(getText() + ": " + String.join("   ", figures) + "   " + counts);
+        setToolTipText(getText() + ": " + String.join(GAP, figures) + GAP + counts);
         revalidate();
         repaint();
     }
@@ -43,8 +46,10 @@ final class ConditionCard extends JToggleButton {
     @Override
     public Dimension getPreferredSize() {
         boolean slim = figures.isEmpty() && dangers + defects == 0;
-        int text = getFontMetrics(Look.bold()).stringWidth(getText()) + Look.px(26);
-        return new Dimension(slim ? Math.max(Look.px(96), text) : Math.max(Look.px(WIDTH), text), Look.px(HEIGHT));
+        int marks = (dangers > 0 ? Look.px(MARK) : 0) + (defects > 0 ? Look.px(MARK) : 0);
+        int text = getFontMetrics(Look.bold()).stringWidth(getText()) + Look.px(26) + marks;
+        int first = figures.isEmpty() ? 0 : getFontMetrics(Look.small()).stringWidth(figures.get(0)) + Look.px(24);
+        return new Dimension(Math.max(Math.max(Look.px(slim ? SLIM : WIDTH), text), first), Look.px(HEIGHT));
     }
 
     @Override
@@ -74,10 +79,22 @@ final class ConditionCard extends JToggleButton {
         if (two) {
             g.setFont(Look.small());
             g.setColor(stale ? Look.ink(orlop.scene.Ink.DEAD) : Look.quiet());
-            g.drawString(
-                    cut(String.join("   ", figures), g.getFontMetrics(), getWidth() - x - Look.px(8)), x, Look.px(36));
+            g.drawString(whole(figures, g.getFontMetrics(), getWidth() - x - Look.px(8)), x, Look.px(36));
         }
         g.dispose();
+    }
+
+    /** As many figures as there is room for, each of them whole: the others are told by the tooltip. */
+    static String whole(List<String> figures, FontMetrics m, int width) {
+        String shown = figures.isEmpty() ? "" : cut(figures.get(0), m, width);
+        for (int i = 1; i < figures.size(); i++) {
+            String more = shown + GAP + figures.get(i);
+            if (m.stringWidth(more) > width) {
+                break;
+            }
+            shown = more;
+        }
+        return shown;
     }
 
     /** Paints the counts of findings in the upper right corner. */

@@ -38,7 +38,7 @@ final class ConditionsStrip implements SessionListener {
         this.session = session;
         row.setLayout(new BoxLayout(row, BoxLayout.X_AXIS));
         panel.setBorder(Flat.lines(0, 0, 1, 0, new Insets(Look.px(5), Look.px(10), Look.px(6), Look.px(10))));
-        panel.add(row, BorderLayout.CENTER);
+        panel.add(new SlidingRow(row).panel(), BorderLayout.CENTER);
         panel.setName("conditions");
         panel.getAccessibleContext().setAccessibleName(Texts.of("editor.access.conditions"));
         rebuild(session.state());

@@ -41,7 +41,7 @@ public final class EditorApp {
             opened.show();
             SwingUtilities.invokeLater(() -> {
                 SwingPrompts prompts = new SwingPrompts(opened.frame());
-                Preferences.tellOfSymbols(prompts);
+                new Preferences(settings).tellOfSymbolsAtStart(prompts, opened::tell);
                 new Recovering(windows, settings, prompts).offer();
                 if (first) {
                     settings.rememberFlag("begun", true);

@@ -14,12 +14,14 @@ import orlop.findings.Severity;
 
 /** A line of the card: label, editor, what was understood, and below it what is wrong. */
 abstract class FieldRow {
-    private static final int LABEL = 112;
-    private static final int EDITOR = 74;
+    private static final int LABEL = 116;
+    private static final int EDITOR = 68;
+    private static final int LEAST_EDITOR = 58;
 
     private final JPanel panel;
     private final JLabel note = Flat.quiet("");
     private final WrapText error;
+    private final int labelWidth;
     private final Function<@Nullable Object, Optional<Message>> writer;
     private CardField field;
 
@@ -27,6 +29,7 @@ abstract class FieldRow {
     FieldRow(CardField field, int width, Function<@Nullable Object, Optional<Message>> writer) {
         this.field = field;
         this.writer = writer;
+        this.labelWidth = labelWidth(width);
         this.panel = Flat.clear(new Column(width, Look.px(1)));
         this.error = new WrapText("", () -> Look.severity(Severity.DANGER), Look::small);
         error.setVisible(false);
@@ -38,20 +41,21 @@ abstract class FieldRow {
     final void build(JComponent editor) {
         JLabel label = Flat.label(FieldTexts.label(field.name()), Look::quiet, false);
         label.setLabelFor(editor);
-        label.setPreferredSize(new Dimension(Look.px(LABEL), label.getPreferredSize().height));
+        label.setPreferredSize(new Dimension(labelWidth, label.getPreferredSize().height));
         label.setToolTipText(label.getText());
         boolean number = field.type() == CardField.Type.NUMBER || field.type() == CardField.Type.WHOLE;
         if (number) {
             editor.setPreferredSize(new Dimension(Look.px(EDITOR), editor.getPreferredSize().height));
+            editor.setMinimumSize(new Dimension(Look.px(LEAST_EDITOR), 0));
         }
         editor.setName("field." + field.path());
         editor.getAccessibleContext().setAccessibleName(label.getText());
         JPanel line = Flat.clear(new BorderLayout(Look.px(6), 0));
         line.add(label, BorderLayout.WEST);
         if (number) {
-            JPanel pair = Flat.clear(new BorderLayout(Look.px(6), 0));
-            pair.add(editor, BorderLayout.WEST);
-            pair.add(note, BorderLayout.CENTER);
+            JPanel pair = Flat.clear(new GivingRow(Look.px(6)));
+            pair.add(editor);
+            pair.add(note);
             line.add(pair, BorderLayout.CENTER);
         } else {
             line.add(editor, BorderLayout.CENTER);
@@ -62,6 +66,11 @@ abstract class FieldRow {
 
     JPanel panel() {
         return panel;
+    }
+
+    /** Of the labels on a card of this width, in pixels. */
+    static int labelWidth(int card) {
+        return Math.min(Look.px(LABEL), card * 21 / 50);
     }
 
     final CardField field() {

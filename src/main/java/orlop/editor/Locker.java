@@ -65,6 +65,15 @@ final class Locker {
         }
     }
 
+    /** In a narrow window the letters stand alone. */
+    void narrow(boolean on) {
+        if (buttons.values().iterator().next().narrow != on) {
+            buttons.values().forEach(b -> b.narrow = on);
+            rail.revalidate();
+            rail.repaint();
+        }
+    }
+
     JComponent rail() {
         return rail;
     }
@@ -156,6 +165,7 @@ final class Locker {
         private static final long serialVersionUID = 1L;
         private final transient String letters;
         private final transient String name;
+        private boolean narrow;
 
         GroupButton(Group g) {
             letters = g.letters();
@@ -174,7 +184,10 @@ final class Locker {
         @Override
         public Dimension getPreferredSize() {
             return new Dimension(
-                    Math.max(Look.px(64), getFontMetrics(Look.small()).stringWidth(name) + Look.px(8)), Look.px(50));
+                    narrow
+                            ? Look.px(40)
+                            : Math.max(Look.px(64), getFontMetrics(Look.small()).stringWidth(name) + Look.px(8)),
+                    Look.px(50));
         }
 
         @Override
@@ -198,7 +211,7 @@ final class Locker {
             StaticLayer.hints(g);
             g.setColor(Look.text());
             g.setFont(Look.font().deriveFont(isSelected() ? java.awt.Font.BOLD : java.awt.Font.PLAIN, Look.px(16)));
-            boolean room = getHeight() >= Look.px(46);
+            boolean room = !narrow && getHeight() >= Look.px(46);
             centre(g, letters, room ? Look.px(23) : getHeight() / 2 + Look.px(6));
             if (room) {
                 g.setColor(Look.quiet());

@@ -90,6 +90,11 @@ final class MainWindow {
         session.say(Message.of("editor.say.copy", String.valueOf(file.getFileName())));
     }
 
+    /** In the line at the foot. */
+    void tell(Message m) {
+        session.say(m);
+    }
+
     JFrame frame() {
         return frame;
     }

@@ -25,7 +25,8 @@ import orlop.study.working.Figure;
 
 /** The margin on the right: the card of what is selected, and below it the notes on this sheet. */
 final class Margin implements SessionListener {
-    private static final int WIDTH = 348;
+    static final int WIDTH = 348;
+    static final int LEAST = 290;
 
     private final Session session;
     private final SheetCanvas canvas;
@@ -33,10 +34,10 @@ final class Margin implements SessionListener {
     private final Consumer<Finding> onCure;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::margin);
     private final Page page = new Page();
-    private final JPanel cardPlace;
-    private final JPanel notes;
+    private final JPanel cardPlace = Flat.clear(new BorderLayout());
+    private final JPanel notes = Flat.clear(new BorderLayout());
     private final Drafts drafts = new Drafts();
-    private final int inner;
+    private int inner;
     private final List<NoteView> noteViews = new ArrayList<>();
     private @Nullable Card card;
     private @Nullable GroupCard group;
@@ -48,11 +49,6 @@ final class Margin implements SessionListener {
         this.canvas = canvas;
         this.pointing = pointing;
         this.onCure = onCure;
-        int width = Look.px(WIDTH);
-        this.inner = width - Look.px(14 + 12 + 14);
-        this.cardPlace = Flat.clear(new Column(inner, Look.px(6)));
-        this.notes = Flat.clear(new Column(inner, Look.px(4)));
-        page.setLayout(new Column(inner + Look.px(14), Look.px(10)));
         page.setBorder(Flat.rim(10, 14, 10, 0));
         page.setOpaque(false);
         page.add(cardPlace);
@@ -66,8 +62,7 @@ final class Margin implements SessionListener {
         scroll.getVerticalScrollBar().setUnitIncrement(Look.px(18));
         panel.add(scroll, BorderLayout.CENTER);
         panel.setBorder(Flat.lines(0, 1, 0, 0, new Insets(0, 0, 0, 0)));
-        panel.setPreferredSize(new Dimension(width, 200));
-        panel.setMinimumSize(new Dimension(width, 100));
+        fit(Look.px(WIDTH));
         panel.setName("margin");
         pointing.listen(this::lightNote);
         showCard(session.state());
@@ -113,6 +108,25 @@ final class Margin implements SessionListener {
 
     JPanel panel() {
         return panel;
+    }
+
+    /** Makes the margin another width, in pixels; what is being typed stays. */
+    void width(int width) {
+        if (width != panel.getPreferredSize().width) {
+            fit(width);
+            showCard(session.state());
+            showNotes(session.state());
+            panel.revalidate();
+        }
+    }
+
+    private void fit(int width) {
+        inner = width - Look.px(4 + 14 + 12 + 14);
+        cardPlace.setLayout(new Column(inner, Look.px(6)));
+        notes.setLayout(new Column(inner, Look.px(4)));
+        page.setLayout(new Column(inner + Look.px(14), Look.px(10)));
+        panel.setPreferredSize(new Dimension(width, 200));
+        panel.setMinimumSize(new Dimension(width, 100));
     }
 
     /** @param listener shows how a figure of the selected item came about */

@@ -56,7 +56,7 @@ final class PreferenceCommands {
                     symbols.getText().strip());
             hold();
             session.say(OwnSymbols.said());
-            Preferences.tellOfSymbols(prompts);
+            preferences.tellOfSymbols(prompts);
         }
     }
 

@@ -3,8 +3,10 @@ package orlop.editor;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import orlop.desk.OwnSymbols;
 import orlop.desk.WireGauge;
+import orlop.drawing.Message;
 
 /** What a person likes, as it is remembered: each by a word, the first of its list being what holds at first. */
 final class Preferences {
@@ -15,6 +17,9 @@ final class Preferences {
     static final List<String> AREAS = List.of("mm2-awg", "mm2");
 
     static final List<String> LOOKS = List.of("light", "dark", "system");
+
+    /** The refusal of which a person has been told. */
+    private static final String TOLD = "told-of-symbols";
 
     /** Whether gauges stand beside areas now: as the look, it is one for all windows. */
     private static volatile boolean gauges = true;
@@ -86,10 +91,27 @@ final class Preferences {
     }
 
     /** Tells what was refused of the person's own symbols, and what to do about it; nothing if nothing was. */
-    static void tellOfSymbols(Prompts prompts) {
-        if (OwnSymbols.now().refused() != null) {
-            prompts.tell(Texts.of("editor.symbols.refused"), Texts.title(OwnSymbols.said()));
+    void tellOfSymbols(Prompts prompts) {
+        String refused = refused();
+        if (!refused.isEmpty()) {
+            prompts.tell(Texts.of("editor.symbols.refused"), refused);
         }
+        if (!settings.word(TOLD, "").equals(refused)) {
+            settings.rememberWord(TOLD, refused);
+        }
+    }
+
+    /** The same at a start: a dialog once, the line at the foot while nothing changes in the folder. */
+    void tellOfSymbolsAtStart(Prompts prompts, Consumer<Message> line) {
+        if (!refused().isEmpty() && refused().equals(settings.word(TOLD, ""))) {
+            line.accept(OwnSymbols.said());
+        } else {
+            tellOfSymbols(prompts);
+        }
+    }
+
+    private static String refused() {
+        return OwnSymbols.now().refused() == null ? "" : Texts.title(OwnSymbols.said());
     }
 
     /** What stands beside an area: how it stands to the wire gauges, "" where that isn't wished. */

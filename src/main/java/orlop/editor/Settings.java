@@ -90,6 +90,11 @@ final class Settings {
         rememberWord(key, Integer.toString(number));
     }
 
+    void forget(String key) {
+        properties.remove(key);
+        keep();
+    }
+
     /** The files that were open last, the newest first. */
     List<Path> recent() {
         List<Path> files = new ArrayList<>();

@@ -124,7 +124,7 @@ final class Workbench {
         new CanvasKeys(canvas, edits, margin.panel());
         key("shift F10", canvas::menuByKey);
         key("CONTEXT_MENU", canvas::menuByKey);
-        lay();
+        lay(settings);
         pointing.listen(commands::refresh);
         session.listen((before, after) -> commands.refresh());
         commands.refresh();
@@ -159,7 +159,7 @@ final class Workbench {
         commands.get(CommandId.DARK).putValue(Action.SELECTED_KEY, Look.dark());
     }
 
-    private void lay() {
+    private void lay(Settings settings) {
         JPanel middle = Flat.panel(new BorderLayout(), Look::desk);
         middle.add(new SheetStrip(session, canvas, () -> foldOut.open("register")).panel(), BorderLayout.NORTH);
         middle.add(canvas, BorderLayout.CENTER);
@@ -170,6 +170,7 @@ final class Workbench {
         below.add(locker.rail(), BorderLayout.WEST);
         below.add(middle, BorderLayout.CENTER);
         below.add(margin.panel(), BorderLayout.EAST);
+        new Sides(below, locker, margin, settings);
         panel.add(strip, BorderLayout.NORTH);
         panel.add(below, BorderLayout.CENTER);
         panel.add(status.panel(), BorderLayout.SOUTH);

@@ -29,7 +29,7 @@ final class Case {
     private final Study study;
     private final RuleSet rules;
     private final Map<String, List<Message>> assumptions = new HashMap<>();
-    private final Map<String, String> accepted = new HashMap<>();
+    private final Map<String, List<Acceptance>> accepted = new HashMap<>();
     private final Map<String, Item> items = new HashMap<>();
 
     private @Nullable List<Meetings.Meeting> meetings;
@@ -57,7 +57,8 @@ final class Case {
             items.putIfAbsent(w.id(), new Item(items.size(), w.name(), null, w));
         }
         for (Acceptance a : drawing().accepted().values()) {
-            accepted.put(a.rule() + "|" + a.item(), a.reason());
+            accepted.computeIfAbsent(a.rule() + "|" + a.item(), k -> new ArrayList<>())
+                    .add(a);
         }
     }
 
@@ -122,6 +123,17 @@ final class Case {
     String named(String item) {
         Item i = items.get(item);
         return i == null || i.name().isEmpty() ? item : item + " (" + i.name() + ")";
+    }
+
+    /** Why somebody lives with what this rule says of an item; null if it says anything that nobody has accepted. */
+    private @Nullable String reason(String rule, String item, Message says) {
+        String reason = null;
+        for (Acceptance a : accepted.getOrDefault(rule + "|" + item, List.of())) {
+            if (a.messages().isEmpty() || a.messages().containsAll(Finding.keys(says))) {
+                reason = a.reason();
+            }
+        }
+        return reason;
     }
 
     /** Ids of all conditions. */
@@ -243,7 +255,7 @@ final class Case {
                     provenance,
                     rule.equals(RemarkRule.ASSUMED) ? List.of() : assumptions.getOrDefault(place.item(), List.of()),
                     conditions,
-                    accepted.get(rule + "|" + place.item()));
+                    reason(rule, place.item(), m));
         }
     }
 }

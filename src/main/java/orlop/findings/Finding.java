@@ -1,6 +1,7 @@
 package orlop.findings;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 
@@ -33,9 +34,28 @@ public record Finding(
         List<Message> assumptions,
         List<String> conditions,
         @Nullable String acceptedReason) {
+    /** Two sentences one behind the other. */
+    static final String TOGETHER = "findings.one-then-other";
+
     public Finding {
         assumptions = List.copyOf(assumptions);
         conditions = List.copyOf(conditions);
+    }
+
+    /** The keys of the sentences that it says: an acceptance is of these. */
+    public List<String> messageKeys() {
+        return keys(message);
+    }
+
+    /** The key of a sentence; of several sentences one behind the other, the keys of each. */
+    static List<String> keys(Message m) {
+        if (!m.key().equals(TOGETHER)) {
+            return List.of(m.key());
+        }
+        return m.arguments().stream()
+                .flatMap(a -> a instanceof Message part ? keys(part).stream() : Stream.empty())
+                .distinct()
+                .toList();
     }
 
     /** Whether somebody lives with it. */

@@ -113,7 +113,7 @@ final class GapRule implements Rule {
             return m;
         }
         List<Object> named = g.also().stream().map(w -> (Object) c.named(w)).toList();
-        return Message.of("findings.one-then-other", m, Message.of("findings.missing-fuse.also", named));
+        return Message.of(Finding.TOGETHER, m, Message.of("findings.missing-fuse.also", named));
     }
 
     private Message message(Case c, Gap g) {

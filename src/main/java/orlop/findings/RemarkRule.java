@@ -102,7 +102,7 @@ final class RemarkRule implements Rule {
     /** Sentences one behind the other. */
     private static Message together(List<Message> said) {
         return said.stream()
-                .reduce((a, b) -> Message.of("findings.one-then-other", a, b))
+                .reduce((a, b) -> Message.of(Finding.TOGETHER, a, b))
                 .orElseThrow();
     }
 

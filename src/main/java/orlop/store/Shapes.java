@@ -104,7 +104,8 @@ final class Shapes {
     static final Shape ACCEPTANCE = shape(
             Acceptance.class,
             Set.of("id", "rule", "item", "reason"),
-            g -> new Acceptance(g.text("id"), g.text("rule"), g.text("item"), g.text("reason"), "", "", Extras.NONE));
+            g -> new Acceptance(
+                    g.text("id"), g.text("rule"), g.text("item"), g.text("reason"), "", "", List.of(), Extras.NONE));
     static final Shape DAY_PLAN =
             shape(DayPlan.class, Set.of("id"), g -> new DayPlan(g.text("id"), "", List.of(), Extras.NONE));
     /** Filled as kinds are met: a drawing has few of them, and each costs a start something. */

@@ -141,7 +141,7 @@ class EditsTest {
         OperatingCondition o = OperatingCondition.asDrawn("night", "").withSource("GB1", false);
         assertThat(made(Edits.change(o)).conditions().size()).isEqualTo(2);
         assertThat(made(Edits.change(Vessel.named("Other"))).vessel().name()).isEqualTo("Other");
-        Acceptance a = new Acceptance("a2", "rule", "E1", "known", "", "", Extras.NONE);
+        Acceptance a = new Acceptance("a2", "rule", "E1", "known", "", "", List.of(), Extras.NONE);
         assertThat(made(Edits.accept(a)).accepted().size()).isEqualTo(2);
     }
 

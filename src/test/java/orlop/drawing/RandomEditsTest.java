@@ -78,7 +78,9 @@ class RandomEditsTest {
                         d.cables().isEmpty() ? "W1" : any(d.cables().values()).id(),
                         fresh(d),
                         any(List.of(0.0, 0.4, 1.0)));
-            case 10 -> Edits.accept(new Acceptance("a" + random.nextInt(5), "r", tag(), "known", "", "", Extras.NONE));
+            case 10 ->
+                Edits.accept(
+                        new Acceptance("a" + random.nextInt(5), "r", tag(), "known", "", "", List.of(), Extras.NONE));
             default -> Edits.delete(some(d));
         };
     }

@@ -35,7 +35,8 @@ final class Sketch {
                 .withLoad("E1", new LoadState(true, 0.5, 0.25, Extras.NONE))
                 .withSource("GB1", true)
                 .withSwitch("QB1", "open"));
-        d = d.withAccepted(d.accepted().with("a1", new Acceptance("a1", "rule", "FC1", "spare", "", "", Extras.NONE)))
+        d = d.withAccepted(d.accepted()
+                        .with("a1", new Acceptance("a1", "rule", "FC1", "spare", "", "", List.of(), Extras.NONE)))
                 .withMeasurements(d.measurements()
                         .with("m1", measured("m1", "W2"))
                         .with("m2", measured("m2", "FC1"))

@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
 import java.util.Optional;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import orlop.desk.Review;
 import orlop.desk.Session;
@@ -106,9 +107,15 @@ final class HeadlessBench {
         }
     }
 
+    /** As if a person had drawn the window to this width, in pixels. */
+    void resize(int width) {
+        bench.panel().setSize(width, HEIGHT);
+    }
+
     void paint() {
         lay(bench.panel());
-        image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        JPanel all = bench.panel();
+        image = new BufferedImage(all.getWidth(), all.getHeight(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         bench.panel().paint(g);
         g.dispose();

@@ -3,6 +3,8 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.JComboBox;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -12,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import orlop.desk.OwnSymbols;
+import orlop.drawing.Message;
 
 @Timeout(60)
 class PreferencesTest {
@@ -115,6 +118,32 @@ class PreferencesTest {
         assertThat(OwnSymbols.library().find("fuse").orElseThrow().name()).isEqualTo("fuse");
         assertThat(status()).contains("own").contains("hooked.svg").contains("script");
         assertThat(on.answers().told).hasSize(1).allMatch(t -> t.contains("hooked.svg") && t.contains("script"));
+    }
+
+    @Test
+    void a_start_tells_of_the_same_refusal_once_and_then_in_the_line_at_the_foot() throws Exception {
+        List<String> told = on.answers().told;
+        List<Message> line = new ArrayList<>();
+        OwnSymbols.read(symbols("<script/>"));
+
+        new Preferences(settings()).tellOfSymbolsAtStart(on.answers(), line::add);
+        assertThat(told).hasSize(1);
+        assertThat(line).isEmpty();
+
+        new Preferences(settings()).tellOfSymbolsAtStart(on.answers(), line::add);
+        assertThat(told).hasSize(1);
+        assertThat(line).singleElement().isEqualTo(OwnSymbols.said());
+
+        OwnSymbols.read(symbols("<image/>"));
+        new Preferences(settings()).tellOfSymbolsAtStart(on.answers(), line::add);
+        assertThat(told).hasSize(2);
+
+        OwnSymbols.read(symbols("<path d=\"M0 -5 V5\"/>"));
+        new Preferences(settings()).tellOfSymbolsAtStart(on.answers(), line::add);
+        OwnSymbols.read(symbols("<image/>"));
+        new Preferences(settings()).tellOfSymbolsAtStart(on.answers(), line::add);
+        assertThat(told).hasSize(3);
+        assertThat(line).hasSize(1);
     }
 
     @Test

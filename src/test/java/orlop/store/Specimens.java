@@ -245,7 +245,17 @@ final class Specimens {
                 Ledger.<Measurement>empty()
                         .with("M1", new Measurement("M1", "W1", "insulation", 1.5, "MΩ", "2 May", "dry", extras())),
                 Ledger.<Acceptance>empty()
-                        .with("A1", new Acceptance("A1", "missing-fuse", "W1", "spare", "A.O.", "3 May", extras())),
+                        .with(
+                                "A1",
+                                new Acceptance(
+                                        "A1",
+                                        "missing-fuse",
+                                        "W1",
+                                        "spare",
+                                        "A.O.",
+                                        "3 May",
+                                        List.of("findings.x", "findings.y"),
+                                        extras())),
                 Ledger.<DayPlan>empty()
                         .with(
                                 "D1",

@@ -1,0 +1,61 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The parts around the sheet leave it the most of a narrow window, and cut nothing that is asked for. */
+class SidesTest {
+    @TempDir
+    @SuppressWarnings("NullAway.Init") // set by JUnit
+    Path folder;
+
+    private static int marginAt(HeadlessBench on, int width) throws Exception {
+        HeadlessBench.onUi(() -> on.resize(width));
+        HeadlessBench.onUi(on::paint); // the window tells of its size a moment later
+        HeadlessBench.onUi(on::paint);
+        return on.named("margin").map(JComponent::getWidth).orElseThrow();
+    }
+
+    @Test
+    void margin_and_locker_are_narrow_in_a_narrow_window_and_wide_again_in_a_wide_one() throws Exception {
+        HeadlessBench on = HeadlessBench.open(TestBoat.drawing());
+        int letters = Look.px(60);
+
+        assertThat(marginAt(on, Look.px(683))).isEqualTo(Look.px(Margin.LEAST));
+        assertThat(on.bench().locker().rail().getWidth()).isLessThan(letters);
+        assertThat(on.bench().canvas().getWidth()).isGreaterThan(Look.px(683) / 2);
+
+        assertThat(marginAt(on, Look.px(1366))).isEqualTo(Look.px(Margin.WIDTH));
+        assertThat(on.bench().locker().rail().getWidth()).isGreaterThan(letters);
+        on.close();
+    }
+
+    @Test
+    void a_width_that_was_chosen_is_found_again() throws Exception {
+        Settings settings = new Settings(folder.resolve("settings.properties"));
+        settings.rememberNumber("margin.width", 420);
+        HeadlessBench on = HeadlessBench.open(TestBoat.drawing(), settings);
+
+        assertThat(marginAt(on, Look.px(1366))).isEqualTo(Look.px(420));
+        on.close();
+    }
+
+    @Test
+    void a_card_tells_as_many_balances_as_it_has_room_for_each_of_them_whole() {
+        FontMetrics m = new JLabel().getFontMetrics(new Font(Font.SANS_SERIF, Font.PLAIN, 11));
+        List<String> figures = List.of("24 V −106 A", "12 V 91.5 W", "230 V 0.4 kW");
+        int two = m.stringWidth("24 V −106 A   12 V 91.5 W");
+
+        assertThat(ConditionCard.whole(figures, m, 10 * two)).isEqualTo("24 V −106 A   12 V 91.5 W   230 V 0.4 kW");
+        assertThat(ConditionCard.whole(figures, m, two)).isEqualTo("24 V −106 A   12 V 91.5 W");
+        assertThat(ConditionCard.whole(figures, m, two - 1)).isEqualTo("24 V −106 A");
+    }
+}
