@@ -132,6 +132,9 @@ final class WorkingView implements SessionListener {
         } else if (!asked && open.getAsBoolean() && s.review() != null) {
             asked = true;
             String id = sole.get();
+            if (!id.equals(item)) {
+                title.setText(Texts.of("editor.working.asked", id));
+            }
             session.explainer().ask(s.review().study().drawing(), s.condition(), id, found -> {
                 item = id;
                 fill(found);

@@ -12,8 +12,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
+import javax.swing.JTree;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -77,6 +80,13 @@ class GalleryWindowTest {
         shot("path");
         GuiActionRunner.execute(() -> on.canvas().session().select(Set.of("W8")));
         run(CommandId.SHOW_WORKING);
+        Pause.pause(new Condition("workings of W8") {
+            @Override
+            public boolean test() {
+                JTree tree = on.robot().finder().findByName("working", JTree.class);
+                return GuiActionRunner.execute(tree::getRowCount) > 5;
+            }
+        });
         shot("working");
         GuiActionRunner.execute(() -> on.canvas().session().select(Set.of("MA1")));
         run(CommandId.SHOW_FINDINGS);

@@ -56,10 +56,13 @@ final class CableWorkings {
         int far = network.numbering().toPin(cable);
         if (near >= 0 && far >= 0) {
             FaultWorkings faults = new FaultWorkings(solved, condition);
-            put(all, Figure.FAULT_NEAR, faults.at(near, true));
-            put(all, Figure.FAULT_NEAR_LEAST, faults.at(near, false));
-            put(all, Figure.FAULT_FAR, faults.at(far, true));
-            put(all, Figure.FAULT_FAR_LEAST, faults.at(far, false));
+            put(all, Figure.FAULT_NEAR, faults.at(near, true, result.from().toString()));
+            put(
+                    all,
+                    Figure.FAULT_NEAR_LEAST,
+                    faults.at(near, false, result.from().toString()));
+            put(all, Figure.FAULT_FAR, faults.at(far, true, result.to().toString()));
+            put(all, Figure.FAULT_FAR_LEAST, faults.at(far, false, result.to().toString()));
         }
         List<Working> guards = new AreaWorkings(solved, cable).guards(result.protectedBy());
         if (!guards.isEmpty()) {

@@ -33,9 +33,19 @@ final class FaultWorkings {
         network = operation.network();
     }
 
-    /** How the highest or the lowest fault current there came about; null where there is none. */
+    /**
+     * How the highest or the lowest fault current there came about; null where there is none.
+     *
+     * @param place what the pin is called
+     */
     @Nullable
-    Working at(int pin, boolean highest) {
+    Working at(int pin, boolean highest, String place) {
+        Working found = at(pin, highest);
+        String word = highest ? "fault-highest" : "fault-lowest";
+        return found == null ? null : found.as(Say.what(word, place), found.symbol());
+    }
+
+    private @Nullable Working at(int pin, boolean highest) {
         int node = operation.assembly().node(pin);
         boolean ac = operation.isAc(pin);
         double amps = ac ? alternatingA(node, highest) : directA(node, highest);
