@@ -216,7 +216,7 @@ final class Card {
         JButton b = new JButton("›");
         b.setName("working." + r.label());
         b.putClientProperty("JButton.buttonType", "toolBarButton");
-        b.setMargin(new java.awt.Insets(0, Look.px(6), 0, Look.px(6)));
+        b.setMargin(new java.awt.Insets(0, Look.px(4), 0, Look.px(4)));
         b.setToolTipText(Texts.of("editor.working.show", name));
         b.getAccessibleContext().setAccessibleName(b.getToolTipText());
         b.addActionListener(e -> onWorking.accept(figure));

@@ -35,6 +35,9 @@ final class Look {
             defaults.put("Table.selectionBackground", "#3D444D");
             defaults.put("Table.selectionInactiveBackground", "#363C44");
             defaults.put("TableHeader.background", "#24272B");
+            defaults.put("Tree.background", "#292D32");
+            defaults.put("Tree.selectionBackground", "#3D444D");
+            defaults.put("Tree.selectionInactiveBackground", "#363C44");
         }
         if (SystemInfo.isLinux) {
             defaults.put("defaultFont", "-2"); // its usual size there is made for roomier windows

@@ -25,7 +25,7 @@ import orlop.study.working.Figure;
 
 /** The margin on the right: the card of what is selected, and below it the notes on this sheet. */
 final class Margin implements SessionListener {
-    static final int WIDTH = 348;
+    static final int WIDTH = 360;
     static final int LEAST = 290;
 
     private final Session session;
@@ -164,7 +164,9 @@ final class Margin implements SessionListener {
             card = c;
             cardPlace.add(c.panel());
         } else if (s.selection().isEmpty()) {
-            cardPlace.add(new WrapText(Texts.of("editor.card.nothing"), Look::quiet, Look::font));
+            boolean empty = s.drawing().components().isEmpty();
+            String word = empty ? "editor.card.begin" : "editor.card.nothing";
+            cardPlace.add(new WrapText(Texts.of(word), Look::quiet, Look::font));
         } else {
             GroupCard several = new GroupCard(session, s.selection(), inner, drafts, moreOpen, this::toggleMore);
             group = several;

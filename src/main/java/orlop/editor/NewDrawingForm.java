@@ -28,8 +28,11 @@ final class NewDrawingForm {
     /** @param ruleSet offered at first */
     NewDrawingForm(String ruleSet) {
         name = Forms.line(page, "editor.form.vessel", new JTextField(Texts.of("editor.new.vessel")));
+        name.selectAll(); // what is typed takes the place of the offered name
+        Forms.beginAt(name);
         rules = Forms.line(page, "editor.form.rules", ruleBox(ruleSet));
         page.add(new WrapText(Texts.of("editor.form.rules.why"), Look::quiet, Look::small));
+        page.add(Flat.label(Texts.of("editor.form.systems"), Look::text, false));
         add(ElectricalSystem.of("12", Nature.DC, 12), true);
         add(ElectricalSystem.of("24", Nature.DC, 24), false);
         add(ElectricalSystem.of("230", Nature.AC1, 230), false);

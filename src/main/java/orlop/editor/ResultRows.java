@@ -1,5 +1,7 @@
 package orlop.editor;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -80,7 +82,7 @@ final class ResultRows {
             add("design-current", text(w.designCurrentA(), Unit.AMPERE), over(w.designCurrentA(), w.ampacityA()));
         }
         if (w.dropPercent() != null && w.dropV() != null) {
-            add("drop", text(w.dropPercent(), Unit.PERCENT) + "  " + text(w.dropV(), Unit.VOLT));
+            add("drop", text(w.dropPercent(), Unit.PERCENT) + "  " + text(threeDigits(w.dropV()), Unit.VOLT));
         }
         if (w.dropFromSourcePercent() != null) {
             add("drop-from-source", text(w.dropFromSourcePercent(), Unit.PERCENT));
@@ -179,6 +181,11 @@ final class ResultRows {
             s.append("  ").append(kilo ? text(t.powerW() / 1000, Unit.KILOWATT) : text(t.powerW(), Unit.WATT));
         }
         return s.toString();
+    }
+
+    /** No length of a cable is known so well that a fourth digit of its drop would mean anything. */
+    private static double threeDigits(double value) {
+        return new BigDecimal(value).round(new MathContext(3)).doubleValue();
     }
 
     private static String text(double value, Unit unit) {
