@@ -27,7 +27,7 @@ import orlop.drawing.Edits;
  * Measures the window, in less than a minute; no test, since a busy machine would fail it. Run on a quiet machine with a
  * display, after {@code mvn package}:
  *
- * <pre>mvn test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=orlop.editor.WindowFigures</pre>
+ * <pre>mvn test-compile exec:java -Dexec.classpathScope=test -Dmain.class=orlop.editor.WindowFigures</pre>
  *
  * <p>Start: the program in its jar, in a process of its own, from its birth to the first sample painted with its figures.
  * Frame: moving the mouse and painting at 1920 × 1080 while a component among 1,000 is dragged. Edit: from a changed
