@@ -81,7 +81,6 @@ class DarkWorkWindowTest {
 
     private void drag(String item, int dx, int dy) {
         Point from = on.middle(item);
-        on.robot().click(on.canvas(), from);
         on.robot().pressMouse(on.canvas(), from, MouseButton.LEFT_BUTTON);
         on.robot().moveMouse(on.canvas(), from.x + dx / 2 + 1, from.y + dy / 2 + 1);
         on.robot().moveMouse(on.canvas(), from.x + dx, from.y + dy);

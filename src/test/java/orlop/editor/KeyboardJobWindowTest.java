@@ -43,7 +43,7 @@ class KeyboardJobWindowTest {
     void a_new_system_is_drawn_studied_saved_and_exported_by_keys_alone() throws Exception {
         on.untilFocused(on.canvas());
         on.ctrl(KeyEvent.VK_N);
-        on.until("the questions are asked", () -> focusedIn("OptionPane.button"));
+        on.until("the questions are asked", () -> focusedIn("form.vessel"));
         on.press(KeyEvent.VK_ENTER);
         on.until("an empty sheet", () -> on.drawing().components().isEmpty());
         on.untilFocused(on.canvas());
