@@ -17,7 +17,6 @@ import orlop.network.Numbering;
 import orlop.study.fault.AcFaults;
 import orlop.study.fault.Faults;
 import orlop.study.model.CableModel;
-import orlop.study.model.Delivery;
 import orlop.study.model.Notes;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
@@ -251,15 +250,7 @@ final class Gatherer {
         if (!f.feeds(a) || !f.feeds(b)) {
             return -1; // a drawn return
         }
-        double amps = operation.currentOfConnection(edge);
-        if (Math.abs(amps) > 1e-9) {
-            return amps > 0 ? b : a;
-        }
-        Delivery d = operation.delivery();
-        if (d.via(a) == edge) {
-            return a;
-        }
-        return d.via(b) == edge || d.lengthM(b) >= d.lengthM(a) ? b : a;
+        return operation.farPin(edge);
     }
 
     private @Nullable Double percentFromSource(int pin, double nominalV) {

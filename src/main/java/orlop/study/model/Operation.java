@@ -90,6 +90,20 @@ public final class Operation {
         return found;
     }
 
+    /** The end of a connection that its current flows to; where nothing flows, the one farther from the source. */
+    public int farPin(int connection) {
+        Connection c = network.connections().get(connection);
+        double amps = currentOfConnection(connection);
+        if (Math.abs(amps) > 1e-9) {
+            return amps > 0 ? c.b() : c.a();
+        }
+        Delivery d = delivery();
+        if (d.via(c.a()) == connection) {
+            return c.a();
+        }
+        return d.via(c.b()) == connection || d.lengthM(c.b()) >= d.lengthM(c.a()) ? c.b() : c.a();
+    }
+
     /** Converters between direct and alternating current couple both sides until their powers agree. */
     private void solveBothSides(BooleanSupplier stale) {
         settled = false;

@@ -10,7 +10,6 @@ import orlop.network.Connection;
 import orlop.network.Network;
 import orlop.study.CableResult;
 import orlop.study.model.CableModel;
-import orlop.study.model.Delivery;
 import orlop.study.model.Operation;
 
 /** How the figures of one cable came about in one condition. */
@@ -147,7 +146,7 @@ final class CableWorkings {
     /** Over each cable and device on the way from the source. */
     private Working dropFromSource() {
         double percent = result.dropFromSourcePercent() == null ? 0 : result.dropFromSourcePercent();
-        int far = farPin();
+        int far = operation.farPin(operation.connectionOfCable(cable));
         Working way = new WayDrops(operation).to(far);
         return Working.found(
                 Say.what("drop-from-source"),
@@ -156,20 +155,6 @@ final class CableWorkings {
                 percent,
                 Unit.PERCENT,
                 List.of(way, nominal()));
-    }
-
-    /** The end that its current flows to. */
-    private int farPin() {
-        Connection c = connection();
-        double amps = operation.currentOfConnection(operation.connectionOfCable(cable));
-        Delivery d = operation.delivery();
-        if (Math.abs(amps) > 1e-9) {
-            return amps > 0 ? c.b() : c.a();
-        }
-        int edge = operation.connectionOfCable(cable);
-        return d.via(c.a()) == edge
-                ? c.a()
-                : d.via(c.b()) == edge || d.lengthM(c.b()) >= d.lengthM(c.a()) ? c.b() : c.a();
     }
 
     // ---- heat ------------------------------------------------------------------------------------------------
