@@ -3,6 +3,7 @@ package orlop.editor;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import orlop.desk.Arranging;
 import orlop.desk.Locks;
 import orlop.desk.Renumbering;
@@ -10,8 +11,11 @@ import orlop.desk.Repeats;
 import orlop.desk.Selecting;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
+import orlop.drawing.Component;
 import orlop.drawing.Drawing;
+import orlop.drawing.Edit;
 import orlop.drawing.Message;
+import orlop.drawing.Note;
 import orlop.layout.Rect;
 
 /** The commands of the menu Arrange, and those that select what belongs together. */
@@ -37,7 +41,7 @@ final class ArrangeCommands {
         align(c, CommandId.ALIGN_ROW, Arranging.Line.ROW);
         distribute(c, CommandId.DISTRIBUTE_ACROSS, Arranging.Direction.ACROSS);
         distribute(c, CommandId.DISTRIBUTE_DOWN, Arranging.Direction.DOWN);
-        c.add(CommandId.REPEAT, this::repeat, () -> !boxes().isEmpty());
+        c.add(CommandId.REPEAT, this::repeat, () -> drawn() > 0);
         c.add(CommandId.RENUMBER, () -> renumber(Set.of()));
         c.add(CommandId.RENUMBER_SELECTED, () -> renumber(state().selection()), this::any);
         c.add(CommandId.LOCK, () -> lock(true), () -> Locks.anyFree(drawing(), state().selection()));
@@ -45,11 +49,19 @@ final class ArrangeCommands {
     }
 
     private void align(Commands c, CommandId id, Arranging.Line line) {
-        c.add(id, () -> session.apply(Arranging.align(boxes(), line)), () -> boxes().size() >= 2);
+        c.add(id, () -> arrange(2, boxes -> Arranging.align(boxes, line)), () -> drawn() >= 2);
     }
 
     private void distribute(Commands c, CommandId id, Arranging.Direction direction) {
-        c.add(id, () -> session.apply(Arranging.distribute(boxes(), direction)), () -> boxes().size() >= 3);
+        c.add(id, () -> arrange(3, boxes -> Arranging.distribute(boxes, direction)), () -> drawn() >= 3);
+    }
+
+    /** Not while the sheet is still being laid out for the first time. */
+    private void arrange(int least, Function<Map<String, Rect>, Edit> edit) {
+        Map<String, Rect> boxes = boxes();
+        if (boxes.size() >= least) {
+            session.apply(edit.apply(boxes));
+        }
     }
 
     private SessionState state() {
@@ -62,6 +74,22 @@ final class ArrangeCommands {
 
     private boolean any() {
         return !state().selection().isEmpty();
+    }
+
+    /** How many components and notes are selected on the sheet: asked with every change, so without its scene. */
+    private int drawn() {
+        SessionState s = state();
+        Drawing d = s.shown();
+        int n = 0;
+        for (String id : s.selection()) {
+            Component c = d.components().get(id);
+            Note note = d.notes().get(id);
+            boolean here = c != null
+                    ? c.place().sheet().equals(s.sheet())
+                    : note != null && note.sheet().equals(s.sheet());
+            n += here ? 1 : 0;
+        }
+        return n;
     }
 
     /** What the selected components and notes cover. */

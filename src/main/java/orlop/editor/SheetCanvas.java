@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
+import javax.swing.RepaintManager;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.PathProfile;
 import orlop.desk.Session;
@@ -32,11 +33,13 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     private final transient Pointing pointing;
     private final transient StaticLayer layer = new StaticLayer();
     private final transient HandTool hand;
+    private final transient Blink blink;
     private transient Tool tool;
     private transient Viewport viewport = new Viewport(Viewport.FULL_SIZE, 0, 0);
     private transient Consumer<String> hints = text -> {};
     private transient Runnable onView = () -> {};
     private transient Consumer<Spot> menu = at -> {};
+    private transient Runnable onFresh = () -> {};
     private transient @Nullable String hovered;
     private transient List<String> fedPath = List.of();
     private boolean fitting = true;
@@ -47,6 +50,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         this.pointing = pointing;
         this.hand = new HandTool(this, session, pointing);
         this.tool = hand;
+        this.blink = new Blink(session);
         setName("sheet");
         setFocusable(true);
         setOpaque(true);
@@ -54,7 +58,13 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         setMinimumSize(new Dimension(200, 150));
         CanvasMouse.install(this);
         session.listen(this);
+        blink.listen(this::repaint);
         pointing.listen(this::repaint);
+    }
+
+    /** Tells when fresh figures are about to come. */
+    Blink blink() {
+        return blink;
     }
 
     /** @param listener told what the mouse can do where it is */
@@ -65,6 +75,11 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     /** @param listener told when another part of the sheet is seen */
     void onView(Runnable listener) {
         onView = listener;
+    }
+
+    /** @param listener told when fresh figures stand painted on the sheet, before the rest of the window shows them */
+    void onFresh(Runnable listener) {
+        onFresh = listener;
     }
 
     /** @param opener opens the menu for what is selected */
@@ -237,22 +252,44 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         if (before.selection() != after.selection() && after.selection().isEmpty()) {
             hint("");
         }
-        repaint();
+        if (blink.waits()) {
+            return; // the picture is that of the drawing before, with its figures
+        }
+        if (after.fresh() && !before.fresh()) {
+            paintNow();
+        } else {
+            repaint();
+        }
+    }
+
+    /** The annotations first: whatever else the window shows is painted after them. */
+    private void paintNow() {
+        if (isShowing() && isValid()) {
+            RepaintManager.currentManager(this).markCompletelyClean(this);
+            paintImmediately(0, 0, getWidth(), getHeight());
+            onFresh.run();
+        } else {
+            repaint();
+        }
     }
 
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         try {
-            Optional<Scene> scene = scene();
+            Optional<Scene> last = blink.waits() ? layer.again(g, viewport, getWidth(), getHeight()) : Optional.empty();
+            Optional<Scene> scene = last.isPresent() ? last : scene();
             if (scene.isEmpty()) {
                 g.setColor(Look.desk());
                 g.fillRect(0, 0, getWidth(), getHeight());
                 beingLaidOut(g);
                 return;
             }
-            boolean stale = session.state().review() != null && !session.state().fresh();
-            layer.paint(g, scene.get(), viewport, stale, getWidth(), getHeight());
+            if (last.isEmpty()) {
+                boolean stale =
+                        session.state().review() != null && !session.state().fresh();
+                layer.paint(g, scene.get(), viewport, stale, getWidth(), getHeight());
+            }
             StaticLayer.hints(g);
             g.transform(viewport.toView()); // not setTransform: the scale of the screen stays
             over(g, scene.get());

@@ -5,6 +5,7 @@ import java.awt.RenderingHints;
 import java.awt.Transparency;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import orlop.scene.Palette;
 import orlop.scene.Scene;
@@ -38,6 +39,18 @@ final class StaticLayer {
         g.scale(1 / scaleX, 1 / scaleY);
         g.drawImage(ready, 0, 0, null);
         g.setTransform(before);
+    }
+
+    /** Paints the sheet once more as it was painted last; empty, and nothing is painted, if it was seen otherwise then. */
+    Optional<Scene> again(Graphics2D g, Viewport viewport, int width, int height) {
+        Key k = key;
+        int w = (int) Math.ceil(width * Math.max(0.1, g.getTransform().getScaleX()));
+        int h = (int) Math.ceil(height * Math.max(0.1, g.getTransform().getScaleY()));
+        if (k == null || !new Key(k.scene, viewport, Look.palette(), k.stale, w, h).equals(k)) {
+            return Optional.empty();
+        }
+        paint(g, k.scene, viewport, k.stale, width, height);
+        return Optional.of(k.scene);
     }
 
     private BufferedImage painted(Graphics2D g, Key k, double scaleX, double scaleY) {

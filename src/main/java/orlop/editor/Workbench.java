@@ -87,7 +87,7 @@ final class Workbench {
         new ArrangeCommands(session, canvas, prompts).addTo(commands);
         this.menus = new ContextMenus(session, canvas, commands, notes, edits);
         canvas.onMenu(menus::open);
-        this.strip = new ConditionsStrip(session).panel();
+        this.strip = new ConditionsStrip(session, canvas.blink()).panel();
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, settings).addTo(commands);
         new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
         checks.addTo(commands);

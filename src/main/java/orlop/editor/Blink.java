@@ -1,0 +1,68 @@
+package orlop.editor;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.Timer;
+import orlop.desk.Session;
+import orlop.desk.SessionListener;
+import orlop.desk.SessionState;
+
+/**
+ * The blink of an eye after an edit in which the fresh figures mostly come. So long the sheet, its notes and the conditions
+ * stay as they are: a picture of the drawing before with the figures that belong to it. Only if it takes longer, the
+ * drawing is shown as it is now, with the old figures in grey.
+ *
+ * <p>On the event thread. It hears of a change before those that ask it.
+ */
+final class Blink implements SessionListener {
+    /** Less than one picture of a screen that shows 60 a second. */
+    static final int LONGEST_MS = 12;
+
+    private final Session session;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final Timer end = new Timer(LONGEST_MS, e -> end());
+    private boolean waits;
+
+    Blink(Session session) {
+        this.session = session;
+        end.setRepeats(false);
+        session.listen(this);
+    }
+
+    /** @param listener told when the blink is over and the figures have not come */
+    void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** Whether fresh figures are about to come, and the window stays as it is until then. */
+    boolean waits() {
+        return waits;
+    }
+
+    /** The drawing is to be shown as it is, even if its figures are old. */
+    void end() {
+        end.stop();
+        if (waits) {
+            waits = false;
+            if (!session.state().fresh()) {
+                listeners.forEach(Runnable::run);
+            }
+        }
+    }
+
+    @Override
+    @SuppressWarnings("ReferenceEquality") // another drawing is another object
+    public void changed(SessionState before, SessionState after) {
+        boolean edited = before.drawing() != after.drawing();
+        boolean looksTheSame = before.sheet().equals(after.sheet())
+                && before.condition().equals(after.condition())
+                && before.preview() == after.preview();
+        if (after.fresh() || after.review() == null || !looksTheSame) {
+            end.stop();
+            waits = false;
+        } else if (edited && before.fresh()) {
+            waits = true;
+            end.restart();
+        }
+    }
+}
