@@ -11,6 +11,7 @@ import orlop.desk.Placings;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Component;
+import orlop.drawing.Distribution;
 import orlop.drawing.Edits;
 import orlop.drawing.Kind;
 import orlop.drawing.Place;
@@ -109,9 +110,18 @@ final class PlaceTool implements Tool {
     @Override
     public void paint(Graphics2D g) {
         Spot spot = at;
-        if (spot != null && symbol != null) {
-            Color ink = Look.ink(Ink.QUIET);
-            Overlay.ghost(g, symbol, MoveGesture.onGrid(spot.xMm()), MoveGesture.onGrid(spot.yMm()), 0, ink);
+        if (spot == null) {
+            return;
+        }
+        Color ink = Look.ink(Ink.QUIET);
+        double x = MoveGesture.onGrid(spot.xMm());
+        double y = MoveGesture.onGrid(spot.yMm());
+        if (symbol != null) {
+            Overlay.ghost(g, symbol, x, y, 0, ink);
+        } else if (kind.defaults() instanceof Distribution.Busbar bar) {
+            Overlay.ghostBar(g, x, y, bar.drawnLengthMm(), ink);
+        } else if (kind.defaults() instanceof Distribution.DistributionBoard bar) {
+            Overlay.ghostBar(g, x, y, bar.drawnLengthMm(), ink);
         }
     }
 }

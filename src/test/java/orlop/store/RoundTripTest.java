@@ -180,6 +180,7 @@ class RoundTripTest {
                         "cableways",
                         "bends",
                         "labelAt",
+                        "locked",
                         "zz-future",
                         "aa-future");
     }
