@@ -87,7 +87,8 @@ final class BlockMaker {
         Block block = new Block(
                 new Rect(-LEFT_OF_LINE_MM, Math.min(0, ink.minY()), columnMm - LEFT_OF_LINE_MM, ink.maxY() + text)
                         .union(ink));
-        block.put(new Block.Item(id, onGrid(-x0), onGrid(-sign * y0), p.component().place().rotationDegree(), 0));
+        block.put(new Block.Item(
+                id, onGrid(-x0), onGrid(-sign * y0), p.component().place().rotationDegree(), 0));
         double right = Double.NEGATIVE_INFINITY;
         for (FeedTree.Branch b : out) {
             Port port = port(p, b.terminal(), over ? Heading.UP : Heading.DOWN);
@@ -126,7 +127,7 @@ final class BlockMaker {
     private Placed turned(Component c, @Nullable TerminalRef entry, List<FeedTree.Branch> out, boolean over) {
         Heading in = over ? Heading.DOWN : Heading.UP;
         Placed upright = placing.apply(c, 0);
-        if (upright.anySpot() || entry == null && out.isEmpty()) {
+        if (upright.anySpot() || (entry == null && out.isEmpty())) {
             return upright;
         }
         TerminalRef end = entry != null ? entry : out.get(0).terminal();

@@ -20,6 +20,9 @@ public final class FromSources {
     /** A tree of more steps than this is no ship's; it is refused, so that no stack overflows. */
     private static final int DEEPEST = 1_000;
 
+    /** Within the coordinates of a sheet, {@link Point}. */
+    private static final double REACH_MM = 9_900;
+
     private static final double LONGEST_BAR_MM = 2_000;
     private static final double GRID_MM = 2.5;
 
@@ -45,7 +48,8 @@ public final class FromSources {
      * @param rotationDegree 0, 90, 180 or 270, clockwise
      * @param drawnLengthMm of a bar; null for all else
      */
-    public record Spot(Point at, int rotationDegree, @Nullable Double drawnLengthMm) {}
+    public record Spot(
+            Point at, int rotationDegree, @Nullable Double drawnLengthMm) {}
 
     private final Placing placing;
 
@@ -58,7 +62,7 @@ public final class FromSources {
      *
      * @param ids whom to place; the others of the drawing are not looked at
      * @param area where to stand, in mm; what has no room goes on below it
-     * @return empty if what hangs on what is too deep to draw so
+     * @return empty if what hangs on what is too deep or too wide to draw so
      */
     public Map<String, Spot> arrange(Drawing drawing, Set<String> ids, Rect area) {
         FeedTree tree = new FeedTree(drawing, ids);
@@ -76,7 +80,7 @@ public final class FromSources {
                 least = beyond;
             }
         }
-        return best == null ? Map.of() : spots(drawing, best, area);
+        return best == null || beyondReach(best, area) ? Map.of() : spots(drawing, best, area);
     }
 
     /** The room for components on a sheet: within frame, printed margin and the texts beside symbols. */
@@ -94,8 +98,7 @@ public final class FromSources {
             d = d.with(at(c, e.getValue()));
         }
         for (Cable w : drawing.cables().values()) {
-            boolean moved = spots.containsKey(w.from().component())
-                    || spots.containsKey(w.to().component());
+            boolean moved = spots.containsKey(w.from().component()) || spots.containsKey(w.to().component());
             if (moved && (!w.bends().isEmpty() || w.labelAt() != null)) {
                 d = d.with(w.withBends(List.of()).withLabelAt(null));
             }
@@ -105,8 +108,7 @@ public final class FromSources {
 
     private static Component at(Component c, Spot spot) {
         Place place = c.place();
-        Component moved =
-                c.withPlace(new Place(place.sheet(), spot.at(), spot.rotationDegree(), false, null));
+        Component moved = c.withPlace(new Place(place.sheet(), spot.at(), spot.rotationDegree(), false, null));
         Double length = spot.drawnLengthMm();
         if (length == null) {
             return moved;
@@ -120,10 +122,14 @@ public final class FromSources {
                 : moved;
     }
 
+    private static boolean beyondReach(Block page, Rect area) {
+        return area.minX() + page.box().width() > REACH_MM
+                || area.minY() + page.box().height() > REACH_MM;
+    }
+
     /** The joined parts side by side while there is room, then below. */
     private Block page(FeedTree tree, Drawing drawing, BlockMaker.Pitch pitch, double widthMm) {
-        BlockMaker maker =
-                new BlockMaker(tree, (c, degree) -> placing.alone(drawing, c, degree), pitch);
+        BlockMaker maker = new BlockMaker(tree, (c, degree) -> placing.alone(drawing, c, degree), pitch);
         List<Block> parts = new ArrayList<>();
         tree.roots().forEach(r -> parts.add(maker.of(r, widthMm)));
         Block page = new Block(Rect.of(0, 0, 0, 0));

@@ -30,9 +30,10 @@ final class Unplaced {
         for (JsonNode c : root.path(Section.COMPONENTS.key())) {
             String id = c.path("id").asText();
             if (!c.has("at")) {
-                drawing.components().find(id).ifPresent(k -> sheets.computeIfAbsent(
-                                k.place().sheet(), s -> new LinkedHashSet<>())
-                        .add(id));
+                drawing.components()
+                        .find(id)
+                        .ifPresent(k -> sheets.computeIfAbsent(k.place().sheet(), s -> new LinkedHashSet<>())
+                                .add(id));
             }
         }
         Drawing placed = drawing;
