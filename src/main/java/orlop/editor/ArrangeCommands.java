@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import orlop.desk.Arranging;
+import orlop.desk.Layering;
 import orlop.desk.Locks;
 import orlop.desk.Renumbering;
 import orlop.desk.Repeats;
@@ -41,6 +42,7 @@ final class ArrangeCommands {
         align(c, CommandId.ALIGN_ROW, Arranging.Line.ROW);
         distribute(c, CommandId.DISTRIBUTE_ACROSS, Arranging.Direction.ACROSS);
         distribute(c, CommandId.DISTRIBUTE_DOWN, Arranging.Direction.DOWN);
+        c.add(CommandId.FROM_SOURCES, this::fromSources, () -> !layered().isEmpty());
         c.add(CommandId.REPEAT, this::repeat, () -> !boxes().isEmpty());
         c.add(CommandId.RENUMBER, () -> renumber(Set.of()));
         c.add(CommandId.RENUMBER_SELECTED, () -> renumber(state().selection()), this::any);
@@ -104,6 +106,14 @@ final class ArrangeCommands {
                         .filter(i -> i.role() != Role.FINDING && i.role() != Role.PROPOSED && i.role() != Role.MARGIN)
                         .map(SceneItem::bounds)
                         .reduce(Rect::union));
+    }
+
+    private Set<String> layered() {
+        return Layering.moved(drawing(), state().sheet(), state().selection());
+    }
+
+    private void fromSources() {
+        session.apply(Layering.edit(state().sheet(), state().selection()));
     }
 
     private void repeat() {

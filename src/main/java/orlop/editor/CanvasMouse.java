@@ -66,6 +66,7 @@ final class CanvasMouse extends MouseAdapter {
 
     @Override
     public void mousePressed(MouseEvent e) {
+        canvas.byKeys(false);
         canvas.requestFocusInWindow();
         if (SwingUtilities.isMiddleMouseButton(e) || (space && SwingUtilities.isLeftMouseButton(e))) {
             panFrom = e;
@@ -111,6 +112,7 @@ final class CanvasMouse extends MouseAdapter {
 
     @Override
     public void mouseMoved(MouseEvent e) {
+        canvas.byKeys(false);
         canvas.tool().moved(Spot.of(e, canvas.viewport()));
     }
 

@@ -10,7 +10,6 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import orlop.drawing.Point;
-import orlop.layout.Placing;
 import orlop.layout.Rect;
 import orlop.scene.Ink;
 import orlop.scene.Role;
@@ -124,11 +123,5 @@ final class Overlay {
             }
         }
         g.setTransform(before);
-    }
-
-    /** A bar that isn't placed yet. */
-    static void ghostBar(Graphics2D g, double xMm, double yMm, double lengthMm, Color color) {
-        g.setColor(color);
-        g.fill(new Rectangle2D.Double(xMm - lengthMm / 2, yMm - Placing.BAR_MM / 2, lengthMm, Placing.BAR_MM));
     }
 }

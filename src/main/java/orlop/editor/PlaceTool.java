@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import orlop.drawing.Component;
 import orlop.drawing.Distribution;
 import orlop.drawing.Edits;
 import orlop.drawing.Kind;
+import orlop.drawing.Particulars;
 import orlop.drawing.Place;
 import orlop.drawing.Point;
 import orlop.scene.Ink;
@@ -22,6 +24,8 @@ import orlop.symbols.Symbol;
 
 /** Places a component where the mouse is let go: on the paper, or in the cable under it. With Shift, one after another. */
 final class PlaceTool implements Tool {
+    private static final double BAR_MM = 1.4;
+
     private final SheetCanvas canvas;
     private final Session session;
     private final Kind kind;
@@ -33,11 +37,24 @@ final class PlaceTool implements Tool {
         this.session = canvas.session();
         this.kind = kind;
         this.symbol = OwnSymbols.library().find(kind.word()).orElse(null);
-        canvas.hint(Texts.of("editor.hint.place", kind.term()));
+        canvas.hint(Texts.of(word("place"), kind.term()));
+    }
+
+    private String word(String what) {
+        return "editor.hint." + what + (canvas.byKeys() ? "-keys" : "");
     }
 
     Kind kind() {
         return kind;
+    }
+
+    /** How long a bar of this kind is drawn, in millimetres; 0 for what is no bar. */
+    double barMm() {
+        Particulars p = kind.defaults();
+        if (p instanceof Distribution.Busbar b) {
+            return b.drawnLengthMm();
+        }
+        return p instanceof Distribution.DistributionBoard b ? b.drawnLengthMm() : 0;
     }
 
     @Override
@@ -57,9 +74,8 @@ final class PlaceTool implements Tool {
         canvas.hover(cable.map(Route.Spot::id).orElse(null));
         canvas.hint(
                 cable.isPresent()
-                        ? Texts.of(
-                                "editor.hint.insert", kind.term(), cable.get().id())
-                        : Texts.of("editor.hint.place", kind.term()));
+                        ? Texts.of(word("insert"), kind.term(), cable.get().id())
+                        : Texts.of(word("place"), kind.term()));
         canvas.repaint();
     }
 
@@ -110,18 +126,14 @@ final class PlaceTool implements Tool {
     @Override
     public void paint(Graphics2D g) {
         Spot spot = at;
-        if (spot == null) {
-            return;
-        }
         Color ink = Look.ink(Ink.QUIET);
-        double x = MoveGesture.onGrid(spot.xMm());
-        double y = MoveGesture.onGrid(spot.yMm());
-        if (symbol != null) {
-            Overlay.ghost(g, symbol, x, y, 0, ink);
-        } else if (kind.defaults() instanceof Distribution.Busbar bar) {
-            Overlay.ghostBar(g, x, y, bar.drawnLengthMm(), ink);
-        } else if (kind.defaults() instanceof Distribution.DistributionBoard bar) {
-            Overlay.ghostBar(g, x, y, bar.drawnLengthMm(), ink);
+        if (spot != null && barMm() > 0) {
+            double x = MoveGesture.onGrid(spot.xMm());
+            double y = MoveGesture.onGrid(spot.yMm());
+            g.setColor(ink);
+            g.fill(new Rectangle2D.Double(x - barMm() / 2, y - BAR_MM / 2, barMm(), BAR_MM));
+        } else if (spot != null && symbol != null) {
+            Overlay.ghost(g, symbol, MoveGesture.onGrid(spot.xMm()), MoveGesture.onGrid(spot.yMm()), 0, ink);
         }
     }
 }
