@@ -11,13 +11,18 @@ import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import javax.swing.AbstractButton;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.OwnSymbols;
 import orlop.drawing.Group;
+import orlop.drawing.Kind;
 import orlop.symbols.Symbol;
 
 /** An open drawer of the locker: a row for each kind, with its symbol, its trade term, its standard and its key. */
@@ -25,23 +30,37 @@ final class LockerDrawer {
     private final SheetCanvas canvas;
     private final Locker locker;
     private final JPanel panel = Flat.clear(new BorderLayout());
+    private final List<KindRow> rows = new ArrayList<>();
+    private int marked;
 
     LockerDrawer(SheetCanvas canvas, Locker locker, Group group) {
         this.canvas = canvas;
         this.locker = locker;
-        JPanel head = Flat.clear(new BorderLayout());
+        JPanel head = Flat.clear(new BorderLayout(Look.px(12), 0));
         JPanel name = Flat.clear(new FlowLayout(FlowLayout.LEFT, 0, 0));
         name.add(Flat.bold(Texts.of("editor.group." + group.word()), Look::text));
         head.add(name, BorderLayout.CENTER);
         head.add(Flat.quiet(Texts.of("editor.locker.how")), BorderLayout.EAST);
         head.setBorder(Flat.rim(6, 14, 6, 14));
-        JPanel rows = Flat.clear(new FlowLayout());
-        rows.setLayout(new BoxLayout(rows, BoxLayout.Y_AXIS));
+        JPanel all = Flat.clear(new FlowLayout());
+        all.setLayout(new BoxLayout(all, BoxLayout.Y_AXIS));
         for (LockerKeys.Row r : LockerKeys.rows(group)) {
-            rows.add(row(r));
+            all.add(row(r));
         }
         panel.add(head, BorderLayout.NORTH);
-        panel.add(rows, BorderLayout.CENTER);
+        panel.add(all, BorderLayout.CENTER);
+        step(0);
+    }
+
+    /** Marks the row that lies so many farther down, which Enter takes; at the ends it stays. */
+    void step(int by) {
+        marked = Math.max(0, Math.min(rows.size() - 1, marked + by));
+        rows.forEach(r -> r.mark(rows.indexOf(r) == marked));
+    }
+
+    /** What Enter takes. */
+    Kind marked() {
+        return rows.get(marked).kind;
     }
 
     JPanel panel() {
@@ -50,6 +69,7 @@ final class LockerDrawer {
 
     private JButton row(LockerKeys.Row r) {
         KindRow b = new KindRow(r);
+        rows.add(b);
         b.addActionListener(e -> locker.take(r.kind()));
         MouseAdapter drag = new Drag(r);
         b.addMouseListener(drag);
@@ -63,9 +83,14 @@ final class LockerDrawer {
         return b;
     }
 
-    /** Drags a row out of the drawer on the sheet. */
+    /**
+     * Drags a row out of the drawer on the sheet. The drawer goes out of the way at once: it lies over a good part of the
+     * sheet.
+     */
     private final class Drag extends MouseAdapter {
+        private static final int BEGINS_PX = 10;
         private final LockerKeys.Row row;
+        private @Nullable Point pressed;
         private boolean dragging;
 
         Drag(LockerKeys.Row row) {
@@ -73,15 +98,23 @@ final class LockerDrawer {
         }
 
         @Override
+        public void mousePressed(MouseEvent e) {
+            pressed = e.getPoint();
+        }
+
+        @Override
         public void mouseDragged(MouseEvent e) {
-            if (!dragging && !e.getComponent().contains(e.getPoint())) {
+            Point from = pressed;
+            if (!dragging && from != null && from.distance(e.getPoint()) >= Look.px(BEGINS_PX)) {
                 dragging = true;
+                if (e.getComponent() instanceof AbstractButton b) {
+                    b.getModel().setArmed(false); // no click is meant any more
+                }
                 canvas.use(new PlaceTool(canvas, row.kind()));
-                // Hidden, not removed: the rest of this drag still comes to the row.
-                SwingUtilities.getWindowAncestor(canvas).repaint();
+                locker.stow();
             }
             if (dragging) {
-                canvas.tool().dragged(Spot.of(onCanvas(e), canvas.viewport()));
+                canvas.tool().dragged(spot(e));
             }
         }
 
@@ -89,22 +122,29 @@ final class LockerDrawer {
         public void mouseReleased(MouseEvent e) {
             if (dragging) {
                 dragging = false;
-                MouseEvent there = onCanvas(e);
-                boolean overDrawer = panel.contains(SwingUtilities.convertPoint(e.getComponent(), e.getPoint(), panel));
-                if (canvas.contains(there.getPoint()) && !overDrawer) {
-                    canvas.tool().released(Spot.of(there, canvas.viewport()));
-                    locker.close();
+                Spot there = spot(e);
+                if (canvas.contains(there.xPx(), there.yPx())) {
+                    canvas.tool().released(there);
                 } else {
                     canvas.use(canvas.hand());
                     canvas.hint("");
                 }
+                locker.close();
             }
         }
 
-        private MouseEvent onCanvas(MouseEvent e) {
-            Point p = SwingUtilities.convertPoint(e.getComponent(), e.getPoint(), canvas);
-            return new MouseEvent(
+        /** Where the mouse is on the sheet; by the screen, since the drawer may have moved meanwhile. */
+        private Spot spot(MouseEvent e) {
+            Point p;
+            if (canvas.isShowing()) {
+                Point origin = canvas.getLocationOnScreen();
+                p = new Point(e.getXOnScreen() - origin.x, e.getYOnScreen() - origin.y);
+            } else {
+                p = SwingUtilities.convertPoint(e.getComponent(), e.getPoint(), canvas);
+            }
+            MouseEvent there = new MouseEvent(
                     canvas, e.getID(), e.getWhen(), e.getModifiersEx(), p.x, p.y, 1, false, MouseEvent.BUTTON1);
+            return Spot.of(there, canvas.viewport());
         }
     }
 
@@ -114,9 +154,12 @@ final class LockerDrawer {
         private final transient SymbolIcon symbol;
         private final transient String standard;
         private final transient String key;
+        private final transient Kind kind;
+        private boolean marked;
 
         KindRow(LockerKeys.Row r) {
             super(Texts.of(r.kind().term()));
+            kind = r.kind();
             symbol = new SymbolIcon(r.kind());
             standard = OwnSymbols.library()
                     .find(r.kind().word())
@@ -128,6 +171,11 @@ final class LockerDrawer {
             setBorderPainted(false);
             setRolloverEnabled(true);
             getAccessibleContext().setAccessibleDescription(Texts.of("editor.access.key", r.keys()));
+        }
+
+        void mark(boolean on) {
+            marked = on;
+            repaint();
         }
 
         @Override
@@ -145,9 +193,13 @@ final class LockerDrawer {
 
         @Override
         protected void paintComponent(Graphics graphics) {
-            if (getModel().isRollover() || isFocusOwner()) {
+            if (getModel().isRollover() || marked) {
                 graphics.setColor(Look.chosen());
                 graphics.fillRect(0, 0, getWidth(), getHeight());
+            }
+            if (marked) {
+                graphics.setColor(Look.accent());
+                graphics.fillRect(0, 0, Look.px(3), getHeight());
             }
             Graphics2D g = (Graphics2D) graphics.create();
             StaticLayer.hints(g);

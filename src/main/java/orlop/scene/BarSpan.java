@@ -15,7 +15,7 @@ public record BarSpan(String component, Rect rect, String freeTerminal) {
     private static final double GRID_MM = 2.5;
 
     /** The spot on the bar nearest to a point, on the grid, leaving towards the side on which the point lies. */
-    TerminalSpot nearest(double x, double y) {
+    public TerminalSpot nearest(double x, double y) {
         TerminalRef ref = new TerminalRef(component, freeTerminal);
         if (rect.width() >= rect.height()) {
             double at = onBar(x, rect.minX(), rect.maxX());
@@ -23,6 +23,11 @@ public record BarSpan(String component, Rect rect, String freeTerminal) {
         }
         double at = onBar(y, rect.minY(), rect.maxY());
         return new TerminalSpot(ref, rect.centreX(), at, x < rect.centreX() ? Heading.LEFT : Heading.RIGHT, false);
+    }
+
+    /** The spot in the middle of the bar. */
+    public TerminalSpot middle() {
+        return nearest(rect.centreX(), rect.centreY());
     }
 
     private static double onBar(double value, double min, double max) {

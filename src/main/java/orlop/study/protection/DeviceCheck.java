@@ -54,7 +54,6 @@ final class DeviceCheck {
             near = connection.a();
         }
         Connection c = edge == null ? null : grid.network().connections().get(edge);
-        double rating = device.ratingA() == null ? 1 : device.ratingA();
         found.add(new Gap(
                 kind,
                 c == null ? device.component().id() : c.item(),
@@ -65,17 +64,22 @@ final class DeviceCheck {
                 false,
                 device.component().id(),
                 conditions,
-                instead(system, edge == null ? -1 : grid.cable(edge), rating, faultA),
+                instead(system, edge == null ? -1 : grid.cable(edge), faultA),
                 Double.NaN,
                 Double.NaN,
                 List.of()));
     }
 
-    /** The device that would do in its place. */
-    private Gap.@Nullable Proposal instead(ElectricalSystem system, int cable, double ratingA, double faultA) {
-        double design = cable < 0 ? 0 : around.designA(cable);
+    /** The device that would do in its place; null without anything that its rating could follow. */
+    private Gap.@Nullable Proposal instead(ElectricalSystem system, int cable, double faultA) {
+        double known = cable < 0 ? 0 : around.designA(cable);
+        double design = Double.isFinite(known) ? known : 0;
         double ampacity = cable < 0 ? Double.POSITIVE_INFINITY : ampacityA(cable);
-        return proposer.replacement(system, ratingA, Double.isFinite(design) ? design : 0, ampacity, faultA);
+        Double rated = device.ratingA();
+        if (rated != null) {
+            return proposer.replacement(system, rated, design, ampacity, faultA);
+        }
+        return Double.isFinite(ampacity) ? proposer.among(system, design, ampacity, faultA) : null;
     }
 
     private double ampacityA(int cable) {

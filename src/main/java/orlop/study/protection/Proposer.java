@@ -36,6 +36,9 @@ final class Proposer {
     /** A family further down the list is taken only if its rating follows the current this much more closely. */
     private static final double CLEARLY_LESS = 2;
 
+    /** A design current below this is none, in A: nothing is known to draw on the cable. */
+    private static final double NOTHING_DRAWS_A = 0.05;
+
     private final Plan plan;
     private final Surroundings around;
     private final IdentityHashMap<ElectricalSystem, Map<Double, Map<Integer, Optional<Proposal>>>> answers =
@@ -113,7 +116,19 @@ final class Proposer {
         return limit;
     }
 
+    /**
+     * A device between what a cable carries and what it may carry. Where no load is known (a spare way, a load of no
+     * stated power, a network without operating point) the least rating would be a wild guess: it follows the conductor.
+     */
     Gap.@Nullable Proposal among(ElectricalSystem system, double designA, double ampacityA, double faultA) {
+        if (designA < NOTHING_DRAWS_A) {
+            for (double share = SHARE_OF_LEAD; share > 0.1; share -= 0.25) {
+                Gap.Proposal follows = least(system, share * ampacityA, ampacityA, faultA);
+                if (follows != null) {
+                    return follows;
+                }
+            }
+        }
         Gap.Proposal roomy = least(system, designA / CONTINUOUS_SHARE, ampacityA, faultA);
         return roomy != null ? roomy : least(system, designA, ampacityA, faultA);
     }
