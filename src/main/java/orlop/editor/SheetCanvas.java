@@ -13,6 +13,7 @@ import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import javax.swing.RepaintManager;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.PathProfile;
 import orlop.desk.Same;
@@ -316,13 +317,20 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         if (others && accessibleContext instanceof CanvasAccess a) {
             a.tell(after);
         }
-        if (blink.waits()) {
-            return; // the picture is that of the drawing before, with its figures
+        if (blink.waits()) { // the picture is that of the drawing before, with its figures
+            SwingUtilities.invokeLater(this::prepare);
+            return;
         }
         if (after.fresh() && !before.fresh()) {
             paintNow();
         } else {
             repaint();
+        }
+    }
+
+    private void prepare() {
+        if (blink.waits()) {
+            shown.prepare(session.state());
         }
     }
 

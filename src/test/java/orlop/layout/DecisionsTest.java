@@ -125,30 +125,12 @@ class DecisionsTest {
     }
 
     @Test
-    void the_sheets_are_so_crowded_that_texts_stand_apart_and_are_pushed() {
-        long apart = 0;
-        long moved = 0;
-        for (long seed = 0; seed < 12; seed++) {
-            Sheet s = crowded(new Random(seed));
-            Map<String, Label.Put> places = s.labelled(null).places();
-            apart += places.values().stream().filter(p -> p.leader() != null).count();
-            Sheet alone = s.copy();
-            for (String id : places.keySet()) {
-                alone.texts.keySet().retainAll(List.of(id));
-                Label.Put free = alone.labelled(null).places().get(id);
-                moved += free == null
-                                || free.rect()
-                                        .equals(s.labelled(null)
-                                                .places()
-                                                .get(id)
-                                                .rect())
-                        ? 0
-                        : 1;
-                break;
-            }
-        }
+    void the_sheets_are_so_crowded_that_texts_stand_apart() {
+        long apart = seeds().mapToObj(seed -> crowded(new Random(seed)).labelled(null))
+                .flatMap(l -> l.places().values().stream())
+                .filter(p -> p.leader() != null)
+                .count();
         assertThat(apart).isGreaterThan(50);
-        assertThat(moved).isPositive();
     }
 
     @Test
