@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import orlop.desk.Arranging;
+import orlop.desk.Layering;
 import orlop.desk.Locks;
 import orlop.desk.Renumbering;
 import orlop.desk.Repeats;
@@ -37,6 +38,7 @@ final class ArrangeCommands {
         align(c, CommandId.ALIGN_ROW, Arranging.Line.ROW);
         distribute(c, CommandId.DISTRIBUTE_ACROSS, Arranging.Direction.ACROSS);
         distribute(c, CommandId.DISTRIBUTE_DOWN, Arranging.Direction.DOWN);
+        c.add(CommandId.FROM_SOURCES, this::fromSources, () -> !layered().isEmpty());
         c.add(CommandId.REPEAT, this::repeat, () -> !boxes().isEmpty());
         c.add(CommandId.RENUMBER, () -> renumber(Set.of()));
         c.add(CommandId.RENUMBER_SELECTED, () -> renumber(state().selection()), this::any);
@@ -89,6 +91,14 @@ final class ArrangeCommands {
 
     private void lock(boolean locked) {
         session.apply(Locks.set(state().selection(), locked));
+    }
+
+    private Set<String> layered() {
+        return Layering.moved(drawing(), state().sheet(), state().selection());
+    }
+
+    private void fromSources() {
+        session.apply(Layering.edit(state().sheet(), state().selection()));
     }
 
     private void repeat() {

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import orlop.desk.CableRuns;
 import orlop.desk.Session;
 import orlop.drawing.Drawing;
+import orlop.drawing.Link;
 import orlop.drawing.Message;
 import orlop.drawing.Point;
 import orlop.drawing.Tags;
@@ -66,7 +67,8 @@ final class CableGesture implements Gesture {
         return t.terminal().toString();
     }
 
-    private Optional<Message> refusal(TerminalSpot t) {
+    /** Why it can't end there. */
+    Optional<Message> refusal(TerminalSpot t) {
         return CableRuns.refusal(session.state().drawing(), from.terminal(), t.terminal());
     }
 
@@ -75,18 +77,30 @@ final class CableGesture implements Gesture {
         dragged(spot);
         TerminalSpot end = to;
         if (end != null) {
-            Drawing d = session.state().drawing();
-            TerminalRef a = from.terminal();
-            TerminalRef b = end.terminal();
-            String tag = Tags.nextCable(d);
-            if (spot.alt()) {
-                session.apply(CableRuns.link(d, a, b));
-            } else {
-                session.apply(CableRuns.cable(d, a, b), Set.of(tag));
-            }
-            canvas.hint("");
+            join(end, spot.alt());
         }
         canvas.repaint();
+    }
+
+    /** Leads it to this terminal by keys; says why it can't end there. */
+    Optional<Message> point(TerminalSpot end, Spot spot) {
+        at = spot;
+        Optional<Message> refusal = refusal(end);
+        to = refusal.isEmpty() ? end : null;
+        return refusal;
+    }
+
+    /** @param direct whether the two are joined without a cable */
+    void join(TerminalSpot end, boolean direct) {
+        Drawing d = session.state().drawing();
+        TerminalRef a = from.terminal();
+        TerminalRef b = end.terminal();
+        canvas.hint(""); // before it is done: what is refused must stay readable
+        if (direct) {
+            session.apply(CableRuns.link(d, a, b), Set.of(Link.idOf(a, b)));
+        } else {
+            session.apply(CableRuns.cable(d, a, b), Set.of(Tags.nextCable(d)));
+        }
     }
 
     @Override

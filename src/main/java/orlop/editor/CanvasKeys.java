@@ -3,8 +3,9 @@ package orlop.editor;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.ActionEvent;
-import java.util.LinkedHashSet;
-import java.util.List;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.AbstractAction;
@@ -16,8 +17,6 @@ import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.Insertions;
 import orlop.desk.Session;
-import orlop.drawing.Drawing;
-import orlop.drawing.Kind;
 import orlop.drawing.Point;
 import orlop.layout.Rect;
 import orlop.scene.Role;
@@ -26,14 +25,17 @@ import orlop.scene.Scene;
 import orlop.scene.SceneItem;
 
 /**
- * The sheet without a mouse: arrows move what is selected or what is about to be placed, Enter puts that down or goes to the
- * card, full stop and comma go from item to item, with Shift they add the item to the selection.
+ * The sheet without a mouse: arrows move what is selected, what is about to be placed, or the end of a cable, and with
+ * nothing selected the sheet; Enter puts down or goes to the card. How to get from item to item is up to {@link ItemKeys},
+ * labels, legs and bars to {@link HandKeys}.
  */
 final class CanvasKeys {
-    private static final Set<Role> ITEMS = Set.of(Role.COMPONENT, Role.BAR, Role.CABLE, Role.LINK, Role.NOTE);
+    static final Set<Role> ITEMS = Set.of(Role.COMPONENT, Role.BAR, Role.CABLE, Role.LINK, Role.NOTE);
 
     /** How far from the last component a new one is offered. */
     private static final double BESIDE_MM = 35;
+
+    private static final int PAN_PX = 60;
 
     private final SheetCanvas canvas;
     private final Session session;
@@ -51,28 +53,54 @@ final class CanvasKeys {
         arrow("RIGHT", 1, 0);
         arrow("UP", 0, -1);
         arrow("DOWN", 0, 1);
-        key("ENTER", this::enter);
-        key("PERIOD", () -> next(1, false));
-        key("COMMA", () -> next(-1, false));
-        key("shift PERIOD", () -> next(1, true));
-        key("shift COMMA", () -> next(-1, true));
+        key(canvas, "ENTER", () -> enter(false, false));
+        key(canvas, "shift ENTER", () -> enter(true, false));
+        key(canvas, "alt ENTER", () -> enter(false, true));
+        canvas.addKeyListener(new Pressed());
+        canvas.onTool(tool -> {
+            if (canvas.byKeys() && tool instanceof PlaceTool p) {
+                offer(p);
+            }
+        });
+        new ItemKeys(canvas);
+        new HandKeys(canvas);
     }
 
     private void arrow(String arrow, int dx, int dy) {
-        key(arrow, () -> step(dx, dy, false));
-        key("shift " + arrow, () -> step(dx, dy, true));
+        key(canvas, arrow, () -> step(dx, dy, false));
+        key(canvas, "shift " + arrow, () -> step(dx, dy, true));
     }
 
-    private void key(String key, Runnable body) {
+    static void key(SheetCanvas canvas, String key, Runnable body) {
         canvas.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), "keys." + key);
         canvas.getActionMap().put("keys." + key, new AbstractAction() {
             private static final long serialVersionUID = 1L;
 
             @Override
             public void actionPerformed(ActionEvent e) {
+                canvas.byKeys(true);
                 body.run();
             }
         });
+    }
+
+    /** From the first key on, the status line speaks of keys; letters and digits lead a cable to a component by its tag. */
+    private final class Pressed extends KeyAdapter {
+        @Override
+        public void keyPressed(KeyEvent e) {
+            canvas.byKeys(true);
+        }
+
+        @Override
+        public void keyTyped(KeyEvent e) {
+            int other = InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK | InputEvent.ALT_DOWN_MASK;
+            if (canvas.tool() instanceof RunTool tool
+                    && (e.getModifiersEx() & other) == 0
+                    && Character.isLetterOrDigit(e.getKeyChar())) {
+                tool.typed(e.getKeyChar());
+                e.consume();
+            }
+        }
     }
 
     private void step(int dx, int dy, boolean far) {
@@ -81,19 +109,39 @@ final class CanvasKeys {
             double step = MoveGesture.GRID_MM * (far ? 8 : 2);
             at = at.plus(dx * step, dy * step);
             tool.moved(Spot.at(at.xMm(), at.yMm(), canvas.viewport()));
+            canvas.reveal(Rect.of(at.xMm(), at.yMm(), 0, 0));
+        } else if (canvas.tool() instanceof RunTool tool) {
+            tool.step(dx, dy);
+        } else if (session.state().selection().isEmpty()) {
+            int px = Look.px(PAN_PX) * (far ? 4 : 1);
+            canvas.view(canvas.viewport().moved(-dx * px, -dy * px));
         } else {
             edits.nudge(dx, dy, far);
+            session.state().soleSelection().ifPresent(id -> ItemKeys.reveal(canvas, id));
         }
     }
 
-    private void enter() {
+    private void enter(boolean again, boolean direct) {
         if (canvas.tool() instanceof PlaceTool tool) {
             begin(tool);
-            tool.released(Spot.at(at.xMm(), at.yMm(), canvas.viewport()));
+            Spot spot = Spot.at(at.xMm(), at.yMm(), canvas.viewport());
+            tool.released(again ? spot.withShift() : spot);
             placing = null;
-        } else {
+            if (again) {
+                offer(tool);
+            }
+        } else if (canvas.tool() instanceof RunTool tool) {
+            tool.take(again || direct);
+        } else if (!again && !direct) {
             firstField(margin).ifPresent(Component::requestFocusInWindow);
         }
+    }
+
+    /** Shows at once where it would stand. */
+    private void offer(PlaceTool tool) {
+        begin(tool);
+        tool.moved(Spot.at(at.xMm(), at.yMm(), canvas.viewport()));
+        canvas.reveal(Rect.of(at.xMm(), at.yMm(), 0, 0));
     }
 
     /** A component is offered in the selected cable, else beside the selected component, else in the middle. */
@@ -103,74 +151,48 @@ final class CanvasKeys {
             Optional<Scene> scene = canvas.scene();
             at = session.state()
                     .soleSelection()
-                    .flatMap(id -> scene.flatMap(s -> beside(s, id, tool.kind())))
+                    .flatMap(id -> scene.flatMap(s -> beside(s, id, tool)))
                     .orElseGet(() -> scene.map(s ->
-                                    free(s, s.drawable().centreX(), s.drawable().centreY()))
+                                    free(s, s.drawable().centreX(), s.drawable().centreY(), tool.barMm()))
                             .orElse(new Point(0, 0)));
         }
     }
 
-    private static Optional<Point> beside(Scene s, String id, Kind kind) {
+    private static Optional<Point> beside(Scene s, String id, PlaceTool tool) {
         Route r = s.routes().get(id);
-        if (r != null && Insertions.inline(kind)) {
+        if (r != null && Insertions.inline(tool.kind())) {
             return Optional.of(r.at(0.5));
         }
         return s.items().stream()
                 .filter(i -> i.subject().equals(id) && ITEMS.contains(i.role()))
                 .findFirst()
                 .map(SceneItem::bounds)
-                .map(b -> free(s, b.centreX() + BESIDE_MM, b.centreY()));
+                .map(b -> free(s, b.centreX() + BESIDE_MM + tool.barMm() / 2, b.centreY(), tool.barMm()));
     }
 
-    /** The nearest place to the right, or a row further down, at which nothing stands. */
-    private static Point free(Scene s, double x, double y) {
+    /**
+     * The nearest place to the right, or a row further down, at which nothing stands.
+     *
+     * @param widthMm what the thing takes, 0 for that of a symbol
+     */
+    private static Point free(Scene s, double x, double y, double widthMm) {
         Rect paper = s.drawable();
         for (double down = y; down < paper.maxY() - BESIDE_MM / 2; down += BESIDE_MM) {
-            for (double right = x; right < paper.maxX() - BESIDE_MM / 2; right += BESIDE_MM / 2) {
-                double px = right;
-                double py = down;
+            for (double right = x; right < paper.maxX() - Math.max(BESIDE_MM, widthMm) / 2; right += BESIDE_MM / 2) {
+                Rect room = Rect.of(right - widthMm / 2, down, widthMm, 0);
                 boolean taken = s.items().stream()
                         .filter(i -> ITEMS.contains(i.role()))
-                        .anyMatch(i -> i.bounds().grown(5).contains(px, py));
+                        .anyMatch(i -> i.bounds().grown(5).overlaps(room));
                 if (!taken) {
-                    return new Point(px, py);
+                    return new Point(right, down);
                 }
             }
         }
         return new Point(x, y);
     }
 
-    private void next(int by, boolean add) {
-        List<String> ids = canvas.scene().stream()
-                .flatMap(s -> s.items().stream())
-                .filter(i -> ITEMS.contains(i.role()))
-                .map(SceneItem::subject)
-                .distinct()
-                .toList();
-        if (ids.isEmpty()) {
-            return;
-        }
-        Drawing d = session.state().drawing();
-        List<String> selected = List.copyOf(session.state().selection());
-        int last = selected.isEmpty() ? -1 : ids.indexOf(selected.get(selected.size() - 1));
-        int to = last < 0 ? (by > 0 ? 0 : ids.size() - 1) : Math.floorMod(last + by, ids.size());
-        // What is added is nearly always a component: a cable is to be run between the two.
-        for (int i = 0; add && !d.components().contains(ids.get(to)) && i < ids.size(); i++) {
-            to = Math.floorMod(to + by, ids.size());
-        }
-        Set<String> selection = new LinkedHashSet<>(add ? selected : List.of());
-        selection.add(ids.get(to));
-        session.select(selection);
-        String shown = ids.get(to);
-        canvas.scene()
-                .flatMap(s -> s.items().stream()
-                        .filter(i -> i.subject().equals(shown))
-                        .findFirst())
-                .ifPresent(i -> canvas.reveal(i.bounds()));
-    }
-
     /** The first field of the card. */
-    private static Optional<Component> firstField(Container in) {
+    static Optional<Component> firstField(Container in) {
         for (Component c : in.getComponents()) {
             boolean field = (c instanceof JTextComponent t && t.isEditable()) || c instanceof JComboBox;
             if (field

@@ -58,6 +58,7 @@ final class CanvasMouse extends MouseAdapter {
 
     @Override
     public void mousePressed(MouseEvent e) {
+        canvas.byKeys(false);
         canvas.requestFocusInWindow();
         if (SwingUtilities.isMiddleMouseButton(e) || (space && SwingUtilities.isLeftMouseButton(e))) {
             panFrom = e;
@@ -103,6 +104,7 @@ final class CanvasMouse extends MouseAdapter {
 
     @Override
     public void mouseMoved(MouseEvent e) {
+        canvas.byKeys(false);
         canvas.tool().moved(Spot.of(e, canvas.viewport()));
     }
 

@@ -120,9 +120,8 @@ final class Card {
     }
 
     static JButton fold(boolean open, Runnable onMore) {
-        JButton fold = new JButton(Texts.of(open ? "editor.card.less" : "editor.card.more"));
+        JButton fold = Ring.button(Texts.of(open ? "editor.card.less" : "editor.card.more"));
         fold.setName("card.more");
-        fold.putClientProperty("JButton.buttonType", "toolBarButton");
         fold.setHorizontalAlignment(JButton.LEFT);
         fold.setMargin(new java.awt.Insets(Look.px(2), 0, Look.px(2), Look.px(4)));
         fold.addActionListener(e -> onMore.run());
@@ -213,9 +212,8 @@ final class Card {
     }
 
     private JButton working(ResultRows.Row r, String name, Figure figure) {
-        JButton b = new JButton("›");
+        JButton b = Ring.button("›");
         b.setName("working." + r.label());
-        b.putClientProperty("JButton.buttonType", "toolBarButton");
         b.setMargin(new java.awt.Insets(0, Look.px(4), 0, Look.px(4)));
         b.setToolTipText(Texts.of("editor.working.show", name));
         b.getAccessibleContext().setAccessibleName(b.getToolTipText());

@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +14,7 @@ import orlop.drawing.Acceptance;
 import orlop.drawing.Edits;
 import orlop.drawing.Extras;
 import orlop.drawing.Message;
+import orlop.drawing.Sheet;
 import orlop.findings.Finding;
 
 /** The commands of the menu Check: from finding to finding, cure, accept. */
@@ -63,16 +65,43 @@ final class CheckCommands {
         return pointed().orElseThrow();
     }
 
+    /** In the order of the numbers on the sheet that is shown; past the last, to the next sheet that has findings. */
     private void step(int by) {
-        List<FindingPlaces.Numbered> all = FindingPlaces.all(session.state());
+        List<FindingPlaces.Numbered> here = here();
         int at = -1;
-        for (int i = 0; i < all.size(); i++) {
-            at = all.get(i).finding().equals(pointing.finding()) ? i : at;
+        for (int i = 0; i < here.size(); i++) {
+            at = here.get(i).finding().equals(pointing.finding()) ? i : at;
         }
-        int next = at < 0 ? (by > 0 ? 0 : all.size() - 1) : Math.floorMod(at + by, all.size());
-        if (margin != null) {
-            margin.show(all.get(next).finding());
+        int next = at < 0 && by < 0 ? here.size() - 1 : at + by;
+        if (here.isEmpty() || next < 0 || next >= here.size()) {
+            session.showSheet(otherSheet(by));
+            here = here();
+            next = by > 0 ? 0 : here.size() - 1;
         }
+        if (margin != null && !here.isEmpty()) {
+            margin.show(here.get(next).finding());
+        }
+    }
+
+    private List<FindingPlaces.Numbered> here() {
+        SessionState s = session.state();
+        return canvas.scene().map(scene -> FindingPlaces.ofSheet(s, scene)).orElseGet(() -> FindingPlaces.ofSheet(s));
+    }
+
+    /** The next sheet in this direction on which there are findings; it may be the same one. */
+    private String otherSheet(int by) {
+        SessionState s = session.state();
+        Set<String> with = new HashSet<>();
+        FindingPlaces.all(s).forEach(n -> with.add(FindingPlaces.sheet(s.drawing(), n.finding())));
+        List<String> ids = s.drawing().sheets().stream().map(Sheet::id).toList();
+        int now = ids.indexOf(s.sheet());
+        for (int i = 1; i < ids.size(); i++) {
+            String id = ids.get(Math.floorMod(now + by * i, ids.size()));
+            if (with.contains(id)) {
+                return id;
+            }
+        }
+        return s.sheet();
     }
 
     /** Does what a finding would have done. */

@@ -38,6 +38,7 @@ enum CommandId {
     MIRROR("menu M"),
     JOIN("menu J"),
     LINK("menu shift J"),
+    RUN("F3"),
     SWITCH("menu T"),
     AUTOMATIC(null),
 
@@ -51,6 +52,7 @@ enum CommandId {
     ALIGN_ROW(null),
     DISTRIBUTE_ACROSS(null),
     DISTRIBUTE_DOWN(null),
+    FROM_SOURCES(null),
     RENUMBER(null),
     RENUMBER_SELECTED(null),
     LOCK("menu L"),
@@ -75,6 +77,8 @@ enum CommandId {
     SHOW_CONDITIONS("menu shift O"),
     SHOW_STRIP(null),
     DARK("menu shift D"),
+    NEXT_PART("F6"),
+    PREVIOUS_PART("shift F6"),
 
     NEXT_FINDING("F8"),
     PREVIOUS_FINDING("shift F8"),

@@ -64,8 +64,8 @@ final class ConditionCard extends JToggleButton {
                 this,
                 graphics,
                 on || getModel().isRollover() ? Look.chosen() : Look.strip(),
-                on || isFocusOwner() ? Look.accent() : Look.line(),
-                on ? 1.8f : 1f);
+                on ? Look.accent() : Look.line(),
+                on ? 1.4f : 1f);
         Graphics2D g = (Graphics2D) graphics.create();
         StaticLayer.hints(g);
         int x = Look.px(12);
@@ -82,6 +82,7 @@ final class ConditionCard extends JToggleButton {
             g.drawString(whole(figures, g.getFontMetrics(), getWidth() - x - Look.px(8)), x, Look.px(36));
         }
         g.dispose();
+        Ring.paint(this, graphics, Look.px(3));
     }
 
     /** As many figures as there is room for, each of them whole: the others are told by the tooltip. */

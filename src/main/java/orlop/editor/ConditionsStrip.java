@@ -1,12 +1,14 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.FlowLayout;
 import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.BoxLayout;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
@@ -47,6 +49,11 @@ final class ConditionsStrip implements SessionListener {
 
     JPanel panel() {
         return panel;
+    }
+
+    /** The card of the condition that is shown. */
+    Optional<Component> focus() {
+        return Optional.ofNullable(cards.get(session.state().condition()));
     }
 
     @Override

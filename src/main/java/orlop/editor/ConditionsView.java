@@ -69,10 +69,10 @@ final class ConditionsView implements SessionListener {
         ButtonGroup group = new ButtonGroup();
         for (Figure f : Figure.values()) {
             String word = f.name().toLowerCase(Locale.ROOT);
-            JToggleButton b = new JToggleButton(Texts.of("editor.conditions." + word), f == Figure.SIMULTANEITY);
+            JToggleButton b =
+                    Ring.toggle(Texts.of("editor.conditions." + word), f == Figure.SIMULTANEITY, "toolBarButton");
             b.setName("conditions." + word);
             b.setToolTipText(Texts.of("editor.conditions." + word + ".how"));
-            b.putClientProperty("JButton.buttonType", "toolBarButton");
             b.addActionListener(e -> model.figure(f));
             group.add(b);
             row.add(b);

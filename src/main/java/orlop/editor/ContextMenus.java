@@ -64,6 +64,7 @@ final class ContextMenus {
             one(menu, d, ids.iterator().next(), at);
         }
         tidy(menu);
+        MenuLetters.give(menu);
         return menu;
     }
 

@@ -58,6 +58,7 @@ final class EditCommands {
         c.add(CommandId.MIRROR, this::mirror, this::anyComponent);
         c.add(CommandId.JOIN, () -> join(false), () -> ends().isPresent());
         c.add(CommandId.LINK, () -> join(true), () -> ends().isPresent());
+        c.add(CommandId.RUN, this::run, () -> !state().drawing().components().isEmpty());
         c.add(CommandId.SWITCH, this::turnSwitches, this::anySwitch);
         c.add(
                 CommandId.AUTOMATIC,
@@ -244,6 +245,18 @@ final class EditCommands {
                 session.apply(CableRuns.cable(d, e.get(0), e.get(1)), Set.of(Tags.nextCable(d)));
             }
         });
+    }
+
+    /** By keys, from the component that is selected. */
+    private void run() {
+        String from = state().soleSelection()
+                .filter(state().drawing().components()::contains)
+                .orElse("");
+        RunTool tool = new RunTool(canvas, from);
+        if (tool.possible()) {
+            canvas.use(tool);
+            canvas.requestFocusInWindow();
+        }
     }
 
     private void turnSwitches() {

@@ -149,8 +149,9 @@ final class Flat {
             protected void paintComponent(Graphics g) {
                 boolean down = getModel().isArmed() || getModel().isRollover();
                 Color ground = down ? Look.chosen() : Look.card();
-                box(this, g, ground, getForeground(), isFocusOwner() ? 2f : 1.2f);
+                box(this, g, ground, getForeground(), 1.2f);
                 super.paintComponent(g);
+                Ring.paint(this, g);
             }
         };
         b.setContentAreaFilled(false);

@@ -2,6 +2,8 @@ package orlop.editor;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Insets;
@@ -10,12 +12,15 @@ import java.awt.event.MouseEvent;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JTable;
 import javax.swing.JToggleButton;
+import javax.swing.JTree;
 
 /** What folds out below the sheet: the path to what is selected, findings, conditions, the register. One at a time. */
 final class FoldOut {
@@ -67,10 +72,9 @@ final class FoldOut {
     }
 
     private JToggleButton tab(String word) {
-        JToggleButton tab = new JToggleButton(Texts.of("editor.tab." + word));
+        JToggleButton tab = Ring.toggle(Texts.of("editor.tab." + word), false, "tab");
         tab.setName("tab." + word);
         tab.setToolTipText(tab.getText()); // in a narrow window it is cut
-        tab.putClientProperty("JButton.buttonType", "tab");
         tab.setMargin(new Insets(Look.px(3), Look.px(6), Look.px(3), Look.px(6)));
         tab.addActionListener(e -> open(word));
         group.add(tab);
@@ -79,9 +83,8 @@ final class FoldOut {
     }
 
     private JButton away() {
-        JButton away = new JButton("▾");
+        JButton away = Ring.button("▾");
         away.setName("fold-away");
-        away.putClientProperty("JButton.buttonType", "toolBarButton");
         away.setToolTipText(Texts.of("editor.fold.away"));
         away.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.away"));
         away.addActionListener(e -> open(""));
@@ -127,6 +130,25 @@ final class FoldOut {
     /** @param listener told when another page is shown, or none */
     void onFold(Runnable listener) {
         onFold = listener;
+    }
+
+    /** What works the page that is open: its table or tree, else what can first have the keys. */
+    Optional<Component> focus() {
+        return open.isEmpty() ? Optional.empty() : worked(pages).or(() -> Optional.ofNullable(buttons.get(open)));
+    }
+
+    private static Optional<Component> worked(Container in) {
+        for (Component c : in.getComponents()) {
+            boolean works = c instanceof JTable || c instanceof JTree || c instanceof PathView;
+            if (c.isVisible() && works && c.isFocusable()) {
+                return Optional.of(c);
+            }
+            Optional<Component> deeper = c.isVisible() && c instanceof Container k ? worked(k) : Optional.empty();
+            if (deeper.isPresent()) {
+                return deeper;
+            }
+        }
+        return Optional.empty();
     }
 
     boolean shows(String page) {

@@ -38,12 +38,11 @@ final class Grid {
     /** A button for a command, with a short text of its own. */
     static JButton button(Commands commands, CommandId id) {
         Command c = commands.get(id);
-        JButton b = new JButton(c);
+        JButton b = Ring.button(c);
         b.setText(Texts.of("editor.short." + id.word()));
         b.setName("button." + id.word());
         b.setToolTipText(id.text());
         b.setFocusable(true);
-        b.putClientProperty("JButton.buttonType", "toolBarButton");
         b.getAccessibleContext().setAccessibleName(id.text());
         return b;
     }

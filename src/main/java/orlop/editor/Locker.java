@@ -1,6 +1,6 @@
 package orlop.editor;
 
-import java.awt.Color;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.FontMetrics;
@@ -10,6 +10,7 @@ import java.awt.Insets;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.Box;
@@ -59,7 +60,8 @@ final class Locker {
         @Override
         public void keyTyped(KeyEvent e) {
             int other = KeyEvent.CTRL_DOWN_MASK | KeyEvent.META_DOWN_MASK | KeyEvent.ALT_DOWN_MASK;
-            if ((e.getModifiersEx() & other) == 0 && !letter(e.getKeyChar())) {
+            boolean mine = (e.getModifiersEx() & other) == 0 && !(canvas.tool() instanceof RunTool);
+            if (mine && !letter(e.getKeyChar())) {
                 LockerKeys.group(e.getKeyChar()).ifPresent(Locker.this::open);
             }
         }
@@ -76,6 +78,11 @@ final class Locker {
 
     JComponent rail() {
         return rail;
+    }
+
+    /** The button of the first group. */
+    Optional<Component> focus() {
+        return Optional.of(button(Group.SOURCES));
     }
 
     /** From now on the mouse places this kind. */
@@ -101,29 +108,69 @@ final class Locker {
         close();
         JPopupMenu menu = new JPopupMenu();
         menu.setName("drawer." + g.word());
-        menu.add(new LockerDrawer(canvas, this, g).panel());
+        LockerDrawer rows = new LockerDrawer(canvas, this, g);
+        menu.add(rows.panel());
         menu.addPopupMenuListener(new PopupEnd(() -> shut(menu)));
-        // An open popup takes the keys away from the sheet.
-        menu.addMenuKeyListener(new MenuKeyListener() {
-            @Override
-            public void menuKeyTyped(MenuKeyEvent e) {
-                if (letter(e.getKeyChar())) {
-                    e.consume();
-                }
-            }
-
-            @Override
-            public void menuKeyPressed(MenuKeyEvent e) {}
-
-            @Override
-            public void menuKeyReleased(MenuKeyEvent e) {}
-        });
+        menu.addMenuKeyListener(new DrawerKeys(rows));
         drawer = menu;
         open = g;
         GroupButton b = button(g);
         b.setSelected(true);
         if (rail.isShowing()) {
             menu.show(rail, rail.getWidth() - Look.px(2), Math.max(0, b.getY() - Look.px(20)));
+        }
+    }
+
+    /** An open popup takes the keys away from the sheet. */
+    private final class DrawerKeys implements MenuKeyListener {
+        private final LockerDrawer rows;
+
+        DrawerKeys(LockerDrawer rows) {
+            this.rows = rows;
+        }
+
+        @Override
+        public void menuKeyTyped(MenuKeyEvent e) {
+            if (letter(e.getKeyChar())) {
+                e.consume();
+            }
+        }
+
+        @Override
+        public void menuKeyPressed(MenuKeyEvent e) {
+            boolean taken = true;
+            switch (e.getKeyCode()) {
+                case KeyEvent.VK_DOWN, KeyEvent.VK_KP_DOWN -> rows.step(1);
+                case KeyEvent.VK_UP, KeyEvent.VK_KP_UP -> rows.step(-1);
+                case KeyEvent.VK_HOME -> rows.step(-LockerKeys.MOST);
+                case KeyEvent.VK_END -> rows.step(LockerKeys.MOST);
+                case KeyEvent.VK_RIGHT -> neighbour(1);
+                case KeyEvent.VK_LEFT -> neighbour(-1);
+                case KeyEvent.VK_ENTER, KeyEvent.VK_SPACE -> {
+                    canvas.byKeys(true);
+                    take(rows.marked());
+                }
+                case KeyEvent.VK_ESCAPE -> {
+                    close();
+                    canvas.requestFocus();
+                }
+                default -> taken = false;
+            }
+            if (taken) {
+                e.consume();
+            }
+        }
+
+        @Override
+        public void menuKeyReleased(MenuKeyEvent e) {}
+    }
+
+    /** Opens the drawer above or below. */
+    private void neighbour(int by) {
+        List<Group> all = List.of(Group.values());
+        Group now = open;
+        if (now != null) {
+            open(all.get(Math.floorMod(all.indexOf(now) + by, all.size())));
         }
     }
 
@@ -202,10 +249,8 @@ final class Locker {
 
         @Override
         protected void paintComponent(Graphics graphics) {
-            boolean on = isSelected() || getModel().isRollover() || isFocusOwner();
-            if (on) {
-                Color edge = isFocusOwner() ? Look.accent() : Look.chosen();
-                Flat.box(this, graphics, Look.chosen(), edge, 1f);
+            if (isSelected() || getModel().isRollover()) {
+                Flat.box(this, graphics, Look.chosen(), Look.chosen(), 1f);
             }
             Graphics2D g = (Graphics2D) graphics.create();
             StaticLayer.hints(g);
@@ -219,6 +264,7 @@ final class Locker {
                 centre(g, name, Look.px(41));
             }
             g.dispose();
+            Ring.paint(this, graphics);
         }
 
         private void centre(Graphics2D g, String text, int y) {

@@ -11,6 +11,8 @@ import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
@@ -18,6 +20,7 @@ import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import orlop.desk.OwnSymbols;
 import orlop.drawing.Group;
+import orlop.drawing.Kind;
 import orlop.symbols.Symbol;
 
 /** An open drawer of the locker: a row for each kind, with its symbol, its trade term, its standard and its key. */
@@ -25,23 +28,37 @@ final class LockerDrawer {
     private final SheetCanvas canvas;
     private final Locker locker;
     private final JPanel panel = Flat.clear(new BorderLayout());
+    private final List<KindRow> rows = new ArrayList<>();
+    private int marked;
 
     LockerDrawer(SheetCanvas canvas, Locker locker, Group group) {
         this.canvas = canvas;
         this.locker = locker;
-        JPanel head = Flat.clear(new BorderLayout());
+        JPanel head = Flat.clear(new BorderLayout(Look.px(12), 0));
         JPanel name = Flat.clear(new FlowLayout(FlowLayout.LEFT, 0, 0));
         name.add(Flat.bold(Texts.of("editor.group." + group.word()), Look::text));
         head.add(name, BorderLayout.CENTER);
         head.add(Flat.quiet(Texts.of("editor.locker.how")), BorderLayout.EAST);
         head.setBorder(Flat.rim(6, 14, 6, 14));
-        JPanel rows = Flat.clear(new FlowLayout());
-        rows.setLayout(new BoxLayout(rows, BoxLayout.Y_AXIS));
+        JPanel all = Flat.clear(new FlowLayout());
+        all.setLayout(new BoxLayout(all, BoxLayout.Y_AXIS));
         for (LockerKeys.Row r : LockerKeys.rows(group)) {
-            rows.add(row(r));
+            all.add(row(r));
         }
         panel.add(head, BorderLayout.NORTH);
-        panel.add(rows, BorderLayout.CENTER);
+        panel.add(all, BorderLayout.CENTER);
+        step(0);
+    }
+
+    /** Marks the row that lies so many farther down, which Enter takes; at the ends it stays. */
+    void step(int by) {
+        marked = Math.max(0, Math.min(rows.size() - 1, marked + by));
+        rows.forEach(r -> r.mark(rows.indexOf(r) == marked));
+    }
+
+    /** What Enter takes. */
+    Kind marked() {
+        return rows.get(marked).kind;
     }
 
     JPanel panel() {
@@ -50,6 +67,7 @@ final class LockerDrawer {
 
     private JButton row(LockerKeys.Row r) {
         KindRow b = new KindRow(r);
+        rows.add(b);
         b.addActionListener(e -> locker.take(r.kind()));
         MouseAdapter drag = new Drag(r);
         b.addMouseListener(drag);
@@ -114,9 +132,12 @@ final class LockerDrawer {
         private final transient SymbolIcon symbol;
         private final transient String standard;
         private final transient String key;
+        private final transient Kind kind;
+        private boolean marked;
 
         KindRow(LockerKeys.Row r) {
             super(Texts.of(r.kind().term()));
+            kind = r.kind();
             symbol = new SymbolIcon(r.kind());
             standard = OwnSymbols.library()
                     .find(r.kind().word())
@@ -128,6 +149,11 @@ final class LockerDrawer {
             setBorderPainted(false);
             setRolloverEnabled(true);
             getAccessibleContext().setAccessibleDescription(Texts.of("editor.access.key", r.keys()));
+        }
+
+        void mark(boolean on) {
+            marked = on;
+            repaint();
         }
 
         @Override
@@ -145,9 +171,13 @@ final class LockerDrawer {
 
         @Override
         protected void paintComponent(Graphics graphics) {
-            if (getModel().isRollover() || isFocusOwner()) {
+            if (getModel().isRollover() || marked) {
                 graphics.setColor(Look.chosen());
                 graphics.fillRect(0, 0, getWidth(), getHeight());
+            }
+            if (marked) {
+                graphics.setColor(Look.accent());
+                graphics.fillRect(0, 0, Look.px(3), getHeight());
             }
             Graphics2D g = (Graphics2D) graphics.create();
             StaticLayer.hints(g);

@@ -25,6 +25,9 @@ final class LockerKeys {
         }
     }
 
+    /** More than any drawer has. */
+    static final int MOST = 100;
+
     private LockerKeys() {}
 
     /**

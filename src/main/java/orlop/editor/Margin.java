@@ -1,9 +1,11 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Insets;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
@@ -182,6 +184,8 @@ final class Margin implements SessionListener {
     }
 
     private void showNotes(SessionState s) {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        int worked = owner == null ? -1 : indexOf(owner);
         notes.removeAll();
         noteViews.clear();
         pointing.at(null);
@@ -203,6 +207,25 @@ final class Margin implements SessionListener {
         }
         notes.revalidate();
         notes.repaint();
+        if (worked >= 0) { // the keys stay among the notes, or go back to the sheet with the last of them
+            int next = Math.min(worked, noteViews.size() - 1);
+            SwingUtilities.invokeLater(next < 0 ? canvas::requestFocusInWindow : () -> focusNote(next));
+        }
+    }
+
+    private void focusNote(int index) {
+        if (index < noteViews.size()) {
+            noteViews.get(index).requestFocusInWindow();
+        }
+    }
+
+    private int indexOf(Component inNote) {
+        for (int i = 0; i < noteViews.size(); i++) {
+            if (SwingUtilities.isDescendingFrom(inNote, noteViews.get(i))) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** Selects what a note speaks of, and brings it into sight. */
@@ -223,13 +246,41 @@ final class Margin implements SessionListener {
         pick(f);
     }
 
+    /** The first field of the card; empty if there is none. */
+    Optional<Component> cardFocus() {
+        return CanvasKeys.firstField(cardPlace);
+    }
+
+    /** The note of the finding that is pointed at, else the first; empty if there is none. */
+    Optional<Component> notesFocus() {
+        Finding f = pointing.finding();
+        return noteViews.stream()
+                .filter(v -> v.numbered().finding().equals(f))
+                .findFirst()
+                .or(() -> noteViews.stream().findFirst())
+                .map(v -> v);
+    }
+
+    JPanel cardPlace() {
+        return cardPlace;
+    }
+
+    JPanel notes() {
+        return notes;
+    }
+
     private void lightNote() {
         notes.repaint();
         Finding f = pointing.finding();
         for (NoteView v : noteViews) {
             boolean lit = f != null && v.numbered().finding().equals(f);
-            if (lit && v.getParent() != null && !v.getVisibleRect().equals(new Rectangle(v.getSize()))) {
-                v.scrollRectToVisible(new Rectangle(v.getSize()));
+            if (lit) { // after what has been shown above it has found its height
+                SwingUtilities.invokeLater(() -> {
+                    if (v.getParent() != null && !v.getVisibleRect().equals(new Rectangle(v.getSize()))) {
+                        panel.validate();
+                        v.scrollRectToVisible(new Rectangle(v.getSize()));
+                    }
+                });
             }
         }
     }

@@ -46,7 +46,7 @@ final class Menus {
         for (Group g : Group.values()) {
             draw.add(groupMenu(g, place));
         }
-        m.fill(draw, null, CommandId.JOIN, CommandId.LINK, null, CommandId.NOTE, null, CommandId.SWITCH);
+        m.fill(draw, null, CommandId.RUN, CommandId.JOIN, CommandId.LINK, null, CommandId.NOTE, null, CommandId.SWITCH);
         m.fill(draw, null, CommandId.AUTOMATIC);
         m.arrange();
         m.menu(
@@ -61,6 +61,7 @@ final class Menus {
         m.checks(CommandId.SHOW_FAULT, null, CommandId.SHOW_STRIP, CommandId.SHOW_LOCKER, CommandId.SHOW_MARGIN);
         m.checks(CommandId.SHOW_PATH, CommandId.SHOW_WORKING, CommandId.SHOW_FINDINGS, CommandId.SHOW_CONDITIONS);
         m.checks(CommandId.SHOW_REGISTER, null, CommandId.DARK);
+        m.fill(m.last(), null, CommandId.NEXT_PART, CommandId.PREVIOUS_PART);
         m.menu("check", CommandId.NEXT_FINDING, CommandId.PREVIOUS_FINDING, CommandId.CURE, CommandId.ACCEPT, null);
         m.fill(m.last(), CommandId.CHECK_AGAIN);
         m.menu("vessel", CommandId.VESSEL, CommandId.SYSTEMS, null, CommandId.NEW_CONDITION);
@@ -70,13 +71,15 @@ final class Menus {
         m.fill(m.last(), CommandId.PREVIOUS_SHEET, CommandId.FOLLOW_LINK, null, CommandId.MOVE_TO_SHEET, null);
         m.fill(m.last(), CommandId.SHEET_EARLIER, CommandId.SHEET_LATER, CommandId.DELETE_SHEET);
         m.menu("help", CommandId.KEYS, CommandId.ABOUT);
+        MenuLetters.give(m.bar);
         return m.bar;
     }
 
     private void arrange() {
         menu("arrange", CommandId.TURN, CommandId.MIRROR, null, CommandId.ALIGN_LEFT, CommandId.ALIGN_RIGHT);
         fill(last(), CommandId.ALIGN_TOP, CommandId.ALIGN_BOTTOM, CommandId.ALIGN_COLUMN, CommandId.ALIGN_ROW, null);
-        fill(last(), CommandId.DISTRIBUTE_ACROSS, CommandId.DISTRIBUTE_DOWN, null, CommandId.REPEAT, null);
+        fill(last(), CommandId.DISTRIBUTE_ACROSS, CommandId.DISTRIBUTE_DOWN, null);
+        fill(last(), CommandId.FROM_SOURCES, null, CommandId.REPEAT, null);
         fill(last(), CommandId.RENUMBER, CommandId.RENUMBER_SELECTED, null, CommandId.LOCK, CommandId.UNLOCK);
     }
 
@@ -89,7 +92,6 @@ final class Menus {
     private JMenu menu(String word, @Nullable CommandId... ids) {
         JMenu menu = new JMenu(Texts.of("editor.menu." + word));
         menu.setName("menu." + word);
-        menu.setMnemonic(menu.getText().charAt(0));
         bar.add(menu);
         fill(menu, ids);
         return menu;

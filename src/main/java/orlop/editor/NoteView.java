@@ -3,12 +3,17 @@ package orlop.editor;
 import java.awt.BorderLayout;
 import java.awt.Cursor;
 import java.awt.Graphics;
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.function.Consumer;
+import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import orlop.findings.Finding;
 
 /** A checker's note in the margin: its mark, what is wrong, why, by which clause, and the button that cures it. */
@@ -60,7 +65,48 @@ final class NoteView extends JPanel {
             }
         };
         listen(this, mouse);
+        keys(f, onPick);
         setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
+    }
+
+    /** With the keys on it, it is lit as under the mouse; Enter shows its place, arrows go to its neighbours. */
+    private void keys(Finding f, Consumer<Finding> onPick) {
+        setFocusable(true);
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                pointing.at(f);
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                repaint();
+            }
+        });
+        key("ENTER", () -> onPick.accept(f));
+        key("SPACE", () -> onPick.accept(f));
+        key("DOWN", () -> neighbour(1));
+        key("UP", () -> neighbour(-1));
+    }
+
+    private void key(String key, Runnable body) {
+        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
+        getActionMap().put(key, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                body.run();
+            }
+        });
+    }
+
+    private void neighbour(int by) {
+        int to = getParent().getComponentZOrder(this) + by;
+        if (to >= 0 && to < getParent().getComponentCount() && getParent().getComponent(to) instanceof NoteView v) {
+            v.requestFocusInWindow();
+        }
     }
 
     /** The mouse is over the note when it is over any part of it. */
@@ -117,9 +163,8 @@ final class NoteView extends JPanel {
         int end = message.lastIndexOf(' ', MOST_LETTERS);
         String start = message.substring(0, end < 0 ? MOST_LETTERS : end) + " …";
         WrapText words = new WrapText(start, Look::text, Look::font);
-        JButton all = new JButton(Texts.of("editor.card.more"));
+        JButton all = Ring.button(Texts.of("editor.card.more"));
         all.setName("note.all");
-        all.putClientProperty("JButton.buttonType", "toolBarButton");
         all.addActionListener(e -> {
             words.setText(message);
             all.setVisible(false);
@@ -163,5 +208,6 @@ final class NoteView extends JPanel {
         if (pointing.finding() == numbered.finding()) {
             Flat.box(this, g, Look.chosen(), Look.chosen(), 1f);
         }
+        Ring.paint(this, g);
     }
 }

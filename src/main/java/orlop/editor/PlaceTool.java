@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -11,8 +12,10 @@ import orlop.desk.Placings;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Component;
+import orlop.drawing.Distribution;
 import orlop.drawing.Edits;
 import orlop.drawing.Kind;
+import orlop.drawing.Particulars;
 import orlop.drawing.Place;
 import orlop.drawing.Point;
 import orlop.scene.Ink;
@@ -21,6 +24,8 @@ import orlop.symbols.Symbol;
 
 /** Places a component where the mouse is let go: on the paper, or in the cable under it. With Shift, one after another. */
 final class PlaceTool implements Tool {
+    private static final double BAR_MM = 1.4;
+
     private final SheetCanvas canvas;
     private final Session session;
     private final Kind kind;
@@ -32,11 +37,24 @@ final class PlaceTool implements Tool {
         this.session = canvas.session();
         this.kind = kind;
         this.symbol = OwnSymbols.library().find(kind.word()).orElse(null);
-        canvas.hint(Texts.of("editor.hint.place", kind.term()));
+        canvas.hint(Texts.of(word("place"), kind.term()));
+    }
+
+    private String word(String what) {
+        return "editor.hint." + what + (canvas.byKeys() ? "-keys" : "");
     }
 
     Kind kind() {
         return kind;
+    }
+
+    /** How long a bar of this kind is drawn, in millimetres; 0 for what is no bar. */
+    double barMm() {
+        Particulars p = kind.defaults();
+        if (p instanceof Distribution.Busbar b) {
+            return b.drawnLengthMm();
+        }
+        return p instanceof Distribution.DistributionBoard b ? b.drawnLengthMm() : 0;
     }
 
     @Override
@@ -56,9 +74,8 @@ final class PlaceTool implements Tool {
         canvas.hover(cable.map(Route.Spot::id).orElse(null));
         canvas.hint(
                 cable.isPresent()
-                        ? Texts.of(
-                                "editor.hint.insert", kind.term(), cable.get().id())
-                        : Texts.of("editor.hint.place", kind.term()));
+                        ? Texts.of(word("insert"), kind.term(), cable.get().id())
+                        : Texts.of(word("place"), kind.term()));
         canvas.repaint();
     }
 
@@ -109,8 +126,13 @@ final class PlaceTool implements Tool {
     @Override
     public void paint(Graphics2D g) {
         Spot spot = at;
-        if (spot != null && symbol != null) {
-            Color ink = Look.ink(Ink.QUIET);
+        Color ink = Look.ink(Ink.QUIET);
+        if (spot != null && barMm() > 0) {
+            double x = MoveGesture.onGrid(spot.xMm());
+            double y = MoveGesture.onGrid(spot.yMm());
+            g.setColor(ink);
+            g.fill(new Rectangle2D.Double(x - barMm() / 2, y - BAR_MM / 2, barMm(), BAR_MM));
+        } else if (spot != null && symbol != null) {
             Overlay.ghost(g, symbol, MoveGesture.onGrid(spot.xMm()), MoveGesture.onGrid(spot.yMm()), 0, ink);
         }
     }

@@ -4,6 +4,8 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -12,6 +14,7 @@ import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.PathProfile;
+import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
@@ -27,6 +30,9 @@ import orlop.scene.SceneItem;
  */
 final class SheetCanvas extends JComponent implements SessionListener, Accessible {
     private static final long serialVersionUID = 1L;
+    /** Around what is drawn there is room for the marks of findings. */
+    private static final double ROUND_MM = 6;
+
     private final transient Session session;
     private final transient ShownScene shown;
     private final transient Pointing pointing;
@@ -37,7 +43,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     private transient Consumer<String> hints = text -> {};
     private transient Runnable onView = () -> {};
     private transient Consumer<Spot> menu = at -> {};
+    private transient Consumer<Tool> onTool = t -> {};
     private transient @Nullable String hovered;
+    private boolean byKeys;
     private transient List<String> fedPath = List.of();
     private boolean fitting = true;
 
@@ -53,6 +61,17 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         setPreferredSize(new Dimension(900, 600));
         setMinimumSize(new Dimension(200, 150));
         CanvasMouse.install(this);
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                repaint(); // with the ring around it
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                repaint();
+            }
+        });
         session.listen(this);
         pointing.listen(this::repaint);
     }
@@ -60,6 +79,25 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     /** @param listener told what the mouse can do where it is */
     void onHint(Consumer<String> listener) {
         hints = listener;
+    }
+
+    /** @param listener told when something else is to be done on the sheet */
+    void onTool(Consumer<Tool> listener) {
+        onTool = listener;
+    }
+
+    /** Whether the sheet was last worked by keys, and not by the mouse. */
+    boolean byKeys() {
+        return byKeys;
+    }
+
+    void byKeys(boolean on) {
+        if (byKeys != on) {
+            byKeys = on;
+            if (!busy()) {
+                hint("");
+            }
+        }
     }
 
     /** @param listener told when another part of the sheet is seen */
@@ -94,8 +132,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
                 .orElseGet(() -> Spot.of(getWidth() / 2, getHeight() / 2, viewport)));
     }
 
+    /** @param text what can be done now; "" for what can always be done */
     void hint(String text) {
-        hints.accept(text);
+        hints.accept(text.isEmpty() ? KeyHints.atRest(session.state(), byKeys) : text);
     }
 
     Session session() {
@@ -130,12 +169,19 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
             tool = next;
             setCursor(Cursor.getPredefinedCursor(next == hand ? Cursor.DEFAULT_CURSOR : Cursor.CROSSHAIR_CURSOR));
             repaint();
+            onTool.accept(next);
         }
     }
 
-    /** Takes back what is being done; with nothing being done, selects nothing. */
+    /**
+     * Takes back what is being done; with nothing being done, comes back to the sheet from elsewhere in the window; else
+     * selects nothing.
+     */
     void backOut() {
-        if (tool != hand) {
+        boolean elsewhere = isShowing() && !isFocusOwner() && !busy();
+        if (elsewhere) {
+            hint("");
+        } else if (tool != hand) {
             use(hand);
             hint("");
         } else if (hand.busy()) {
@@ -204,6 +250,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
                         })
                         .map(SceneItem::bounds)
                         .reduce(Rect::union))
+                .map(r -> r.grown(ROUND_MM))
                 .ifPresent(r -> {
                     Viewport v = Viewport.fitting(r.width(), r.height(), getWidth(), getHeight());
                     view(v.moved(-r.minX() * v.pxPerMm(), -r.minY() * v.pxPerMm()));
@@ -234,8 +281,13 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         if (!before.sheet().equals(after.sheet())) {
             fit();
         }
-        if (before.selection() != after.selection() && after.selection().isEmpty()) {
+        boolean said = after.notice() != null && !Same.object(after.notice(), before.notice());
+        boolean others = !before.selection().equals(after.selection());
+        if (others && tool == hand && !said && (byKeys || after.selection().isEmpty())) {
             hint("");
+        }
+        if (others && accessibleContext instanceof CanvasAccess a) {
+            a.tell(after);
         }
         repaint();
     }
@@ -298,6 +350,11 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     }
 
     @Override
+    protected void paintBorder(Graphics g) {
+        Ring.paint(this, g);
+    }
+
+    @Override
     public AccessibleContext getAccessibleContext() {
         if (accessibleContext == null) {
             accessibleContext = new CanvasAccess();
@@ -319,6 +376,12 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         public String getAccessibleName() {
             return scene().map(Scene::title)
                     .orElse(Texts.of(shown.awaited() ? "editor.laying-out" : "editor.no-sheet"));
+        }
+
+        /** Says which item the keys have come to. */
+        void tell(SessionState s) {
+            Accessible now = s.soleSelection().map(children::of).orElse(null);
+            firePropertyChange(ACCESSIBLE_ACTIVE_DESCENDANT_PROPERTY, null, now);
         }
 
         @Override

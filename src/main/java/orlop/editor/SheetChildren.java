@@ -19,9 +19,9 @@ import orlop.layout.Rect;
 import orlop.scene.Role;
 import orlop.scene.SceneItem;
 
-/** The components and cables of the sheet as children for a screen reader, made from the scene when they are asked for. */
+/** What is drawn on the sheet, components, cables, links and notes, as children for a screen reader, made from the scene when they are asked for. */
 final class SheetChildren {
-    private static final Set<Role> MET = Set.of(Role.COMPONENT, Role.BAR, Role.CABLE);
+    private static final Set<Role> MET = Set.of(Role.COMPONENT, Role.BAR, Role.CABLE, Role.LINK, Role.NOTE);
 
     private final SheetCanvas canvas;
 
@@ -43,6 +43,18 @@ final class SheetChildren {
     Accessible child(int i) {
         List<SceneItem> all = items();
         return i < 0 || i >= all.size() ? null : new Child(all.get(i), i);
+    }
+
+    /** The child that stands for this component, cable, link or note. */
+    @Nullable
+    Accessible of(String id) {
+        List<SceneItem> all = items();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).subject().equals(id)) {
+                return new Child(all.get(i), i);
+            }
+        }
+        return null;
     }
 
     @Nullable

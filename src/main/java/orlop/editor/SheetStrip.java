@@ -29,7 +29,7 @@ final class SheetStrip implements SessionListener {
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final JLabel number = Flat.bold("", Look::text);
     private final JLabel title = Flat.label("", Look::text, false);
-    private final JButton register = new JButton();
+    private final JButton register = Ring.button("");
     private final JLabel zoom = Flat.quiet("");
 
     /** @param onRegister opens the register */
@@ -47,7 +47,6 @@ final class SheetStrip implements SessionListener {
         left.add(register);
         register.setMinimumSize(new Dimension(Look.px(60), 0)); // and then this
         register.setName("register");
-        register.putClientProperty("JButton.buttonType", "toolBarButton");
         register.addActionListener(e -> open());
         panel.add(left, BorderLayout.CENTER);
         panel.add(zoom, BorderLayout.EAST);

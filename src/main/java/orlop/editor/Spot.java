@@ -49,6 +49,11 @@ record Spot(double xMm, double yMm, int xPx, int yPx, double mm, boolean shift, 
         return of((int) Math.round(p.getX()), (int) Math.round(p.getY()), v);
     }
 
+    /** The same with the Shift key held. */
+    Spot withShift() {
+        return new Spot(xMm, yMm, xPx, yPx, mm, true, alt, clicks, left);
+    }
+
     /** How near something must be to be meant, in millimetres. */
     double nearMm() {
         return NEAR_PX * mm;

@@ -11,6 +11,7 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
@@ -31,6 +32,7 @@ final class Workbench {
     private final Session session;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final Commands commands;
+    private final Pointing pointing = new Pointing();
     private final SheetCanvas canvas;
     private final ContextMenus menus;
     private final Locker locker;
@@ -59,7 +61,6 @@ final class Workbench {
             Runnable onClose) {
         this.session = session;
         this.commands = new Commands(menuKey);
-        Pointing pointing = new Pointing();
         ShownScene shown = new ShownScene();
         this.canvas = new SheetCanvas(session, shown, pointing);
         shown.behind(background, new EventThread(), canvas::ready);
@@ -87,7 +88,8 @@ final class Workbench {
         new ArrangeCommands(session, canvas, prompts).addTo(commands);
         this.menus = new ContextMenus(session, canvas, commands, notes, edits);
         canvas.onMenu(menus::open);
-        this.strip = new ConditionsStrip(session).panel();
+        ConditionsStrip conditions = new ConditionsStrip(session);
+        this.strip = conditions.panel();
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, settings).addTo(commands);
         new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
         checks.addTo(commands);
@@ -111,7 +113,15 @@ final class Workbench {
             foldOut.open("working");
             working().open(figure);
         });
-        FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> foldOut.toggle(page)));
+        FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> fold(page)));
+        Parts parts = new Parts(panel, canvas, canvas::hint);
+        parts.add(margin.cardPlace(), margin::cardFocus, Texts.of("editor.hint.part-card"));
+        parts.add(margin.notes(), margin::notesFocus, Texts.of("editor.hint.part-notes"));
+        parts.add(foldOut.panel(), foldOut::focus, Texts.of("editor.hint.part-fold"));
+        parts.add(strip, conditions::focus, Texts.of("editor.hint.part-conditions"));
+        parts.add(locker.rail(), locker::focus, Texts.of("editor.hint.part-locker"));
+        commands.add(CommandId.NEXT_PART, () -> parts.go(1));
+        commands.add(CommandId.PREVIOUS_PART, () -> parts.go(-1));
         foldOut.onFold(() -> {
             foldMarks();
             if (working != null) {
@@ -129,6 +139,14 @@ final class Workbench {
         pointing.listen(commands::refresh);
         session.listen((before, after) -> commands.refresh());
         commands.refresh();
+    }
+
+    /** Whoever works by keys goes with a page that is opened, and comes back to the sheet from one that is folded away. */
+    private void fold(String page) {
+        foldOut.toggle(page);
+        if (canvas.byKeys()) {
+            SwingUtilities.invokeLater(() -> foldOut.focus().orElse(canvas).requestFocusInWindow());
+        }
     }
 
     private boolean showsWorking() {
@@ -203,6 +221,10 @@ final class Workbench {
 
     Locker locker() {
         return locker;
+    }
+
+    Pointing pointing() {
+        return pointing;
     }
 
     ContextMenus menus() {

@@ -15,7 +15,7 @@ public record BarSpan(String component, Rect rect, String freeTerminal) {
     private static final double GRID_MM = 2.5;
 
     /** The spot on the bar nearest to a point, on the grid, leaving towards the side on which the point lies. */
-    TerminalSpot nearest(double x, double y) {
+    public TerminalSpot nearest(double x, double y) {
         TerminalRef ref = new TerminalRef(component, freeTerminal);
         if (rect.width() >= rect.height()) {
             double at = onBar(x, rect.minX(), rect.maxX());

@@ -152,12 +152,15 @@ class WorkbenchTest extends OnBench {
     }
 
     @Test
-    void a_screen_reader_meets_as_many_children_as_there_are_components_and_cables() throws Exception {
+    void a_screen_reader_meets_as_many_children_as_there_are_components_cables_links_and_notes() throws Exception {
         HeadlessBench.onUi(() -> {
             AccessibleContext c = canvas().getAccessibleContext();
 
             assertThat(c.getAccessibleChildrenCount())
-                    .isEqualTo(start.components().size() + start.cables().size());
+                    .isEqualTo(start.components().size()
+                            + start.cables().size()
+                            + start.links().size()
+                            + start.notes().size());
             AccessibleContext first = c.getAccessibleChild(0).getAccessibleContext();
             assertThat(first.getAccessibleName()).isNotBlank();
             first.getAccessibleAction().doAccessibleAction(0);

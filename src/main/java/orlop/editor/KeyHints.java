@@ -1,0 +1,45 @@
+package orlop.editor;
+
+import java.util.Optional;
+import orlop.desk.SessionState;
+import orlop.drawing.Component;
+import orlop.drawing.Distribution;
+import orlop.drawing.Drawing;
+import orlop.drawing.SwitchPositions;
+
+/** What the status line says while nothing is being done: what the mouse can do, or the keys, whichever was used last. */
+final class KeyHints {
+    private KeyHints() {}
+
+    static String atRest(SessionState s, boolean keys) {
+        if (!keys) {
+            return Texts.of("editor.hint.rest");
+        }
+        Optional<String> id = s.soleSelection();
+        if (id.isEmpty()) {
+            return Texts.of(s.selection().isEmpty() ? "editor.hint.keys-rest" : "editor.hint.keys-several");
+        }
+        return Texts.of("editor.hint.keys-" + kind(s.drawing(), id.get()), id.get());
+    }
+
+    private static String kind(Drawing d, String id) {
+        if (d.cables().contains(id)) {
+            return "cable";
+        }
+        if (d.notes().contains(id)) {
+            return "note";
+        }
+        Component c = d.components().get(id);
+        if (c == null) {
+            return "link";
+        }
+        if (c.locked()) {
+            return "locked";
+        }
+        if (c.particulars() instanceof Distribution.Busbar
+                || c.particulars() instanceof Distribution.DistributionBoard) {
+            return "bar";
+        }
+        return SwitchPositions.of(c.particulars()).isEmpty() ? "component" : "switch";
+    }
+}

@@ -1,0 +1,97 @@
+package orlop.editor;
+
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.beans.PropertyChangeListener;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import javax.swing.JTable;
+import javax.swing.JTree;
+import javax.swing.SwingUtilities;
+
+/**
+ * The parts of a window between which a key goes: sheet, card, notes, fold-out, conditions, locker. What gets the keys is
+ * brought into sight, and the status line says what they do there.
+ */
+final class Parts {
+    private record Part(JComponent within, Supplier<Optional<Component>> focus, String hint) {}
+
+    private static final String OWNER = "permanentFocusOwner";
+
+    private final List<Part> parts = new ArrayList<>();
+    private final SheetCanvas canvas;
+    private final Consumer<String> hints;
+
+    /**
+     * @param window all that lies in it
+     * @param hints shows in the status line what the keys do; "" for what they do on the sheet
+     */
+    Parts(JComponent window, SheetCanvas canvas, Consumer<String> hints) {
+        this.canvas = canvas;
+        this.hints = hints;
+        parts.add(new Part(canvas, () -> Optional.of(canvas), ""));
+        PropertyChangeListener watch = e -> {
+            if (e.getNewValue() instanceof JComponent c && SwingUtilities.isDescendingFrom(c, window)) {
+                came(c);
+            }
+        };
+        window.addHierarchyListener(e -> {
+            KeyboardFocusManager all = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+            all.removePropertyChangeListener(OWNER, watch);
+            if (window.isDisplayable()) {
+                all.addPropertyChangeListener(OWNER, watch);
+            }
+        });
+    }
+
+    /**
+     * @param within what the part lies in
+     * @param focus what gets the keys; empty while there is nothing in it
+     * @param hint what the keys do there
+     */
+    void add(JComponent within, Supplier<Optional<Component>> focus, String hint) {
+        parts.add(new Part(within, focus, hint));
+    }
+
+    /** Goes to the next part in which something can have the keys, or to the one before. */
+    void go(int by) {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        int now = Math.max(0, index(owner));
+        for (int i = 1; i <= parts.size(); i++) {
+            Part p = parts.get(Math.floorMod(now + by * i, parts.size()));
+            Optional<Component> to = p.within().isShowing() ? p.focus().get() : Optional.empty();
+            if (to.isPresent() && to.get().isShowing()) {
+                canvas.byKeys(true);
+                to.get().requestFocusInWindow();
+                return;
+            }
+        }
+    }
+
+    private int index(Component c) {
+        for (int i = 0; c != null && i < parts.size(); i++) {
+            if (SwingUtilities.isDescendingFrom(c, parts.get(i).within())) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private void came(JComponent c) {
+        boolean scrolls = c instanceof JTable || c instanceof JTree;
+        if (c != canvas && !scrolls) {
+            int rim = Look.px(6);
+            c.scrollRectToVisible(new java.awt.Rectangle(-rim, -rim, c.getWidth() + 2 * rim, c.getHeight() + 2 * rim));
+        }
+        int i = index(c);
+        if (i > 0) {
+            hints.accept(parts.get(i).hint());
+        } else if (!canvas.busy()) {
+            hints.accept("");
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package orlop.editor;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.RoundRectangle2D;
+import javax.swing.Action;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JToggleButton;
+
+/** The ring around what has the keys, for parts to which the look gives none. */
+final class Ring {
+    private Ring() {}
+
+    /** Paints it just within the edges of a component, if that has the focus. */
+    static void paint(JComponent c, Graphics graphics) {
+        paint(c, graphics, 0);
+    }
+
+    /** @param in how far within the edges, in pixels, for what has an edge of its own */
+    static void paint(JComponent c, Graphics graphics, int in) {
+        if (!c.isFocusOwner()) {
+            return;
+        }
+        Graphics2D g = (Graphics2D) graphics.create();
+        StaticLayer.hints(g);
+        float width = Look.px(2);
+        double arc = Look.px(6);
+        g.setColor(Look.accent());
+        g.setStroke(new BasicStroke(width));
+        double at = in + width / 2;
+        g.draw(new RoundRectangle2D.Double(at, at, c.getWidth() - 2 * at, c.getHeight() - 2 * at, arc, arc));
+        g.dispose();
+    }
+
+    /** A button without an edge; the ring shows where the keys are. */
+    static JButton button(String text) {
+        JButton b = new JButton(text) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected void paintComponent(Graphics g) {
+                super.paintComponent(g);
+                Ring.paint(this, g);
+            }
+        };
+        b.putClientProperty("JButton.buttonType", "toolBarButton");
+        return b;
+    }
+
+    /** The same for an action. */
+    static JButton button(Action action) {
+        JButton b = button("");
+        b.setAction(action);
+        return b;
+    }
+
+    /**
+     * A button that is on or off.
+     *
+     * @param type how the look paints it: {@code toolBarButton} or {@code tab}
+     */
+    static JToggleButton toggle(String text, boolean on, String type) {
+        JToggleButton b = new JToggleButton(text, on) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected void paintComponent(Graphics g) {
+                super.paintComponent(g);
+                Ring.paint(this, g);
+            }
+        };
+        b.putClientProperty("JButton.buttonType", type);
+        return b;
+    }
+}

@@ -1,0 +1,203 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.ActionEvent;
+import java.util.Objects;
+import java.util.Set;
+import javax.swing.Action;
+import javax.swing.JLabel;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import orlop.drawing.Cable;
+import orlop.drawing.Distribution;
+import orlop.drawing.Drawing;
+import orlop.drawing.Edits;
+import orlop.drawing.ElectricalSystem;
+import orlop.drawing.Kind;
+import orlop.drawing.Nature;
+import orlop.drawing.Place;
+import orlop.drawing.TerminalRef;
+
+/** What the keys do on the sheet, without a screen. */
+@Timeout(60)
+class SheetKeysTest extends OnBench {
+    SheetKeysTest() {
+        super(TestBoat.drawing().with(ElectricalSystem.of("230", Nature.AC1, 230)));
+    }
+
+    private Drawing drawing() {
+        return on.session().state().drawing();
+    }
+
+    private void press(String... keys) throws Exception {
+        for (String key : keys) {
+            HeadlessBench.onUi(() -> {
+                Action a = Objects.requireNonNull(
+                        on.bench().canvas().getActionMap().get("keys." + key), key);
+                a.actionPerformed(new ActionEvent(on.bench().canvas(), ActionEvent.ACTION_PERFORMED, ""));
+            });
+        }
+        HeadlessBench.onUi(on::paint);
+    }
+
+    private void select(String... ids) throws Exception {
+        HeadlessBench.onUi(() -> on.session().select(Set.of(ids)));
+    }
+
+    private RunTool runFrom(String id) throws Exception {
+        select(id);
+        on.run(CommandId.RUN);
+        return (RunTool) on.bench().canvas().tool();
+    }
+
+    private void type(RunTool tool, String tag) throws Exception {
+        HeadlessBench.onUi(() -> tag.chars().forEach(c -> tool.typed((char) c)));
+    }
+
+    private String said() {
+        return ((JLabel) on.named("status").orElseThrow()).getText();
+    }
+
+    @Test
+    void a_cable_is_run_by_keys_from_one_component_to_another_by_its_tag() throws Exception {
+        type(runFrom("GA1"), "QB1");
+        press("ENTER");
+
+        String made = on.session().state().soleSelection().orElseThrow();
+        Cable w = drawing().cables().require(made);
+        assertThat(start.cables().contains(made)).isFalse();
+        assertThat(w.from().component()).isEqualTo("GA1");
+        assertThat(w.to().component()).isEqualTo("QB1");
+        assertThat(on.bench().canvas().busy()).isFalse();
+        on.run(CommandId.UNDO);
+        assertThat(drawing()).isEqualTo(start);
+    }
+
+    @Test
+    void two_components_are_joined_directly_with_the_alt_key() throws Exception {
+        type(runFrom("GA1"), "QB1");
+        press("alt ENTER");
+
+        assertThat(drawing().links().size()).isEqualTo(start.links().size() + 1);
+        assertThat(drawing().cables()).isEqualTo(start.cables());
+    }
+
+    @Test
+    void a_terminal_that_cannot_take_the_cable_says_why_and_does_not_take_it() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session()
+                    .apply(Edits.place(orlop.drawing.Component.of(
+                            "GA8", Kind.GENERATOR, Place.at("1", 300, 45), java.util.List.of("230"))));
+            on.session()
+                    .apply(Edits.place(orlop.drawing.Component.of(
+                            "EB8", Kind.HEATER, Place.at("1", 330, 45), java.util.List.of("230"))));
+            TerminalRef a = new TerminalRef("GA8", "1");
+            on.session().apply(Edits.runCable(Cable.of("W88", a, new TerminalRef("EB8", "1"))));
+            on.paint();
+        });
+        Drawing before = drawing();
+
+        type(runFrom("GB1"), "GA8");
+        String why = said();
+        press("ENTER");
+
+        assertThat(why).contains("GA8").contains("230").contains("24");
+        assertThat(drawing()).isEqualTo(before);
+        assertThat(on.bench().canvas().busy()).as("another can be chosen").isTrue();
+        on.run(CommandId.BACK_OUT);
+        assertThat(on.bench().canvas().busy()).isFalse();
+        assertThat(drawing()).isEqualTo(before);
+    }
+
+    @Test
+    void full_stop_offers_only_what_can_take_the_cable_and_comes_round() throws Exception {
+        runFrom("GA1");
+        String first = said();
+        press("PERIOD");
+        String second = said();
+        press("COMMA");
+
+        assertThat(second).isNotEqualTo(first).startsWith(first.substring(0, 10));
+        assertThat(said()).isEqualTo(first);
+    }
+
+    @Test
+    void a_component_is_offered_beside_the_selected_one_and_set_down_again_and_again() throws Exception {
+        select("QB1");
+        press("PERIOD", "COMMA"); // from now on it is worked by keys
+        select("QB1");
+        HeadlessBench.onUi(() -> on.bench().locker().take(Kind.LIGHTING));
+        assertThat(said()).contains("Enter");
+        press("shift ENTER", "ENTER");
+
+        assertThat(drawing().components().size()).isEqualTo(start.components().size() + 2);
+        assertThat(on.bench().canvas().busy()).isFalse();
+    }
+
+    @Test
+    void ctrl_and_an_arrow_lead_to_what_lies_that_way() throws Exception {
+        select("FC1");
+        press("ctrl UP");
+        String above = on.session().state().soleSelection().orElseThrow();
+        press("ctrl shift DOWN");
+
+        assertThat(above).isNotEqualTo("FC1");
+        assertThat(on.session().state().selection()).hasSize(2).contains(above);
+    }
+
+    @Test
+    void alt_and_an_arrow_move_a_label_in_one_step_of_the_history() throws Exception {
+        select("GB1");
+        press("alt RIGHT", "alt RIGHT", "alt DOWN");
+
+        assertThat(drawing().components().require("GB1").place().labelAt()).isNotNull();
+        on.run(CommandId.UNDO);
+        assertThat(drawing()).isEqualTo(start);
+    }
+
+    @Test
+    void a_bar_is_stretched_and_a_cable_led_aside_by_keys() throws Exception {
+        select("24MAIN");
+        press("alt shift RIGHT");
+        Distribution.Busbar bar =
+                (Distribution.Busbar) drawing().components().require("24MAIN").particulars();
+        select("W6");
+        press("alt shift LEFT");
+
+        assertThat(bar.drawnLengthMm()).isEqualTo(245);
+        assertThat(drawing().cables().require("W6").bends()).isNotEmpty();
+    }
+
+    @Test
+    void with_nothing_selected_the_arrows_move_the_sheet_and_not_what_is_drawn() throws Exception {
+        select();
+        Viewport before = on.bench().canvas().viewport();
+        press("RIGHT");
+
+        assertThat(on.bench().canvas().viewport()).isNotEqualTo(before);
+        assertThat(drawing()).isEqualTo(start);
+    }
+
+    @Test
+    void the_next_finding_is_the_next_number_on_the_sheet() throws Exception {
+        java.util.List<Integer> met = new java.util.ArrayList<>();
+        int all = FindingPlaces.ofSheet(on.session().state()).size();
+        for (int i = 0; i <= all; i++) {
+            on.run(CommandId.NEXT_FINDING);
+            HeadlessBench.onUi(() ->
+                    FindingPlaces.ofSheet(
+                                    on.session().state(),
+                                    on.bench().canvas().scene().orElseThrow())
+                            .stream()
+                            .filter(n ->
+                                    n.finding().equals(on.bench().pointing().finding()))
+                            .findFirst()
+                            .ifPresent(n -> met.add(n.label())));
+        }
+
+        assertThat(all).isGreaterThan(1);
+        assertThat(met.subList(0, all)).isSorted();
+        assertThat(met.get(all)).as("and round again").isEqualTo(met.get(0));
+    }
+}
