@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import orlop.desk.Arranging;
 import orlop.desk.Locks;
@@ -93,19 +94,18 @@ final class ArrangeCommands {
 
     private void repeat() {
         RepeatForm form = new RepeatForm(boxes().values().stream().reduce(Rect::union));
-        if (prompts.form(Texts.of("editor.repeat.title"), form.panel())) {
+        Forms.ask(prompts, Texts.of("editor.repeat.title"), form.panel(), () -> {
             if (form.refusal().isPresent()) {
-                session.say(form.refusal().get());
-                return;
+                return form.refusal();
             }
             Drawing before = drawing();
-            boolean made = session.apply(
-                            Repeats.edit(state().selection(), form.acrossMm(), form.downMm(), form.copies()))
-                    .isEmpty();
-            if (made) {
+            Optional<Message> refusal =
+                    session.apply(Repeats.edit(state().selection(), form.acrossMm(), form.downMm(), form.copies()));
+            if (refusal.isEmpty()) {
                 session.select(Repeats.added(before, drawing()));
             }
-        }
+            return refusal;
+        });
     }
 
     private void renumber(Set<String> ids) {

@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.util.Optional;
 import java.util.Set;
 import orlop.desk.NoteEdits;
 import orlop.desk.Session;
@@ -29,7 +30,7 @@ final class NoteCommands {
     /** Asks for the words of a new note at this place, and puts it there. */
     void place(double xMm, double yMm) {
         NoteForm form = new NoteForm("", NoteEdits.USUAL_HEIGHT_MM);
-        if (prompts.form(Texts.of("editor.note.title"), form.panel())) {
+        Forms.ask(prompts, Texts.of("editor.note.title"), form.panel(), () -> {
             try {
                 Note n = NoteEdits.fresh(
                         session.state().drawing(),
@@ -37,11 +38,11 @@ final class NoteCommands {
                         new Point(xMm, yMm),
                         form.text(),
                         form.heightMm());
-                session.apply(NoteEdits.place(n), Set.of(n.id()));
+                return session.apply(NoteEdits.place(n), Set.of(n.id()));
             } catch (Checks.OutOfRange e) {
-                session.say(e.reason());
+                return Optional.of(e.reason());
             }
-        }
+        });
     }
 
     /** Asks for other words. */
@@ -49,9 +50,11 @@ final class NoteCommands {
         Note n = session.state().drawing().notes().get(id);
         if (n != null) {
             NoteForm form = new NoteForm(n.text(), n.heightMm());
-            if (prompts.form(Texts.of("editor.note.title"), form.panel())) {
-                session.apply(NoteEdits.write(id, form.text(), form.heightMm()));
-            }
+            Forms.ask(
+                    prompts,
+                    Texts.of("editor.note.title"),
+                    form.panel(),
+                    () -> session.apply(NoteEdits.write(id, form.text(), form.heightMm())));
         }
     }
 }

@@ -58,16 +58,19 @@ final class VesselCommands {
         if (field.equals(Cure.RULE_SET)) {
             Forms.beginAt(rules);
         }
-        if (prompts.form(Texts.of("editor.form.vessel.title"), page)) {
-            apply(Message.of("drawing.edit.vessel"), d -> {
-                Vessel w = RecordParts.with(v, "name", name.getText().strip());
-                w = RecordParts.with(w, "documentPrefix", prefix.getText().strip());
-                w = RecordParts.with(w, "ruleSet", NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()));
-                w = RecordParts.with(w, "ambientC", read(ambient, Measure.CELSIUS));
-                w = RecordParts.with(w, "engineSpaceC", read(engine, Measure.CELSIUS));
-                return d.withVessel(RecordParts.with(w, "owner", owner.getText().strip()));
-            });
-        }
+        Forms.ask(
+                prompts,
+                Texts.of("editor.form.vessel.title"),
+                page,
+                () -> apply(Message.of("drawing.edit.vessel"), d -> {
+                    Vessel w = RecordParts.with(v, "name", name.getText().strip());
+                    w = RecordParts.with(w, "documentPrefix", prefix.getText().strip());
+                    w = RecordParts.with(w, "ruleSet", NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()));
+                    w = RecordParts.with(w, "ambientC", read(ambient, Measure.CELSIUS));
+                    w = RecordParts.with(w, "engineSpaceC", read(engine, Measure.CELSIUS));
+                    return d.withVessel(
+                            RecordParts.with(w, "owner", owner.getText().strip()));
+                }));
     }
 
     private static JTextField number(double value, Measure m) {
@@ -82,10 +85,8 @@ final class VesselCommands {
         throw new Edit.Refusal(r instanceof NumberInput.Refused f ? f.reason() : Message.of("editor.needed"));
     }
 
-    /** Makes the edit; a refusal is told in a box of its own, since the form is gone by then. */
-    private void apply(Message label, java.util.function.UnaryOperator<Drawing> change) {
-        Optional<Message> refusal = session.apply(Edit.of(label, change));
-        refusal.ifPresent(m -> prompts.tell(Texts.of("editor.problem.title"), Texts.title(m)));
+    private Optional<Message> apply(Message label, java.util.function.UnaryOperator<Drawing> change) {
+        return session.apply(Edit.of(label, change));
     }
 
     private void systems() {
@@ -105,9 +106,11 @@ final class VesselCommands {
         }
         Forms.line(page, "editor.form.nature", nature);
         JTextField volts = Forms.line(page, "editor.form.volts", new JTextField());
-        if (prompts.form(Texts.of("editor.form.systems.title"), page)
-                && !id.getText().isBlank()) {
-            apply(Message.of("editor.edit.system", id.getText().strip()), d -> {
+        Forms.ask(prompts, Texts.of("editor.form.systems.title"), page, () -> {
+            if (id.getText().isBlank()) {
+                return Optional.empty();
+            }
+            return apply(Message.of("editor.edit.system", id.getText().strip()), d -> {
                 String name = id.getText().strip();
                 if (d.systems().contains(name)) {
                     throw new Edit.Refusal(Message.of("drawing.refuse.tag-taken", name));
@@ -115,7 +118,7 @@ final class VesselCommands {
                 double v = read(volts, Measure.VOLT);
                 return d.with(ElectricalSystem.of(name, List.of(Nature.values()).get(nature.getSelectedIndex()), v));
             });
-        }
+        });
     }
 
     private void sheet(Sheet s) {
@@ -129,20 +132,22 @@ final class VesselCommands {
         JTextField date = Forms.line(page, "editor.form.date", new JTextField(s.date()));
         JComboBox<SheetSize> size = Forms.line(page, "editor.form.size", new JComboBox<>(SheetSize.values()));
         size.setSelectedItem(s.size());
-        if (prompts.form(Texts.of("editor.form.sheet.title"), page)) {
-            apply(
-                    Message.of("editor.edit.sheet", s.id()),
-                    d -> d.with(new Sheet(
-                            s.id(),
-                            number.getText().strip(),
-                            title.getText().strip(),
-                            (SheetSize) Objects.requireNonNull(size.getSelectedItem()),
-                            revision.getText().strip(),
-                            status.getText().strip(),
-                            drawnBy.getText().strip(),
-                            approvedBy.getText().strip(),
-                            date.getText().strip(),
-                            s.extras())));
-        }
+        Forms.ask(
+                prompts,
+                Texts.of("editor.form.sheet.title"),
+                page,
+                () -> apply(
+                        Message.of("editor.edit.sheet", s.id()),
+                        d -> d.with(new Sheet(
+                                s.id(),
+                                number.getText().strip(),
+                                title.getText().strip(),
+                                (SheetSize) Objects.requireNonNull(size.getSelectedItem()),
+                                revision.getText().strip(),
+                                status.getText().strip(),
+                                drawnBy.getText().strip(),
+                                approvedBy.getText().strip(),
+                                date.getText().strip(),
+                                s.extras()))));
     }
 }

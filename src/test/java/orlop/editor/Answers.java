@@ -27,6 +27,8 @@ final class Answers implements Prompts {
     @Nullable
     String line;
 
+    private @Nullable JComponent last;
+
     final List<String> told = new ArrayList<>();
     final List<String> asked = new ArrayList<>();
 
@@ -85,7 +87,9 @@ final class Answers implements Prompts {
     public boolean form(String title, JComponent form) {
         asked.add("form " + title);
         filling.accept(form);
-        return agree;
+        boolean again = form == last; // asked again, because what was entered was refused
+        last = form;
+        return agree && !again;
     }
 
     @Override

@@ -244,7 +244,7 @@ class ArrangeBenchTest extends OnBench {
             on.answers().filling = f -> within(f, "form.copies").setText("0");
             select("FC8");
             run(CommandId.REPEAT);
-            assertThat(notice()).isEqualTo("editor.repeat.copies");
+            assertThat(on.answers().told).singleElement().asString().contains("number of copies");
             assertThat(Same.object(drawing(), start)).isTrue();
         });
     }
