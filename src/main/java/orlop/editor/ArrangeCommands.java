@@ -4,7 +4,9 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import orlop.desk.Arranging;
+import orlop.desk.Layering;
 import orlop.desk.Locks;
 import orlop.desk.Renumbering;
 import orlop.desk.Repeats;
@@ -14,6 +16,8 @@ import orlop.desk.SessionState;
 import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.layout.Rect;
+import orlop.scene.Role;
+import orlop.scene.SceneItem;
 
 /** The commands of the menu Arrange, and those that select what belongs together. */
 final class ArrangeCommands {
@@ -38,6 +42,7 @@ final class ArrangeCommands {
         align(c, CommandId.ALIGN_ROW, Arranging.Line.ROW);
         distribute(c, CommandId.DISTRIBUTE_ACROSS, Arranging.Direction.ACROSS);
         distribute(c, CommandId.DISTRIBUTE_DOWN, Arranging.Direction.DOWN);
+        c.add(CommandId.FROM_SOURCES, this::fromSources, () -> !layered().isEmpty());
         c.add(CommandId.REPEAT, this::repeat, () -> !boxes().isEmpty());
         c.add(CommandId.RENUMBER, () -> renumber(Set.of()));
         c.add(CommandId.RENUMBER_SELECTED, () -> renumber(state().selection()), this::any);
@@ -92,20 +97,34 @@ final class ArrangeCommands {
         session.apply(Locks.set(state().selection(), locked));
     }
 
+    /** What the selected items cover, labels and all: so much room a copy needs. */
+    private Optional<Rect> labelled() {
+        Set<String> ids = state().selection();
+        return canvas.scene()
+                .flatMap(s -> s.items().stream()
+                        .filter(i -> ids.contains(i.subject()))
+                        .filter(i -> i.role() != Role.FINDING && i.role() != Role.PROPOSED && i.role() != Role.MARGIN)
+                        .map(SceneItem::bounds)
+                        .reduce(Rect::union));
+    }
+
+    private Set<String> layered() {
+        return Layering.moved(drawing(), state().sheet(), state().selection());
+    }
+
+    private void fromSources() {
+        session.apply(Layering.edit(state().sheet(), state().selection()));
+    }
+
     private void repeat() {
-        RepeatForm form = new RepeatForm(boxes().values().stream().reduce(Rect::union));
-        Forms.ask(prompts, Texts.of("editor.repeat.title"), form.panel(), () -> {
-            if (form.refusal().isPresent()) {
-                return form.refusal();
-            }
-            Drawing before = drawing();
-            Optional<Message> refusal =
-                    session.apply(Repeats.edit(state().selection(), form.acrossMm(), form.downMm(), form.copies()));
-            if (refusal.isEmpty()) {
-                session.select(Repeats.added(before, drawing()));
-            }
-            return refusal;
-        });
+        RepeatForm form = new RepeatForm(labelled());
+        Drawing before = drawing();
+        Supplier<Optional<Message>> taken = () -> form.refusal()
+                .or(() -> session.apply(
+                        Repeats.edit(state().selection(), form.acrossMm(), form.downMm(), form.copies())));
+        if (prompts.form(Texts.of("editor.repeat.title"), form.panel(), taken)) {
+            session.select(Repeats.added(before, drawing()));
+        }
     }
 
     private void renumber(Set<String> ids) {

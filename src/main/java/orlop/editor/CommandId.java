@@ -52,6 +52,7 @@ enum CommandId {
     ALIGN_ROW(null),
     DISTRIBUTE_ACROSS(null),
     DISTRIBUTE_DOWN(null),
+    FROM_SOURCES(null),
     RENUMBER(null),
     RENUMBER_SELECTED(null),
     LOCK("menu L"),

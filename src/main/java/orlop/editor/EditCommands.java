@@ -207,21 +207,11 @@ final class EditCommands {
         if (state().drawing().links().contains(id)) {
             return; // its card is open; it has no tag
         }
-        String offered = id;
-        String label = Texts.of("editor.rename");
-        for (; ; ) { // until it is taken or the person backs out: what was typed stays
-            Optional<String> typed = prompts.line(Texts.of("editor.rename.title", id), label, offered);
-            if (typed.isEmpty() || typed.get().equals(offered)) {
-                return;
-            }
-            offered = typed.get();
-            Optional<Message> refusal = session.apply(Edits.rename(id, offered));
-            if (refusal.isEmpty()) {
-                session.select(Set.of(offered));
-                return;
-            }
-            label = Texts.title(refusal.get()) + "\n" + Texts.of("editor.rename");
-        }
+        prompts.line(
+                Texts.of("editor.rename.title", id),
+                Texts.of("editor.rename"),
+                id,
+                typed -> typed.equals(id) ? Optional.empty() : session.apply(Edits.rename(id, typed), Set.of(typed)));
     }
 
     private void turn() {

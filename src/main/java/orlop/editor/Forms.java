@@ -7,62 +7,28 @@ import java.awt.Dimension;
 import java.awt.event.HierarchyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.util.Optional;
-import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import orlop.drawing.Message;
+import orlop.findings.Severity;
 
 /** Lines of a form: label and editor. */
 final class Forms {
+    /** The name of what says why a form wasn't taken. */
+    static final String REFUSAL = "form.refusal";
+
+    private static final String BEGIN = "orlop.begin";
     private static final int WIDTH = 460;
     private static final int LABEL = 190;
-    private static final String BEGINS = "orlop.begins";
 
     private Forms() {}
 
-    /**
-     * Asks until what was entered is taken or the person backs out: what was refused stays as it was typed.
-     *
-     * @param take takes what was entered; says why not
-     */
-    static void ask(Prompts prompts, String title, JComponent page, Supplier<Optional<Message>> take) {
-        while (prompts.form(title, page)) {
-            Optional<Message> refusal = take.get();
-            if (refusal.isEmpty()) {
-                return;
-            }
-            prompts.tell(Texts.of("editor.problem.title"), Texts.title(refusal.get()));
-        }
-    }
-
-    /** What typing begins in, as it was told, else the first field. */
-    static Optional<JComponent> first(JComponent page) {
-        return told(page).or(() -> CanvasKeys.firstField(page).map(JComponent.class::cast));
-    }
-
-    private static Optional<JComponent> told(Container in) {
-        for (Component c : in.getComponents()) {
-            if (c instanceof JComponent j && j.getClientProperty(BEGINS) != null) {
-                return Optional.of(j);
-            }
-            Optional<JComponent> deeper = c instanceof Container k ? told(k) : Optional.empty();
-            if (deeper.isPresent()) {
-                return deeper;
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** The typing is to begin in this field of its form, and not in the first. */
+    /** The typing begins in this field when its form is shown, and not in the first. */
     static void beginAt(JComponent field) {
-        field.putClientProperty(BEGINS, true);
-    }
-
-    /** The typing begins in this field when its form is shown. */
-    static void begin(JComponent field) {
+        field.putClientProperty(BEGIN, true);
         field.addHierarchyListener(e -> {
             if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && field.isShowing()) {
                 // A box for questions puts the focus on its button when its window gets it.
@@ -70,11 +36,48 @@ final class Forms {
                     @Override
                     public void windowGainedFocus(WindowEvent w) {
                         w.getWindow().removeWindowFocusListener(this);
-                        SwingUtilities.invokeLater(field::requestFocusInWindow);
+                        SwingUtilities.invokeLater(() -> begun(field));
                     }
                 });
             }
         });
+    }
+
+    private static void begun(JComponent field) {
+        field.requestFocusInWindow();
+        if (field instanceof JTextField text) {
+            text.selectAll(); // what is typed takes the place of what is offered
+        }
+    }
+
+    /** Begins where {@link #beginAt} says, else at the first field. */
+    static void begin(Container form) {
+        if (!marked(form)) {
+            CanvasKeys.firstField(form).map(JComponent.class::cast).ifPresent(Forms::beginAt);
+        }
+    }
+
+    private static boolean marked(Container in) {
+        for (Component c : in.getComponents()) {
+            boolean here = c instanceof JComponent j && j.getClientProperty(BEGIN) != null;
+            if (here || (c instanceof Container k && marked(k))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Says below the fields why they can't be taken. */
+    static void refused(JPanel page, Message reason) {
+        for (Component c : page.getComponents()) {
+            if (REFUSAL.equals(c.getName())) {
+                page.remove(c);
+                break;
+            }
+        }
+        WrapText text = new WrapText(Texts.title(reason), () -> Look.severity(Severity.DANGER), Look::font);
+        text.setName(REFUSAL);
+        page.add(text);
     }
 
     static JPanel page() {

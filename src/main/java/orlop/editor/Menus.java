@@ -78,7 +78,8 @@ final class Menus {
     private void arrange() {
         menu("arrange", CommandId.TURN, CommandId.MIRROR, null, CommandId.ALIGN_LEFT, CommandId.ALIGN_RIGHT);
         fill(last(), CommandId.ALIGN_TOP, CommandId.ALIGN_BOTTOM, CommandId.ALIGN_COLUMN, CommandId.ALIGN_ROW, null);
-        fill(last(), CommandId.DISTRIBUTE_ACROSS, CommandId.DISTRIBUTE_DOWN, null, CommandId.REPEAT, null);
+        fill(last(), CommandId.DISTRIBUTE_ACROSS, CommandId.DISTRIBUTE_DOWN, null);
+        fill(last(), CommandId.FROM_SOURCES, null, CommandId.REPEAT, null);
         fill(last(), CommandId.RENUMBER, CommandId.RENUMBER_SELECTED, null, CommandId.LOCK, CommandId.UNLOCK);
     }
 

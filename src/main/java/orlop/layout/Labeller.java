@@ -34,9 +34,10 @@ public final class Labeller {
     private final Map<String, Spot> chosen = new HashMap<>();
     private final Map<String, List<Spot>> spots = new HashMap<>();
     private final Map<String, double[]> solidCosts = new HashMap<>();
+    private final Map<String, Boolean> beyond = new HashMap<>();
     private Decisions decisions = Decisions.none();
 
-    /** @param area within which all texts stand */
+    /** @param area within which the texts stand of all that is not itself outside */
     public Labeller(Rect area) {
         ground = new Ground(area);
     }
@@ -118,7 +119,7 @@ public final class Labeller {
 
     /** The best place beside what it speaks of; where symbols and lines leave none, one apart, before others take it. */
     private void first(Label l, Seen seen) {
-        if (spots(l).stream().allMatch(s -> blocked(s, seen))) {
+        if (!beyond(l) && spots(l).stream().allMatch(s -> blocked(s, seen))) {
             Optional<Label.Put> far = new FarSpots(ground, l, seen).find();
             if (far.isPresent()) {
                 settle(l.id(), far.get());
@@ -127,6 +128,16 @@ public final class Labeller {
             }
         }
         choose(l, best(l, seen));
+    }
+
+    /** Whether what it speaks of lies outside the area: its text stays with it and is not drawn in from afar. */
+    private boolean beyond(Label l) {
+        return beyond.computeIfAbsent(
+                l.id(), k -> spots(l).stream().noneMatch(s -> ground.area().contains(s.rect())));
+    }
+
+    private boolean within(Label l, Rect r) {
+        return ground.area().contains(r) || beyond(l);
     }
 
     private boolean blocked(Spot s, Seen seen) {
@@ -146,7 +157,9 @@ public final class Labeller {
         if (kept == null) {
             Seen seen = new Seen();
             boolean free = clear(l, s, seen);
-            Label.Put put = free ? near : new FarSpots(ground, l, seen).find().orElse(near);
+            Label.Put put = free || beyond(l)
+                    ? near
+                    : new FarSpots(ground, l, seen).find().orElse(near);
             kept = new Decisions.Far(seen.rect(), put);
             decisions.madeFar(l.id(), kept);
         }
@@ -218,7 +231,7 @@ public final class Labeller {
         for (Spot s : spots(l)) {
             Rect room = s.rect().grown(GAP_MM);
             seen.add(room);
-            boolean open = ground.area().contains(s.rect()) && !ground.built(room);
+            boolean open = within(l, s.rect()) && !ground.built(room);
             if (tried < PUSHES && open) {
                 tried++;
                 if (push(l, s, seen)) {
@@ -278,7 +291,7 @@ public final class Labeller {
             }
             seen.add(s.rect().grown(GAP_MM));
             if (Double.isNaN(costs[i])) {
-                costs[i] = s.cost() + solidCost(s.rect());
+                costs[i] = s.cost() + (within(l, s.rect()) ? 0 : 5 * CONFLICT) + solidCost(s.rect());
             }
             double cost = costs[i] < least ? costs[i] + textCost(l, s.rect()) : least;
             if (cost < least) {
@@ -301,7 +314,7 @@ public final class Labeller {
     }
 
     private double solidCost(Rect r) {
-        double cost = ground.area().contains(r) ? 0 : 5 * CONFLICT;
+        double cost = 0;
         Rect room = r.grown(GAP_MM);
         for (Ground.Solid s : ground.solids(room)) {
             cost += CONFLICT + CONFLICT_PER_MM2 * room.sharedArea(s.rect);

@@ -35,6 +35,8 @@ public final class Placing {
 
     private static final double GRID_MM = 2.5;
 
+    private static final BarLengths NO_TAPS = new BarLengths(Drawing.empty(""), "");
+
     private final SymbolLibrary library;
 
     public Placing(SymbolLibrary library) {
@@ -79,6 +81,12 @@ public final class Placing {
         Rect ink = ink(s.bounds(), c.place());
         boolean any = c.kind().terminals().names().isEmpty();
         return new Placed(c, s.name(), ink, ports(c, s, ink), any, null);
+    }
+
+    /** A component by itself at 0, 0, turned by so many degrees, its switches as drawn. */
+    Placed alone(Drawing drawing, Component c, int rotationDegree) {
+        Place origin = Place.at(c.place().sheet(), 0, 0).withRotationDegree(rotationDegree);
+        return place(drawing, c.withPlace(origin), null, NO_TAPS);
     }
 
     private static Rect bar(Place place, double length) {

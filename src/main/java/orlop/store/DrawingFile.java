@@ -98,7 +98,7 @@ public final class DrawingFile {
             }
             sound(drawing, root);
             ruleSet(drawing);
-            return drawing;
+            return Unplaced.placed(drawing, root);
         } catch (Trouble t) {
             throw t.in(root);
         }

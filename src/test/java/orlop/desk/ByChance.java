@@ -95,7 +95,7 @@ final class ByChance {
             return place(d);
         }
         boolean full = d.components().size() > ENOUGH;
-        int what = full ? 6 : upTo(22);
+        int what = full ? 6 : upTo(23);
         return switch (what) {
             case 0, 1 -> place(d);
             case 2, 3 -> CableRuns.cable(d, terminal(d), terminal(d));
@@ -104,6 +104,7 @@ final class ByChance {
             case 6 -> Edits.delete(some(d));
             case 7 -> Edits.rename(any(ids(d)), any(List.of("X9", "FC2", "MAIN", Tags.nextCable(d))));
             case 8 -> Arranging.align(boxes(d, some(d)), any(List.of(Arranging.Line.values())));
+            case 22 -> Layering.edit("1", upTo(3) == 0 ? Set.of() : some(d));
             case 9 -> Arranging.distribute(boxes(d, some(d)), any(List.of(Arranging.Direction.values())));
             case 10 -> Renumbering.edit(upTo(2) == 0 ? Set.of() : some(d));
             case 11 -> Repeats.edit(some(d), 2.5 * upTo(20), 2.5 * upTo(20), 1 + upTo(3));

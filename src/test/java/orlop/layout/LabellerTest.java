@@ -47,6 +47,20 @@ class LabellerTest {
     }
 
     @Test
+    void the_label_of_what_lies_outside_stays_with_it() {
+        Labeller l = new Labeller(AREA);
+        l.solid(Rect.of(40, 240, 40, 40));
+        Label a = label("a", Rect.of(60, 260, 0, 0), spot(55, 255, 0), spot(85, 250, 4));
+        Label b = label("b", Rect.of(60, 190, 0, 0), spot(55, 197, 0), spot(55, 180, 4));
+
+        Map<String, Label.Put> places = l.place(List.of(a, b));
+
+        assertThat(put(places, "a").rect()).isEqualTo(Rect.of(85, 250, 20, 6));
+        assertThat(put(places, "a").leader()).isNull();
+        assertThat(put(places, "b").rect()).as("within, where there is a spot").isEqualTo(Rect.of(55, 180, 20, 6));
+    }
+
+    @Test
     void where_no_spot_is_free_a_label_stands_apart_with_a_leader() {
         Labeller l = new Labeller(AREA);
         l.solid(Rect.of(40, 40, 40, 40));
