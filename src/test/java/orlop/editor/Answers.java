@@ -36,8 +36,6 @@ final class Answers implements Prompts {
     @Nullable
     String line;
 
-    private @Nullable JComponent last;
-
     final List<String> told = new ArrayList<>();
     final List<String> asked = new ArrayList<>();
 
