@@ -13,6 +13,7 @@ import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Edits;
+import orlop.drawing.Locked;
 import orlop.drawing.Message;
 import orlop.drawing.Note;
 import orlop.drawing.Point;
@@ -156,7 +157,7 @@ public final class Arranging {
     }
 
     private static boolean locked(Drawing d, String id) {
-        return d.components().find(id).map(Component::locked).orElse(false);
+        return Locked.is(d, id);
     }
 
     private static Point centre(Drawing d, String id, Rect box) {

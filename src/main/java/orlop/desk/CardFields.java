@@ -179,6 +179,7 @@ public final class CardFields {
         part(CardField.Section.MORE, "", w, "conductorC");
         part(CardField.Section.MORE, "", w, "refit");
         part(CardField.Section.MORE, "", w, "stage");
+        part(CardField.Section.MORE, "", w, "locked");
     }
 
     private void part(CardField.Section section, String prefix, Record record, String name) {

@@ -90,6 +90,7 @@ public record Clip(Drawing part) {
             String tag = after.hasItem(w.id()) || after.notes().contains(w.id()) ? Tags.nextCable(after) : w.id();
             after = after.with(w.withId(tag)
                     .withEnds(end(w.from(), tags), end(w.to(), tags))
+                    .withLocked(false)
                     .withBends(w.bends().stream().map(p -> p.plus(dxMm, dyMm)).toList()));
             ids.add(tag);
         }

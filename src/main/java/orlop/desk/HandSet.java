@@ -9,6 +9,7 @@ import orlop.drawing.Component;
 import orlop.drawing.Distribution;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
+import orlop.drawing.Locked;
 import orlop.drawing.Message;
 import orlop.drawing.Point;
 import orlop.drawing.TerminalRef;
@@ -17,7 +18,8 @@ import orlop.scene.Route;
 /**
  * Ways and labels that a person sets: corners of cables and places of labels that the layout honours as they are.
  *
- * <p>Edits with the same key are one step of the history. An edit of a cable or component that is gone is refused.
+ * <p>Edits with the same key are one step of the history. An edit of something that is gone or
+ * locked is refused.
  */
 public final class HandSet {
     private HandSet() {}
@@ -78,6 +80,7 @@ public final class HandSet {
     private static Edit bends(String cable, Object mergeKey, Function<Cable, List<Point>> change) {
         return Edit.merging(Message.of("desk.edit.bend", cable), mergeKey, d -> {
             Cable w = cable(d, cable);
+            Locked.refuse(d, cable);
             return d.with(w.withBends(change.apply(w)));
         });
     }
@@ -89,6 +92,7 @@ public final class HandSet {
      */
     public static Edit moveLabel(String item, Point upperLeft, Object mergeKey) {
         return Edit.merging(Message.of("desk.edit.label", item), mergeKey, d -> {
+            Locked.refuse(d, item);
             Component c = d.components().get(item);
             if (c == null) {
                 return d.with(cable(d, item).withLabelAt(upperLeft));
@@ -114,6 +118,9 @@ public final class HandSet {
     }
 
     private static Drawing automatic(Drawing d, String id) {
+        if (Locked.is(d, id)) {
+            return d;
+        }
         Component c = d.components().get(id);
         if (c != null) {
             return c.place().labelAt() == null

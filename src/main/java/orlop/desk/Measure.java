@@ -31,6 +31,7 @@ public enum Measure {
     DEGREE("Degree", "°", sign("°", 1), sign("deg", 1)),
     PHASE_ANGLE("Deg", "°", sign("°", 1), sign("deg", 1)),
     HERTZ("Hz", "Hz", sign("Hz", 1)),
+    AMPERE_SQUARED_SECOND("A2s", "A²s", sign("A²s", 1), sign("A2s", 1), sign("kA²s", 1e3), sign("kA2s", 1e3)),
     AMPERE("A", "A", sign("A", 1), sign("mA", 1e-3), sign("kA", 1e3)),
     VOLT("V", "V", sign("V", 1), sign("mV", 1e-3), sign("kV", 1e3)),
     WATT("W", "W", sign("W", 1), sign("kW", 1e3)),

@@ -46,7 +46,7 @@ public final class NoteEdits {
             if (text.isBlank()) {
                 return Edits.delete(Set.of(id)).applyTo(d);
             }
-            Note changed = new Note(id, n.sheet(), n.at(), text, heightMm, n.extras());
+            Note changed = n.withText(text).withHeightMm(heightMm);
             return d.withNotes(d.notes().with(id, changed));
         });
     }

@@ -14,6 +14,7 @@ import orlop.drawing.Edits;
 import orlop.drawing.Extras;
 import orlop.drawing.Kind;
 import orlop.drawing.Link;
+import orlop.drawing.Locked;
 import orlop.drawing.Message;
 import orlop.drawing.Note;
 import orlop.drawing.Place;
@@ -73,6 +74,7 @@ public final class SheetMoves {
         moved.forEach(id -> put(id, shift));
         for (Note n : List.copyOf(d.notes().stream().toList())) {
             if (wanted.contains(n.id())) {
+                Locked.refuse(d, n.id());
                 Note on = new Note(n.id(), target, n.at(), n.text(), n.heightMm(), n.extras());
                 d = d.withNotes(d.notes().with(n.id(), on));
             }
@@ -97,9 +99,7 @@ public final class SheetMoves {
 
     private void put(String id, Point shift) {
         Component c = d.components().require(id);
-        if (c.locked()) {
-            throw new Edit.Refusal(Message.of("drawing.refuse.locked", id));
-        }
+        Locked.refuse(d, id);
         Place p = c.place();
         Point at = p.at().plus(shift.xMm(), shift.yMm());
         d = d.with(c.withPlace(new Place(target, at, p.rotationDegree(), p.mirrored(), p.labelAt())));

@@ -1,5 +1,7 @@
 package orlop.desk;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -15,10 +17,12 @@ public final class WireGauge {
 
     private WireGauge() {}
 
-    /** The area of a gauge in mm². */
+    /** The area of a gauge in mm², in four digits as the tables of the standard give it. */
     public static double areaMm2(int gauge) {
         double diameterMm = 0.127 * Math.pow(92, (36 - gauge) / 39.0);
-        return Math.PI / 4 * diameterMm * diameterMm;
+        return new BigDecimal(Math.PI / 4 * diameterMm * diameterMm)
+                .round(new MathContext(4))
+                .doubleValue();
     }
 
     /** The gauge in what was typed: {@code AWG 10}, {@code 2/0 AWG}, {@code awg4}. Empty if it is none. */

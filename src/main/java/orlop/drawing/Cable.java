@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param cableways ids of the cableways that it runs along, in order
  * @param bends corners set by hand, in order; empty leaves the routing to the layout
  * @param labelAt where a person dragged its label to; null leaves it to the layout
+ * @param locked whether its way and label stay as they are and it can't be deleted
  * @param extras keys that this version does not know
  */
 public record Cable(
@@ -48,6 +49,7 @@ public record Cable(
         List<String> cableways,
         List<Point> bends,
         @Nullable Point labelAt,
+        boolean locked,
         Extras extras) {
     public Cable {
         Checks.id(id, "id");
@@ -172,6 +174,7 @@ public record Cable(
                 List.of(),
                 List.of(),
                 null,
+                false,
                 Extras.NONE);
     }
 
@@ -199,6 +202,7 @@ public record Cable(
                 cableways,
                 bends,
                 labelAt,
+                locked,
                 extras);
     }
 
@@ -222,6 +226,7 @@ public record Cable(
                 cableways,
                 bends,
                 labelAt,
+                locked,
                 extras);
     }
 
@@ -245,6 +250,7 @@ public record Cable(
                 cableways,
                 bends,
                 labelAt,
+                locked,
                 extras);
     }
 
@@ -267,6 +273,7 @@ public record Cable(
                 cableways,
                 bends,
                 labelAt,
+                locked,
                 extras);
     }
 
@@ -289,6 +296,7 @@ public record Cable(
                 cableways,
                 v,
                 labelAt,
+                locked,
                 extras);
     }
 
@@ -312,6 +320,30 @@ public record Cable(
                 cableways,
                 bends,
                 v,
+                locked,
+                extras);
+    }
+
+    public Cable withLocked(boolean v) {
+        return new Cable(
+                id,
+                from,
+                to,
+                lengthM,
+                areaMm2,
+                parallel,
+                conductors,
+                construction,
+                returns,
+                measured,
+                conductorC,
+                refit,
+                stage,
+                name,
+                cableways,
+                bends,
+                labelAt,
+                v,
                 extras);
     }
 
@@ -334,6 +366,7 @@ public record Cable(
                 cableways,
                 bends,
                 labelAt,
+                locked,
                 extras);
     }
 
@@ -356,6 +389,7 @@ public record Cable(
                 cableways,
                 bends,
                 labelAt,
+                locked,
                 extras);
     }
 
@@ -378,6 +412,7 @@ public record Cable(
                 cableways,
                 bends,
                 labelAt,
+                locked,
                 extras);
     }
 }

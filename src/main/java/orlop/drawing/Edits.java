@@ -37,13 +37,11 @@ public final class Edits {
 
     private static Drawing moved(Drawing d, String id, double dxMm, double dyMm) {
         Note n = d.components().contains(id) ? null : d.notes().get(id);
+        Locked.refuse(d, id);
         if (n != null) {
             return d.withNotes(d.notes().with(id, n.withAt(n.at().plus(dxMm, dyMm))));
         }
         Component c = component(d, id);
-        if (c.locked()) {
-            throw refusal("drawing.refuse.locked", id);
-        }
         return d.with(c.withPlace(c.place().withAt(c.place().at().plus(dxMm, dyMm))));
     }
 
@@ -134,8 +132,8 @@ public final class Edits {
     }
 
     /**
-     * Deletes components, cables, links and notes; an in-line device heals its cable (see {@link InlineEdits}). A locked
-     * component among them makes it refuse all.
+     * Deletes components, cables, links and notes; an in-line device heals its cable (see {@link InlineEdits}). Something
+     * locked among them, or a locked cable at one of them, makes it refuse all.
      */
     public static Edit delete(Set<String> ids) {
         return InlineEdits.delete(ids);

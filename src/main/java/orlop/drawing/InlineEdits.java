@@ -29,6 +29,7 @@ final class InlineEdits {
             if (w == null) {
                 throw Edits.refusal("drawing.refuse.gone", cable);
             }
+            Locked.refuse(d, cable);
             if (!inline(device)) {
                 throw Edits.refusal("drawing.refuse.not-inline", device.kind().term());
             }
@@ -78,14 +79,12 @@ final class InlineEdits {
     }
 
     private static Drawing deleteOne(Drawing d, String id, Set<String> all) {
+        Locked.refuse(d, id);
         Component c = d.components().get(id);
         if (c == null) {
             return d.withCables(d.cables().without(id))
                     .withLinks(d.links().without(id))
                     .withNotes(d.notes().without(id));
-        }
-        if (c.locked()) {
-            throw Edits.refusal("drawing.refuse.locked", id);
         }
         Drawing healed = inline(c) ? heal(d, c, all) : d;
         Drawing bare = withoutEndsAt(healed, id);
@@ -104,6 +103,8 @@ final class InlineEdits {
         if (goesAnyway || a == null || b == null) {
             return d;
         }
+        Locked.refuse(d, a.id());
+        Locked.refuse(d, b.id());
         Drawing bare = without(without(d, a), b);
         Cable keep = a.cable() != null ? a.cable() : b.cable();
         if (keep == null) {
@@ -162,6 +163,7 @@ final class InlineEdits {
         Drawing after = d;
         for (Cable w : d.cables().values()) {
             if (w.from().component().equals(component) || w.to().component().equals(component)) {
+                Locked.refuse(d, w.id());
                 after = after.withCables(after.cables().without(w.id()));
             }
         }

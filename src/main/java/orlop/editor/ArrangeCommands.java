@@ -2,7 +2,9 @@ package orlop.editor;
 
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import orlop.desk.Arranging;
 import orlop.desk.Layering;
 import orlop.desk.Locks;
@@ -14,6 +16,8 @@ import orlop.desk.SessionState;
 import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.layout.Rect;
+import orlop.scene.Role;
+import orlop.scene.SceneItem;
 
 /** The commands of the menu Arrange, and those that select what belongs together. */
 final class ArrangeCommands {
@@ -93,6 +97,17 @@ final class ArrangeCommands {
         session.apply(Locks.set(state().selection(), locked));
     }
 
+    /** What the selected items cover, labels and all: so much room a copy needs. */
+    private Optional<Rect> labelled() {
+        Set<String> ids = state().selection();
+        return canvas.scene()
+                .flatMap(s -> s.items().stream()
+                        .filter(i -> ids.contains(i.subject()))
+                        .filter(i -> i.role() != Role.FINDING && i.role() != Role.PROPOSED && i.role() != Role.MARGIN)
+                        .map(SceneItem::bounds)
+                        .reduce(Rect::union));
+    }
+
     private Set<String> layered() {
         return Layering.moved(drawing(), state().sheet(), state().selection());
     }
@@ -102,19 +117,13 @@ final class ArrangeCommands {
     }
 
     private void repeat() {
-        RepeatForm form = new RepeatForm(boxes().values().stream().reduce(Rect::union));
-        if (prompts.form(Texts.of("editor.repeat.title"), form.panel())) {
-            if (form.refusal().isPresent()) {
-                session.say(form.refusal().get());
-                return;
-            }
-            Drawing before = drawing();
-            boolean made = session.apply(
-                            Repeats.edit(state().selection(), form.acrossMm(), form.downMm(), form.copies()))
-                    .isEmpty();
-            if (made) {
-                session.select(Repeats.added(before, drawing()));
-            }
+        RepeatForm form = new RepeatForm(labelled());
+        Drawing before = drawing();
+        Supplier<Optional<Message>> taken = () -> form.refusal()
+                .or(() -> session.apply(
+                        Repeats.edit(state().selection(), form.acrossMm(), form.downMm(), form.copies())));
+        if (prompts.form(Texts.of("editor.repeat.title"), form.panel(), taken)) {
+            session.select(Repeats.added(before, drawing()));
         }
     }
 

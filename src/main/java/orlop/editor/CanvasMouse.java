@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Wheel, panning and the way of the mouse to the tool. */
 final class CanvasMouse extends MouseAdapter {
     private static final double STEP = 1.15;
+    private static final double PAN_PX = 48;
 
     private final SheetCanvas canvas;
     private boolean space;
@@ -36,7 +37,7 @@ final class CanvasMouse extends MouseAdapter {
             public void keyPressed(KeyEvent e) {
                 if (e.getKeyCode() == KeyEvent.VK_SPACE && !space) {
                     space = true;
-                    canvas.setCursor(Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR));
+                    canvas.cursor(Cursor.MOVE_CURSOR);
                 }
             }
 
@@ -44,14 +45,21 @@ final class CanvasMouse extends MouseAdapter {
             public void keyReleased(KeyEvent e) {
                 if (e.getKeyCode() == KeyEvent.VK_SPACE) {
                     space = false;
-                    canvas.setCursor(Cursor.getDefaultCursor());
+                    canvas.toolCursor();
                 }
             }
         };
     }
 
+    /** A wheel zooms; the fine steps of a trackpad pan, and with Shift both go sideways. With Ctrl, both zoom. */
     @Override
     public void mouseWheelMoved(MouseWheelEvent e) {
+        boolean fine = e.getPreciseWheelRotation() != e.getWheelRotation();
+        if (!e.isControlDown() && (fine || e.isShiftDown())) {
+            double by = -e.getPreciseWheelRotation() * PAN_PX;
+            canvas.view(canvas.viewport().moved(e.isShiftDown() ? by : 0, e.isShiftDown() ? 0 : by));
+            return;
+        }
         double factor = Math.pow(STEP, -e.getPreciseWheelRotation());
         canvas.view(canvas.viewport().zoomed(factor, e.getX(), e.getY()));
     }
@@ -111,5 +119,6 @@ final class CanvasMouse extends MouseAdapter {
     @Override
     public void mouseExited(MouseEvent e) {
         canvas.hover(null);
+        canvas.hand().left();
     }
 }

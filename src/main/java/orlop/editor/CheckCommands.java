@@ -124,20 +124,23 @@ final class CheckCommands {
     }
 
     private void accept(Finding f) {
-        Optional<String> reason =
-                prompts.line(Texts.of("editor.accept.title"), Texts.of("editor.accept", Texts.title(f.title())), "");
-        if (reason.isEmpty()) {
-            return;
-        }
-        if (reason.get().isBlank()) {
-            session.say(Message.of("drawing.range.reason", Texts.of("editor.accept.reason")));
-            return;
+        prompts.line(
+                Texts.of("editor.accept.title"),
+                Texts.of("editor.accept", Texts.title(f.title())),
+                "",
+                reason -> accepted(f, reason));
+    }
+
+    private Optional<Message> accepted(Finding f, String reason) {
+        if (reason.isBlank()) {
+            return Optional.of(Message.of("drawing.range.reason", Texts.of("editor.accept.reason")));
         }
         String id = f.rule() + "~" + f.place().item();
         String by = session.state().drawing().vessel().owner();
-        session.apply(Edits.accept(
-                new Acceptance(id, f.rule(), f.place().item(), reason.get(), by, "", f.messageKeys(), Extras.NONE)));
         pointing.at(null);
-        session.select(Set.of());
+        return session.apply(
+                Edits.accept(
+                        new Acceptance(id, f.rule(), f.place().item(), reason, by, "", f.messageKeys(), Extras.NONE)),
+                Set.of());
     }
 }

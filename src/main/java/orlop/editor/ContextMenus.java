@@ -96,7 +96,15 @@ final class ContextMenus {
         if (align.getItemCount() > 0) {
             menu.add(align);
         }
-        fill(menu, CommandId.JOIN, CommandId.LINK, CommandId.TURN, CommandId.MIRROR, CommandId.SWITCH, LINE);
+        fill(
+                menu,
+                CommandId.JOIN,
+                CommandId.LINK,
+                CommandId.TURN,
+                CommandId.MIRROR,
+                CommandId.SWITCH,
+                CommandId.AUTOMATIC,
+                LINE);
         fill(menu, CommandId.RENUMBER_SELECTED, CommandId.LOCK, CommandId.UNLOCK, LINE);
         fill(menu, CommandId.SELECT_KIND, CommandId.SELECT_CONNECTED);
     }
@@ -115,7 +123,8 @@ final class ContextMenus {
             devices(menu, id, at);
         }
         fill(menu, CommandId.CUT, CommandId.COPY, CommandId.DUPLICATE, CommandId.REPEAT, CommandId.DELETE, LINE);
-        fill(menu, CommandId.TURN, CommandId.MIRROR, LINE, CommandId.LOCK, CommandId.UNLOCK, LINE);
+        fill(menu, CommandId.TURN, CommandId.MIRROR, CommandId.AUTOMATIC, LINE);
+        fill(menu, CommandId.LOCK, CommandId.UNLOCK, LINE);
         fill(menu, CommandId.SELECT_KIND, CommandId.SELECT_CONNECTED);
     }
 

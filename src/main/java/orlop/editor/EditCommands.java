@@ -181,13 +181,11 @@ final class EditCommands {
         if (state().drawing().links().contains(id)) {
             return; // its card is open; it has no tag
         }
-        Optional<String> typed = prompts.line(Texts.of("editor.rename.title", id), Texts.of("editor.rename"), id);
-        if (typed.isPresent() && !typed.get().equals(id)) {
-            Optional<Message> refusal = session.apply(Edits.rename(id, typed.get()));
-            if (refusal.isEmpty()) {
-                session.select(Set.of(typed.get()));
-            }
-        }
+        prompts.line(
+                Texts.of("editor.rename.title", id),
+                Texts.of("editor.rename"),
+                id,
+                typed -> typed.equals(id) ? Optional.empty() : session.apply(Edits.rename(id, typed), Set.of(typed)));
     }
 
     private void turn() {

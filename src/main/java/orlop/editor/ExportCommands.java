@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import orlop.desk.Review;
@@ -72,14 +73,12 @@ final class ExportCommands {
             return;
         }
         ExportForm form = new ExportForm(s);
-        if (!prompts.form(Texts.of("editor.form.export.title"), form.panel())) {
+        Supplier<Optional<Message>> taken = () ->
+                form.export().sheets().isEmpty() ? Optional.of(Message.of("desk.export.sheets")) : Optional.empty();
+        if (!prompts.form(Texts.of("editor.form.export.title"), form.panel(), taken)) {
             return;
         }
         SheetExport export = form.export();
-        if (export.sheets().isEmpty()) {
-            session.say(Message.of("desk.export.sheets"));
-            return;
-        }
         String suffix = export.form().suffix();
         Path file = s.file();
         String name = file == null ? s.drawing().vessel().name() : String.valueOf(file.getFileName());

@@ -1,17 +1,28 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.event.HierarchyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import orlop.drawing.Message;
+import orlop.findings.Severity;
 
 /** Lines of a form: label and editor. */
 final class Forms {
+    /** The name of what says why a form wasn't taken. */
+    static final String REFUSAL = "form.refusal";
+
+    private static final String BEGIN = "orlop.begin";
     private static final int WIDTH = 460;
     private static final int LABEL = 190;
 
@@ -19,6 +30,7 @@ final class Forms {
 
     /** The typing begins in this field when its form is shown, and not in the first. */
     static void beginAt(JComponent field) {
+        field.putClientProperty(BEGIN, true);
         field.addHierarchyListener(e -> {
             if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && field.isShowing()) {
                 // A box for questions puts the focus on its button when its window gets it.
@@ -26,11 +38,61 @@ final class Forms {
                     @Override
                     public void windowGainedFocus(WindowEvent w) {
                         w.getWindow().removeWindowFocusListener(this);
-                        SwingUtilities.invokeLater(field::requestFocusInWindow);
+                        SwingUtilities.invokeLater(() -> begun(field));
                     }
                 });
             }
         });
+    }
+
+    private static void begun(JComponent field) {
+        field.requestFocusInWindow();
+        if (field instanceof JTextField text) {
+            text.selectAll(); // what is typed takes the place of what is offered
+        }
+    }
+
+    /** Begins where {@link #beginAt} says, else at the first field that can be typed in. */
+    static void begin(Container form) {
+        if (!marked(form)) {
+            first(form).ifPresent(Forms::beginAt);
+        }
+    }
+
+    private static boolean marked(Container in) {
+        for (Component c : in.getComponents()) {
+            boolean here = c instanceof JComponent j && j.getClientProperty(BEGIN) != null;
+            if (here || (c instanceof Container k && marked(k))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Optional<JTextComponent> first(Container in) {
+        for (Component c : in.getComponents()) {
+            if (c instanceof JTextComponent t && t.isEditable()) {
+                return Optional.of(t);
+            }
+            Optional<JTextComponent> within = c instanceof Container k ? first(k) : Optional.empty();
+            if (within.isPresent()) {
+                return within;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Says below the fields why they can't be taken. */
+    static void refused(JPanel page, Message reason) {
+        for (Component c : page.getComponents()) {
+            if (REFUSAL.equals(c.getName())) {
+                page.remove(c);
+                break;
+            }
+        }
+        WrapText text = new WrapText(Texts.title(reason), () -> Look.severity(Severity.DANGER), Look::font);
+        text.setName(REFUSAL);
+        page.add(text);
     }
 
     static JPanel page() {

@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.awt.Cursor;
 import java.awt.Graphics2D;
 import java.util.LinkedHashSet;
 import java.util.Locale;
@@ -7,11 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.BarStretch;
 import orlop.desk.PathProfile;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.desk.SwitchEdits;
 import orlop.drawing.Component;
+import orlop.drawing.Locked;
 import orlop.drawing.SwitchPositions;
 import orlop.scene.Role;
 import orlop.scene.Scene;
@@ -30,6 +33,7 @@ final class HandTool implements Tool {
     private final SheetCanvas canvas;
     private final Session session;
     private final Pointing pointing;
+    private final HoverMarks marks;
     private Renamer renamer = id -> {};
     private @Nullable Spot pressedAt;
     private @Nullable Gesture gesture;
@@ -46,6 +50,7 @@ final class HandTool implements Tool {
         this.canvas = canvas;
         this.session = session;
         this.pointing = pointing;
+        this.marks = new HoverMarks(canvas);
     }
 
     void renamer(Renamer r) {
@@ -129,6 +134,12 @@ final class HandTool implements Tool {
     }
 
     private Gesture begun(Spot from) {
+        marks.none();
+        pointing.at(null);
+        Optional<Gesture> stretch = StretchGesture.at(canvas, from);
+        if (stretch.isPresent() && !from.shift()) {
+            return stretch.get();
+        }
         Optional<TerminalSpot> t = terminal(from);
         if (t.isPresent() && !from.shift()) {
             return new CableGesture(canvas, t.get(), from);
@@ -206,8 +217,19 @@ final class HandTool implements Tool {
                 .orElse(null));
         Optional<TerminalSpot> t = terminal(at);
         Optional<String> id = subject(at);
-        canvas.hover(t.isPresent() ? t.get().terminal().component() : id.orElse(null));
-        canvas.hint(hint(t, id));
+        String hovered = t.isPresent() ? t.get().terminal().component() : id.orElse(null);
+        Optional<BarStretch> end = StretchGesture.end(canvas, at);
+        canvas.hover(hovered);
+        canvas.cursor(end.map(e -> e.lying() ? Cursor.E_RESIZE_CURSOR : Cursor.S_RESIZE_CURSOR)
+                .orElse(Cursor.DEFAULT_CURSOR));
+        marks.at(end.isPresent() ? Optional.empty() : t, hovered);
+        canvas.hint(end.map(e -> Texts.of("editor.hint.stretch", e.bar())).orElseGet(() -> hint(t, id)));
+    }
+
+    /** The mouse has left the sheet. */
+    void left() {
+        pointing.at(null);
+        marks.none();
     }
 
     private String hint(Optional<TerminalSpot> terminal, Optional<String> id) {
@@ -217,13 +239,9 @@ final class HandTool implements Tool {
         if (id.isEmpty()) {
             return Texts.of("editor.hint.rest");
         }
-        if (session.state()
-                .drawing()
-                .components()
-                .find(id.get())
-                .filter(Component::locked)
-                .isPresent()) {
-            return Texts.of("editor.hint.locked", id.get());
+        if (Locked.is(session.state().drawing(), id.get())) {
+            boolean cable = session.state().drawing().cables().contains(id.get());
+            return Texts.of(cable ? "editor.hint.locked-cable" : "editor.hint.locked", id.get());
         }
         if (session.state().drawing().notes().contains(id.get())) {
             return Texts.of("editor.hint.on-note");
@@ -270,6 +288,8 @@ final class HandTool implements Tool {
     public void paint(Graphics2D g) {
         if (gesture != null) {
             gesture.paint(g);
+        } else {
+            canvas.scene().ifPresent(s -> marks.paint(g, s, canvas.viewport().mm(1)));
         }
     }
 }

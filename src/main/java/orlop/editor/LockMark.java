@@ -5,31 +5,37 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Arc2D;
 import java.awt.geom.RoundRectangle2D;
-import orlop.drawing.Component;
 import orlop.drawing.Drawing;
-import orlop.layout.Rect;
+import orlop.drawing.Locked;
+import orlop.drawing.Point;
 import orlop.scene.Role;
+import orlop.scene.Route;
 import orlop.scene.Scene;
 import orlop.scene.SceneItem;
 
-/** A small padlock at the upper right corner of what is locked and selected. It keeps its size on the screen. */
+/** A small padlock at the upper right corner of what is locked and selected, of a cable on its line. It keeps its size on the screen. */
 final class LockMark {
     private LockMark() {}
 
     static void paint(Graphics2D g, Drawing d, Scene scene, String id, double pxMm) {
-        if (d.components().find(id).filter(Component::locked).isEmpty()) {
+        if (!Locked.is(d, id)) {
+            return;
+        }
+        Route way = scene.routes().get(id);
+        if (way != null) {
+            Point p = way.at(0.5);
+            paint(g, p.xMm(), p.yMm(), pxMm);
             return;
         }
         for (SceneItem i : scene.items()) {
-            if (i.subject().equals(id) && (i.role() == Role.COMPONENT || i.role() == Role.BAR)) {
-                paint(g, i.bounds(), pxMm);
+            if (i.subject().equals(id)
+                    && (i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)) {
+                paint(g, i.bounds().maxX() + 0.9, i.bounds().minY() - 0.9, pxMm);
             }
         }
     }
 
-    private static void paint(Graphics2D g, Rect r, double px) {
-        double x = r.maxX() + 0.9;
-        double y = r.minY() - 0.9;
+    private static void paint(Graphics2D g, double x, double y, double px) {
         Color ink = Look.accent();
         g.setColor(Look.card());
         g.fill(new RoundRectangle2D.Double(x - 8 * px, y - 9 * px, 16 * px, 18 * px, 5 * px, 5 * px));

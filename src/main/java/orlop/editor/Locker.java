@@ -31,6 +31,8 @@ import orlop.drawing.Kind;
  * is dragged on the sheet, clicked, or taken by its key.
  */
 final class Locker {
+    private static final int FAR_PX = 20_000;
+
     private final SheetCanvas canvas;
     private final JPanel rail = Flat.panel(new FlowLayout(), Look::strip);
     private final Map<Group, GroupButton> buttons = new EnumMap<>(Group.class);
@@ -196,6 +198,23 @@ final class Locker {
             javax.swing.MenuSelectionManager.defaultManager().clearSelectedPath();
             menu.setVisible(false);
             shut(menu);
+        }
+    }
+
+    /**
+     * Puts the open drawer out of sight while something is dragged out of it. It isn't closed: the rest of the drag still
+     * comes to its row.
+     */
+    void stow() {
+        JPopupMenu menu = drawer;
+        if (menu == null) {
+            return;
+        }
+        java.awt.Window of = SwingUtilities.getWindowAncestor(menu);
+        boolean own = of != null && of != SwingUtilities.getWindowAncestor(canvas);
+        java.awt.Component holder = own ? of : menu.getParent();
+        if (holder != null) {
+            holder.setLocation(-FAR_PX, -FAR_PX);
         }
     }
 

@@ -14,10 +14,12 @@ import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.AbstractButton;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.OwnSymbols;
 import orlop.drawing.Group;
 import orlop.drawing.Kind;
@@ -81,9 +83,14 @@ final class LockerDrawer {
         return b;
     }
 
-    /** Drags a row out of the drawer on the sheet. */
+    /**
+     * Drags a row out of the drawer on the sheet. The drawer goes out of the way at once: it lies over a good part of the
+     * sheet.
+     */
     private final class Drag extends MouseAdapter {
+        private static final int BEGINS_PX = 10;
         private final LockerKeys.Row row;
+        private @Nullable Point pressed;
         private boolean dragging;
 
         Drag(LockerKeys.Row row) {
@@ -91,15 +98,23 @@ final class LockerDrawer {
         }
 
         @Override
+        public void mousePressed(MouseEvent e) {
+            pressed = e.getPoint();
+        }
+
+        @Override
         public void mouseDragged(MouseEvent e) {
-            if (!dragging && !e.getComponent().contains(e.getPoint())) {
+            Point from = pressed;
+            if (!dragging && from != null && from.distance(e.getPoint()) >= Look.px(BEGINS_PX)) {
                 dragging = true;
+                if (e.getComponent() instanceof AbstractButton b) {
+                    b.getModel().setArmed(false); // no click is meant any more
+                }
                 canvas.use(new PlaceTool(canvas, row.kind()));
-                // Hidden, not removed: the rest of this drag still comes to the row.
-                SwingUtilities.getWindowAncestor(canvas).repaint();
+                locker.stow();
             }
             if (dragging) {
-                canvas.tool().dragged(Spot.of(onCanvas(e), canvas.viewport()));
+                canvas.tool().dragged(spot(e));
             }
         }
 
@@ -107,22 +122,29 @@ final class LockerDrawer {
         public void mouseReleased(MouseEvent e) {
             if (dragging) {
                 dragging = false;
-                MouseEvent there = onCanvas(e);
-                boolean overDrawer = panel.contains(SwingUtilities.convertPoint(e.getComponent(), e.getPoint(), panel));
-                if (canvas.contains(there.getPoint()) && !overDrawer) {
-                    canvas.tool().released(Spot.of(there, canvas.viewport()));
-                    locker.close();
+                Spot there = spot(e);
+                if (canvas.contains(there.xPx(), there.yPx())) {
+                    canvas.tool().released(there);
                 } else {
                     canvas.use(canvas.hand());
                     canvas.hint("");
                 }
+                locker.close();
             }
         }
 
-        private MouseEvent onCanvas(MouseEvent e) {
-            Point p = SwingUtilities.convertPoint(e.getComponent(), e.getPoint(), canvas);
-            return new MouseEvent(
+        /** Where the mouse is on the sheet; by the screen, since the drawer may have moved meanwhile. */
+        private Spot spot(MouseEvent e) {
+            Point p;
+            if (canvas.isShowing()) {
+                Point origin = canvas.getLocationOnScreen();
+                p = new Point(e.getXOnScreen() - origin.x, e.getYOnScreen() - origin.y);
+            } else {
+                p = SwingUtilities.convertPoint(e.getComponent(), e.getPoint(), canvas);
+            }
+            MouseEvent there = new MouseEvent(
                     canvas, e.getID(), e.getWhen(), e.getModifiersEx(), p.x, p.y, 1, false, MouseEvent.BUTTON1);
+            return Spot.of(there, canvas.viewport());
         }
     }
 

@@ -28,7 +28,6 @@ final class NewDrawingForm {
     /** @param ruleSet offered at first */
     NewDrawingForm(String ruleSet) {
         name = Forms.line(page, "editor.form.vessel", new JTextField(Texts.of("editor.new.vessel")));
-        name.selectAll(); // what is typed takes the place of the offered name
         Forms.beginAt(name);
         rules = Forms.line(page, "editor.form.rules", ruleBox(ruleSet));
         page.add(new WrapText(Texts.of("editor.form.rules.why"), Look::quiet, Look::small));

@@ -1,9 +1,12 @@
 package orlop.editor;
 
+import java.util.Optional;
 import java.util.Set;
 import orlop.desk.NoteEdits;
 import orlop.desk.Session;
+import orlop.desk.SessionState;
 import orlop.drawing.Checks;
+import orlop.drawing.Message;
 import orlop.drawing.Note;
 import orlop.drawing.Point;
 
@@ -29,18 +32,16 @@ final class NoteCommands {
     /** Asks for the words of a new note at this place, and puts it there. */
     void place(double xMm, double yMm) {
         NoteForm form = new NoteForm("", NoteEdits.USUAL_HEIGHT_MM);
-        if (prompts.form(Texts.of("editor.note.title"), form.panel())) {
-            try {
-                Note n = NoteEdits.fresh(
-                        session.state().drawing(),
-                        session.state().sheet(),
-                        new Point(xMm, yMm),
-                        form.text(),
-                        form.heightMm());
-                session.apply(NoteEdits.place(n), Set.of(n.id()));
-            } catch (Checks.OutOfRange e) {
-                session.say(e.reason());
-            }
+        prompts.form(Texts.of("editor.note.title"), form.panel(), () -> placed(form, new Point(xMm, yMm)));
+    }
+
+    private Optional<Message> placed(NoteForm form, Point at) {
+        try {
+            SessionState s = session.state();
+            Note n = NoteEdits.fresh(s.drawing(), s.sheet(), at, form.text(), form.heightMm());
+            return session.apply(NoteEdits.place(n), Set.of(n.id()));
+        } catch (Checks.OutOfRange e) {
+            return Optional.of(e.reason());
         }
     }
 
@@ -49,9 +50,10 @@ final class NoteCommands {
         Note n = session.state().drawing().notes().get(id);
         if (n != null) {
             NoteForm form = new NoteForm(n.text(), n.heightMm());
-            if (prompts.form(Texts.of("editor.note.title"), form.panel())) {
-                session.apply(NoteEdits.write(id, form.text(), form.heightMm()));
-            }
+            prompts.form(
+                    Texts.of("editor.note.title"),
+                    form.panel(),
+                    () -> session.apply(NoteEdits.write(id, form.text(), form.heightMm())));
         }
     }
 }

@@ -2,7 +2,11 @@ package orlop.editor;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
+import orlop.drawing.Message;
 
 /** What the window asks a person in boxes of their own. Tests answer in their place. */
 interface Prompts {
@@ -68,6 +72,38 @@ interface Prompts {
 
     /** Shows a form; whether the person agrees to it. */
     boolean form(String title, JComponent form);
+
+    /**
+     * Shows a form until what was typed in it can be taken, or the person backs out; what was typed stays in it.
+     *
+     * @param taken takes it, and says why that can't be
+     * @return whether it was taken
+     */
+    default boolean form(String title, JPanel page, Supplier<Optional<Message>> taken) {
+        while (form(title, page)) {
+            Optional<Message> refusal = taken.get();
+            if (refusal.isEmpty()) {
+                return true;
+            }
+            Forms.refused(page, refusal.get());
+        }
+        return false;
+    }
+
+    /**
+     * Asks for one line of text until it can be taken, or the person backs out.
+     *
+     * @param taken takes it, and says why that can't be
+     */
+    default void line(String title, String label, String initial, Function<String, Optional<Message>> taken) {
+        Optional<String> typed = line(title, label, initial);
+        while (typed.isPresent()) {
+            Optional<Message> refusal = taken.apply(typed.get());
+            typed = refusal.isEmpty()
+                    ? Optional.empty()
+                    : line(title, Texts.title(refusal.get()) + "\n\n" + label, typed.get());
+        }
+    }
 
     /** Tells something that has to be read. */
     void tell(String title, String text);

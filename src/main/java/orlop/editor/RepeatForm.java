@@ -12,15 +12,18 @@ import orlop.layout.Rect;
 
 /** Asks how often something is to be repeated, and at what step. */
 final class RepeatForm {
-    private static final double GAP_MM = 10;
+    private static final double GAP_MM = 2.5;
+    private static final double ROUND_MM = 5;
+    private static final double LEAST_MM = 20;
     private final JPanel page = Forms.page();
     private final JTextField copies;
     private final JTextField across;
     private final JTextField down;
 
-    /** @param box what is to be repeated covers this: the first suggestion is beside it */
+    /** @param box what is to be repeated covers this with its labels: the first suggestion is beside it */
     RepeatForm(Optional<Rect> box) {
-        double step = Math.ceil((box.map(Rect::width).orElse(0.0) + GAP_MM) / GAP_MM) * GAP_MM;
+        double wide = box.map(Rect::width).orElse(0.0) + GAP_MM;
+        double step = Math.max(LEAST_MM, Math.ceil(wide / ROUND_MM) * ROUND_MM);
         page.add(new WrapText(Texts.of("editor.repeat.why"), Look::quiet, Look::font));
         copies = Forms.line(page, "editor.form.copies", new JTextField("1"));
         across = Forms.line(page, "editor.form.across", new JTextField(NumberInput.typed(step, Measure.MILLIMETRE)));

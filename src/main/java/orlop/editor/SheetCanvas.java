@@ -167,9 +167,21 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         if (tool != next) {
             tool.backOut();
             tool = next;
-            setCursor(Cursor.getPredefinedCursor(next == hand ? Cursor.DEFAULT_CURSOR : Cursor.CROSSHAIR_CURSOR));
+            toolCursor();
             repaint();
             onTool.accept(next);
+        }
+    }
+
+    /** The pointer of what the mouse does now. */
+    void toolCursor() {
+        cursor(tool == hand ? Cursor.DEFAULT_CURSOR : Cursor.CROSSHAIR_CURSOR);
+    }
+
+    /** @param type one of those of {@link Cursor} */
+    void cursor(int type) {
+        if (getCursor().getType() != type) {
+            setCursor(Cursor.getPredefinedCursor(type));
         }
     }
 
@@ -335,6 +347,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
             Overlay.edge(g, scene, id, px);
             LockMark.paint(g, session.state().drawing(), scene, id, px);
         }
+        StretchGesture.grips(g, this, scene, px);
         for (String id : fedPath) {
             Overlay.halo(g, scene, id, false);
         }

@@ -146,6 +146,7 @@ final class SwingPrompts implements Prompts {
 
     @Override
     public boolean form(String title, JComponent form) {
+        Forms.begin(form);
         return JOptionPane.showConfirmDialog(
                         owner, form, title, JOptionPane.OK_CANCEL_OPTION, JOptionPane.PLAIN_MESSAGE)
                 == JOptionPane.OK_OPTION;

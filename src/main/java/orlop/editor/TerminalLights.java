@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
@@ -8,11 +9,12 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import orlop.scene.BarSpan;
 import orlop.scene.Scene;
 import orlop.scene.TerminalSpot;
 
 /**
- * The terminals that can take a cable, lit up. They are found once for a scene and painted as copies of one small picture:
+ * The terminals and bars that can take a cable, lit up. They are found once for a scene and painted as copies of one small picture:
  * a sheet may have thousands, and the mouse does not wait.
  */
 final class TerminalLights {
@@ -20,12 +22,14 @@ final class TerminalLights {
 
     private final Scene scene;
     private final List<TerminalSpot> spots;
+    private final List<BarSpan> bars;
     private @Nullable Shape shape;
     private BufferedImage dot = new BufferedImage(1, 1, BufferedImage.TYPE_INT_ARGB);
 
     TerminalLights(Scene scene, Predicate<TerminalSpot> takes) {
         this.scene = scene;
         this.spots = scene.terminals().stream().filter(takes).toList();
+        this.bars = scene.bars().stream().filter(b -> takes.test(b.middle())).toList();
     }
 
     /** Whether they are those of this very scene. */
@@ -54,6 +58,9 @@ final class TerminalLights {
                     null);
         }
         g.setTransform(toScreen);
+        g.setColor(Look.accent());
+        g.setStroke(new BasicStroke((float) (1.6 * pxMm)));
+        bars.forEach(b -> g.draw(Overlay.rounded(b.rect().grown(3 * pxMm), 6 * pxMm)));
     }
 
     private static BufferedImage dot(Shape s) {

@@ -123,7 +123,9 @@ final class TextRow extends FieldRow {
         boolean untouched = !typing();
         boolean changed = !s.equals(shown);
         shown = s;
-        text.putClientProperty("JTextField.placeholderText", Texts.of(empty()));
+        text.putClientProperty(
+                "JTextField.placeholderText",
+                Texts.words().pattern("editor.example." + now.name()).orElseGet(() -> Texts.of(empty())));
         if (untouched || (changed && !text.isFocusOwner())) {
             fill(s);
             error(null);
@@ -153,6 +155,8 @@ final class TextRow extends FieldRow {
             } else if (measure() == Measure.SQUARE_MILLIMETRE) {
                 note(Preferences.beside(v.value()));
             }
+        } else if (!typing() && text.getText().isEmpty()) {
+            note(measure().shown()); // which unit a bare number has
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -58,16 +59,14 @@ final class VesselCommands {
         if (field.equals(Cure.RULE_SET)) {
             Forms.beginAt(rules);
         }
-        if (prompts.form(Texts.of("editor.form.vessel.title"), page)) {
-            apply(Message.of("drawing.edit.vessel"), d -> {
-                Vessel w = RecordParts.with(v, "name", name.getText().strip());
-                w = RecordParts.with(w, "documentPrefix", prefix.getText().strip());
-                w = RecordParts.with(w, "ruleSet", NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()));
-                w = RecordParts.with(w, "ambientC", read(ambient, Measure.CELSIUS));
-                w = RecordParts.with(w, "engineSpaceC", read(engine, Measure.CELSIUS));
-                return d.withVessel(RecordParts.with(w, "owner", owner.getText().strip()));
-            });
-        }
+        form(Texts.of("editor.form.vessel.title"), page, Message.of("drawing.edit.vessel"), d -> {
+            Vessel w = RecordParts.with(v, "name", name.getText().strip());
+            w = RecordParts.with(w, "documentPrefix", prefix.getText().strip());
+            w = RecordParts.with(w, "ruleSet", NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()));
+            w = RecordParts.with(w, "ambientC", read(ambient, Measure.CELSIUS));
+            w = RecordParts.with(w, "engineSpaceC", read(engine, Measure.CELSIUS));
+            return d.withVessel(RecordParts.with(w, "owner", owner.getText().strip()));
+        });
     }
 
     private static JTextField number(double value, Measure m) {
@@ -82,10 +81,9 @@ final class VesselCommands {
         throw new Edit.Refusal(r instanceof NumberInput.Refused f ? f.reason() : Message.of("editor.needed"));
     }
 
-    /** Makes the edit; a refusal is told in a box of its own, since the form is gone by then. */
-    private void apply(Message label, java.util.function.UnaryOperator<Drawing> change) {
-        Optional<Message> refusal = session.apply(Edit.of(label, change));
-        refusal.ifPresent(m -> prompts.tell(Texts.of("editor.problem.title"), Texts.title(m)));
+    /** Makes the edit when the form is agreed to; a refusal leaves it open, with all that was typed. */
+    private void form(String title, JPanel page, Message label, UnaryOperator<Drawing> change) {
+        prompts.form(title, page, () -> session.apply(Edit.of(label, change)));
     }
 
     private void systems() {
@@ -105,17 +103,21 @@ final class VesselCommands {
         }
         Forms.line(page, "editor.form.nature", nature);
         JTextField volts = Forms.line(page, "editor.form.volts", new JTextField());
-        if (prompts.form(Texts.of("editor.form.systems.title"), page)
-                && !id.getText().isBlank()) {
-            apply(Message.of("editor.edit.system", id.getText().strip()), d -> {
-                String name = id.getText().strip();
-                if (d.systems().contains(name)) {
-                    throw new Edit.Refusal(Message.of("drawing.refuse.tag-taken", name));
-                }
-                double v = read(volts, Measure.VOLT);
-                return d.with(ElectricalSystem.of(name, List.of(Nature.values()).get(nature.getSelectedIndex()), v));
-            });
-        }
+        UnaryOperator<Drawing> added = d -> {
+            String name = id.getText().strip();
+            if (d.systems().contains(name)) {
+                throw new Edit.Refusal(Message.of("drawing.refuse.tag-taken", name));
+            }
+            double v = read(volts, Measure.VOLT);
+            return d.with(ElectricalSystem.of(name, List.of(Nature.values()).get(nature.getSelectedIndex()), v));
+        };
+        prompts.form(
+                Texts.of("editor.form.systems.title"),
+                page,
+                () -> id.getText().isBlank()
+                        ? Optional.empty()
+                        : session.apply(Edit.of(
+                                Message.of("editor.edit.system", id.getText().strip()), added)));
     }
 
     private void sheet(Sheet s) {
@@ -129,20 +131,20 @@ final class VesselCommands {
         JTextField date = Forms.line(page, "editor.form.date", new JTextField(s.date()));
         JComboBox<SheetSize> size = Forms.line(page, "editor.form.size", new JComboBox<>(SheetSize.values()));
         size.setSelectedItem(s.size());
-        if (prompts.form(Texts.of("editor.form.sheet.title"), page)) {
-            apply(
-                    Message.of("editor.edit.sheet", s.id()),
-                    d -> d.with(new Sheet(
-                            s.id(),
-                            number.getText().strip(),
-                            title.getText().strip(),
-                            (SheetSize) Objects.requireNonNull(size.getSelectedItem()),
-                            revision.getText().strip(),
-                            status.getText().strip(),
-                            drawnBy.getText().strip(),
-                            approvedBy.getText().strip(),
-                            date.getText().strip(),
-                            s.extras())));
-        }
+        form(
+                Texts.of("editor.form.sheet.title"),
+                page,
+                Message.of("editor.edit.sheet", s.id()),
+                d -> d.with(new Sheet(
+                        s.id(),
+                        number.getText().strip(),
+                        title.getText().strip(),
+                        (SheetSize) Objects.requireNonNull(size.getSelectedItem()),
+                        revision.getText().strip(),
+                        status.getText().strip(),
+                        drawnBy.getText().strip(),
+                        approvedBy.getText().strip(),
+                        date.getText().strip(),
+                        s.extras())));
     }
 }

@@ -25,6 +25,11 @@ public record BarSpan(String component, Rect rect, String freeTerminal) {
         return new TerminalSpot(ref, rect.centreX(), at, x < rect.centreX() ? Heading.LEFT : Heading.RIGHT, false);
     }
 
+    /** The spot in the middle of the bar. */
+    public TerminalSpot middle() {
+        return nearest(rect.centreX(), rect.centreY());
+    }
+
     private static double onBar(double value, double min, double max) {
         double v = Math.rint(value / GRID_MM) * GRID_MM;
         double first = Math.ceil(min / GRID_MM) * GRID_MM;

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.drawing.Point;
+import orlop.drawing.Sheet;
 import orlop.drawing.Words;
+import orlop.layout.Placed;
 import orlop.layout.Rect;
 import orlop.layout.Side;
 import orlop.layout.TextMeasure.Weight;
@@ -24,6 +27,7 @@ final class MarginNotes {
     private static final double GAP_MM = 4;
     private static final double LINE_MM = 0.25;
     private static final double MORE_MM = 10;
+    private static final double STEP_MM = 5;
 
     private final SceneRequest request;
     private final Words words;
@@ -35,6 +39,51 @@ final class MarginNotes {
         this.request = request;
         this.words = request.words();
         this.rect = rect;
+    }
+
+    /**
+     * Whether nothing of a person stands in the margin of its sheet, so that notes can. Where something does, they go on a
+     * sheet of their own.
+     */
+    static boolean free(Drawing d, Sheet sheet, List<Placed> placed) {
+        Rect margin = new SheetFrame(sheet.size()).margin();
+        return placed.stream().noneMatch(p -> p.ink().overlaps(margin))
+                && d.notes().stream()
+                        .filter(n -> n.sheet().equals(sheet.id()))
+                        .noneMatch(n -> NoteItems.rect(n).overlaps(margin));
+    }
+
+    /** In a window: a line where the margin of the paper begins, so that it is kept free. */
+    void outline(ItemMaker items) {
+        TextBlock head = TextBlock.of(List.of(Line.of(words.text("scene.margin.paper"), Weight.REGULAR, Ink.QUIET)));
+        Rect at = Rect.of(
+                rect.minX() + INSET_MM, rect.minY() + INSET_MM, rect.width() - INSET_MM - RIGHT_MM, head.height());
+        List<Mark> marks = new ArrayList<>(List.of(line()));
+        marks.addAll(head.marks(at, Side.RIGHT));
+        items.add(Role.FRAME, "", head.words(), marks, Map.of());
+    }
+
+    /** Where the margin isn't free: says on which sheet the notes stand. */
+    void elsewhere(ItemMaker items, Rect body, Legend.Room room, String next, boolean nothing) {
+        String text =
+                nothing ? words.text("scene.margin.none") : words.text(Message.of("scene.margin.elsewhere", next));
+        TextBlock block = TextBlock.of(List.of(Line.of(text, Weight.BOLD, Ink.QUIET)));
+        items.add(Role.MARGIN, "", text, block.marks(spot(block, body, room), Side.RIGHT), Map.of());
+    }
+
+    /** The free place nearest to the upper right corner; the corner itself if there is none. */
+    private static Rect spot(TextBlock block, Rect body, Legend.Room room) {
+        double right = body.maxX() - RIGHT_MM - block.width();
+        double top = body.minY() + INSET_MM;
+        for (double x = right; x >= body.minX() + INSET_MM; x -= STEP_MM) {
+            for (double y = top; y + block.height() <= body.maxY() - INSET_MM; y += STEP_MM) {
+                Rect r = Rect.of(x, y, block.width(), block.height());
+                if (room.open(r.grown(1))) {
+                    return r;
+                }
+            }
+        }
+        return Rect.of(right, top, block.width(), block.height());
     }
 
     /** Draws what fits, and gives back what does not, in the order of the numbers. */
@@ -101,14 +150,18 @@ final class MarginNotes {
         TextBlock block = TextBlock.of(lines);
         Rect at = Rect.of(x, rect.minY() + INSET_MM, width, block.height());
         List<Mark> marks = new ArrayList<>();
-        marks.add(Mark.Line.solid(
-                LINE_MM,
-                Ink.MARGIN_LINE,
-                new Point(rect.minX(), rect.minY() + 2),
-                new Point(rect.minX(), rect.maxY() - 2)));
+        marks.add(line());
         marks.addAll(block.marks(at, Side.RIGHT));
         items.add(Role.MARGIN, "", block.words(), marks, Map.of());
         return at.maxY() + GAP_MM;
+    }
+
+    private Mark line() {
+        return Mark.Line.solid(
+                LINE_MM,
+                Ink.MARGIN_LINE,
+                new Point(rect.minX(), rect.minY() + 2),
+                new Point(rect.minX(), rect.maxY() - 2));
     }
 
     /** Each note at the height of its place, pushed down by the one before it and up by the end of the margin. */

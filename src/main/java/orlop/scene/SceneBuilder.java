@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Drawing;
 import orlop.drawing.Link;
@@ -31,7 +32,11 @@ import orlop.symbols.SymbolLibrary;
 public final class SceneBuilder {
     /** How a sheet was laid out. */
     private record Laid(
-            Routing routing, SheetComposer.Kept composed, Joints joints, Map<String, ItemMaker.Kept> items) {}
+            boolean margined,
+            Routing routing,
+            SheetComposer.Kept composed,
+            Joints joints,
+            Map<String, ItemMaker.Kept> items) {}
 
     private final SymbolLibrary library;
     private final Placing placing;
@@ -64,11 +69,11 @@ public final class SceneBuilder {
     public List<Scene> pages(SceneRequest request) {
         Drawing drawing = request.drawing();
         Sheet sheet = drawing.sheets().require(request.sheet());
-        SheetFrame frame = new SheetFrame(sheet.size());
         OperatingCondition condition =
                 drawing.conditions().get(request.results().condition());
         List<Placed> placed = placing.place(drawing, sheet.id(), condition);
-        Laid before = laid.get(sheet.id());
+        SheetFrame frame = new SheetFrame(sheet.size(), MarginNotes.free(drawing, sheet, placed));
+        Laid before = before(sheet.id(), frame);
         Routing routing = Router.route(
                 placed,
                 connections(drawing),
@@ -84,7 +89,7 @@ public final class SceneBuilder {
         Joints joints = Joints.of(view, before == null ? null : before.joints());
         List<Scene> more = paper(items, view, frame, found, composed);
         new SheetItems(view, composed, joints, found, items).draw();
-        laid.put(sheet.id(), new Laid(routing, composed.kept(), joints, items.kept()));
+        laid.put(sheet.id(), new Laid(frame.margined(), routing, composed.kept(), joints, items.kept()));
         List<Scene> pages = new ArrayList<>();
         pages.add(new Scene(
                 sheet.id(),
@@ -114,16 +119,27 @@ public final class SceneBuilder {
         new TitleBlock(request, number).draw(items, frame.titleBlock());
         List<LegendRow> rows = LegendRows.of(view, found, library);
         List<FoundPlace> notes = List.of();
-        Rect beside = frame.margin().grown(-3); // a window has its notes elsewhere
-        if (request.margin()) {
-            MarginNotes margin = new MarginNotes(request, frame.margin());
+        Rect beside = new Rect(0, 0, 0, 0);
+        MarginNotes margin = new MarginNotes(request, frame.margin());
+        if (request.margin() && frame.margined()) {
             notes = margin.draw(items, found, next);
             beside = margin.rest();
+        } else if (request.margin()) {
+            notes = found;
+            margin.elsewhere(items, frame.body(), composed.labeller()::open, next, found.isEmpty());
+        } else if (frame.margined()) { // a window has its notes elsewhere
+            margin.outline(items);
+            beside = frame.margin().grown(-3);
         }
         Legend.Spare spare = new Legend.Spare(beside, frame.drawable(), composed.labeller()::open);
         List<LegendRow> legend = new Legend(view.words(), frame.foot()).draw(items, rows, next, spare);
         NoteItems.draw(items, view);
         return request.margin() ? new FindingSheets(request).scenes(notes, legend) : List.of();
+    }
+
+    private @Nullable Laid before(String sheet, SheetFrame frame) {
+        Laid last = laid.get(sheet);
+        return last == null || last.margined() != frame.margined() ? null : last;
     }
 
     private static String title(SheetView view, Sheet sheet) {

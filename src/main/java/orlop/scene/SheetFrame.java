@@ -29,9 +29,21 @@ final class SheetFrame {
     private static final double LEAST_FOOT_MM = 60;
 
     private final SheetSize size;
+    private final boolean margined;
 
     SheetFrame(SheetSize size) {
+        this(size, true);
+    }
+
+    /** @param margined whether a margin is kept free for the checker's notes */
+    SheetFrame(SheetSize size, boolean margined) {
         this.size = size;
+        this.margined = margined;
+    }
+
+    /** Whether a margin is kept free for the checker's notes. */
+    boolean margined() {
+        return margined;
     }
 
     Rect frame() {
@@ -64,7 +76,7 @@ final class SheetFrame {
         return new Rect(f.minX(), f.minY(), f.maxX(), bodyBottom());
     }
 
-    /** The printed margin, right of the drawing, above the title block. */
+    /** The printed margin, right of the drawing, above the title block; without width where none is kept free. */
     Rect margin() {
         Rect f = frame();
         double width = switch (size) {
@@ -72,7 +84,7 @@ final class SheetFrame {
             case A3 -> 76;
             case A2, A1 -> 90;
         };
-        return new Rect(f.maxX() - width, f.minY(), f.maxX(), bodyBottom());
+        return new Rect(f.maxX() - (margined ? width : 0), f.minY(), f.maxX(), bodyBottom());
     }
 
     /** Where the drawing itself may lie. */

@@ -3,12 +3,17 @@ package orlop.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Edits;
+import orlop.drawing.Kind;
 import orlop.drawing.Note;
+import orlop.drawing.Place;
 import orlop.drawing.Point;
 import orlop.scene.Role;
 import orlop.store.DrawingFile;
@@ -33,10 +38,60 @@ class LocksAndNotesTest {
         refused(locked, Edits.move(Set.of("GB1", "QB1"), 5, 0, "key"), "drawing.refuse.locked");
         refused(locked, Edits.delete(Set.of("EA1", "QB1")), "drawing.refuse.locked");
         assertThat(Locks.any(locked, Set.of("QB1"))).isTrue();
-        assertThat(Locks.anyFree(locked, Set.of("QB1", "W1")))
-                .as("a cable can't be locked")
+        assertThat(Locks.anyFree(locked, Set.of("QB1", "W1"))).isFalse();
+        assertThat(Locks.anyFree(locked, Set.of("QB1", "GB1"))).isTrue();
+        assertThat(Locks.set(Set.of("QB1", "W1"), false).applyTo(locked)).isEqualTo(d);
+    }
+
+    @Test
+    void the_way_and_label_of_a_locked_cable_stay_and_nothing_takes_it_away() throws FileProblem {
+        Drawing locked = Locks.set(Set.of("W1"), true).applyTo(d);
+        var way = java.util.Objects.requireNonNull(Drawn.of(locked).routes().get("W1"));
+
+        refused(locked, Edits.delete(Set.of("W1")), "drawing.refuse.locked");
+        refused(locked, Edits.delete(Set.of("GB1")), "drawing.refuse.locked");
+        refused(locked, Edits.delete(Set.of("QB1")), "drawing.refuse.locked");
+        refused(locked, HandSet.moveLeg(locked, way, 0, 60, "key"), "drawing.refuse.locked");
+        refused(locked, HandSet.setBend(way, new Point(60, 120), "key"), "drawing.refuse.locked");
+        refused(locked, HandSet.moveLabel("W1", new Point(60, 120), "key"), "drawing.refuse.locked");
+        Component fuse = Component.of("FC1", Kind.FUSE, Place.at("1", 50, 125), List.of("12"));
+        refused(locked, Edits.insert("W1", fuse, 0.5), "drawing.refuse.locked");
+
+        assertThat(Edits.move(Set.of("GB1"), 5, 0, "key")
+                        .applyTo(locked)
+                        .cables()
+                        .require("W1"))
+                .as("it follows what it is connected to")
+                .isEqualTo(locked.cables().require("W1"));
+        assertThat(Edits.delete(Set.of("W2")).applyTo(locked).cables().contains("W1"))
+                .isTrue();
+        assertThat(DrawingFile.load(DrawingFile.write(locked), "text")).isEqualTo(locked);
+        assertThat(new String(DrawingFile.write(locked), StandardCharsets.UTF_8))
+                .containsOnlyOnce("\"locked\"");
+        assertThat(new String(DrawingFile.write(d), StandardCharsets.UTF_8)).doesNotContain("\"locked\"");
+    }
+
+    @Test
+    void a_locked_note_stays_but_its_words_can_be_changed() throws FileProblem {
+        Drawing locked = Locks.set(Set.of("N1"), true).applyTo(noted);
+
+        refused(locked, Edits.move(Set.of("N1", "GB1"), 5, 0, "key"), "drawing.refuse.locked");
+        refused(locked, Edits.delete(Set.of("N1")), "drawing.refuse.locked");
+        refused(locked, NoteEdits.write("N1", " ", 2.5), "drawing.refuse.locked");
+        refused(locked, SheetMoves.to(Set.of("N1"), "2"), "drawing.refuse.locked");
+        Drawing changed = NoteEdits.write("N1", "dry", 3.5).applyTo(locked);
+        assertThat(changed.notes().require("N1").locked()).isTrue();
+        assertThat(changed.notes().require("N1").text()).isEqualTo("dry");
+        assertThat(DrawingFile.load(DrawingFile.write(locked), "text")).isEqualTo(locked);
+        assertThat(Clip.read(Clip.write(locked, Set.of("N1")))
+                        .onto(locked, "1", 10, 10)
+                        .edit()
+                        .applyTo(locked)
+                        .notes()
+                        .require("N2")
+                        .locked())
+                .as("a copy is free")
                 .isFalse();
-        assertThat(Locks.set(Set.of("QB1"), false).applyTo(locked)).isEqualTo(d);
     }
 
     @Test

@@ -5,8 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Message;
 
 /** Answers in a person's place. Left alone, it backs out of everything. */
 final class Answers implements Prompts {
@@ -20,6 +24,11 @@ final class Answers implements Prompts {
     boolean openAsCopy;
     boolean agree;
     int choice = -1;
+
+    /** How often the same form or line is agreed to before it is backed out of. */
+    int patience = 1;
+
+    private int left = Integer.MAX_VALUE;
 
     /** Fills in a form before it is agreed to. */
     Consumer<JComponent> filling = form -> {};
@@ -72,7 +81,8 @@ final class Answers implements Prompts {
 
     @Override
     public Optional<String> line(String title, String label, String initial) {
-        return Optional.ofNullable(line);
+        asked.add("line " + label);
+        return left-- > 0 ? Optional.ofNullable(line) : Optional.empty();
     }
 
     @Override
@@ -85,7 +95,27 @@ final class Answers implements Prompts {
     public boolean form(String title, JComponent form) {
         asked.add("form " + title);
         filling.accept(form);
-        return agree;
+        return agree && left-- > 0;
+    }
+
+    @Override
+    public boolean form(String title, JPanel page, Supplier<Optional<Message>> taken) {
+        left = patience;
+        boolean made = Prompts.super.form(title, page, () -> told(taken.get()));
+        left = Integer.MAX_VALUE;
+        return made;
+    }
+
+    @Override
+    public void line(String title, String label, String initial, Function<String, Optional<Message>> taken) {
+        left = patience;
+        Prompts.super.line(title, label, initial, typed -> told(taken.apply(typed)));
+        left = Integer.MAX_VALUE;
+    }
+
+    private Optional<Message> told(Optional<Message> refusal) {
+        refusal.ifPresent(m -> told.add(Texts.title(m)));
+        return refusal;
     }
 
     @Override

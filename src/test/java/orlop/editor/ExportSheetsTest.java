@@ -81,7 +81,9 @@ class ExportSheetsTest {
         export("cutter.pdf", 0, 0, List.of("1", "2", "3", "4"));
 
         assertThat(folder.resolve("cutter.pdf")).doesNotExist();
-        assertThat(on.session().state().notice()).isNotNull();
+        assertThat(on.answers().told)
+                .singleElement()
+                .isEqualTo(Texts.title(orlop.drawing.Message.of("desk.export.sheets")));
     }
 
     @Test

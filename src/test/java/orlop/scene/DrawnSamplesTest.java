@@ -120,18 +120,42 @@ class DrawnSamplesTest {
     }
 
     @Test
+    void where_something_stands_in_the_margin_the_notes_go_on_a_sheet_of_their_own() throws Exception {
+        Drawing d = moved(sample("coastal-sloop"), "MA4", 380, 130);
+
+        List<Scene> pages = pages(d, "", "1");
+        List<SceneItem> margin = pages.get(0).items().stream()
+                .filter(i -> i.role() == Role.MARGIN)
+                .toList();
+
+        assertThat(rules(pages.get(0))).isEmpty();
+        assertThat(margin).singleElement().satisfies(i -> {
+            assertThat(i.title()).contains("notes: sheet 1/F1");
+            assertThat(pages.get(0).items().stream()
+                            .filter(j -> j.role() == Role.COMPONENT || j.role() == Role.LABEL)
+                            .filter(j -> j.bounds().overlaps(i.bounds())))
+                    .isEmpty();
+        });
+        assertThat(pages.get(1).sheet()).isEqualTo("1/F1");
+        assertThat(pages.get(1).items().stream().filter(i -> i.role() == Role.MARGIN))
+                .hasSizeGreaterThan(1);
+        assertThat(pages.get(0).drawable().maxX()).isEqualTo(410);
+        assertThat(pages(sample("coastal-sloop"), "", "1").get(0).drawable().maxX())
+                .isEqualTo(334);
+    }
+
+    @Test
     void what_stands_over_another_or_outside_the_field_is_drawn_there_and_it_is_said() throws Exception {
         Drawing d = sample("coastal-sloop");
         Component pump = d.components().require("MA2");
         Drawing over =
                 moved(d, "EA1", pump.place().at().xMm() + 2.5, pump.place().at().yMm());
         Drawing off = moved(d, "MA4", 500, 230);
-        Drawing margin = moved(d, "MA4", 340, 230);
         Drawing title = moved(d, "MA4", 287.5, 270);
 
         assertThat(rules(pages(d, "", "1").get(0))).isEmpty();
         assertThat(rules(pages(over, "", "1").get(0))).containsExactly("scene-drawn-over");
-        for (Drawing outside : List.of(off, margin, title)) {
+        for (Drawing outside : List.of(off, title)) {
             Scene scene = pages(outside, "", "1").get(0);
             assertThat(rules(scene)).containsExactly("scene-outside");
             assertThat(scene.item(Role.COMPONENT, "MA4")).isPresent();

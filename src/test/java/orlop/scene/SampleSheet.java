@@ -144,6 +144,7 @@ public final class SampleSheet {
                 c.cableways(),
                 c.bends(),
                 c.labelAt(),
+                c.locked(),
                 c.extras());
     }
 

@@ -181,6 +181,7 @@ class RoundTripTest {
                         "cableways",
                         "bends",
                         "labelAt",
+                        "locked",
                         "zz-future",
                         "aa-future");
     }

@@ -208,6 +208,7 @@ final class Specimens {
                 List.of("T1"),
                 List.of(new Point(1, 2), new Point(3.25, 4)),
                 new Point(5, 6),
+                true,
                 extras());
     }
 
@@ -241,7 +242,8 @@ final class Specimens {
                 d.cables(),
                 d.links(),
                 d.cableways(),
-                Ledger.<Note>empty().with("N1", new Note("N1", "S1", new Point(9, 8), "two\nlines\tΩ", 2.5, extras())),
+                Ledger.<Note>empty()
+                        .with("N1", new Note("N1", "S1", new Point(9, 8), "two\nlines\tΩ", 2.5, true, extras())),
                 Ledger.<Measurement>empty()
                         .with("M1", new Measurement("M1", "W1", "insulation", 1.5, "MΩ", "2 May", "dry", extras())),
                 Ledger.<Acceptance>empty()

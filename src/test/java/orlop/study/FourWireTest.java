@@ -65,6 +65,7 @@ class FourWireTest {
                 w.cableways(),
                 w.bends(),
                 w.labelAt(),
+                w.locked(),
                 w.extras());
     }
 

@@ -108,6 +108,7 @@ class LeastCopperStudyTest {
                         w.cableways(),
                         w.bends(),
                         null,
+                        w.locked(),
                         w.extras()));
             };
         }

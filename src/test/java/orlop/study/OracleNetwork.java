@@ -213,6 +213,7 @@ final class OracleNetwork {
                 w.cableways(),
                 w.bends(),
                 w.labelAt(),
+                w.locked(),
                 w.extras()));
     }
 }

@@ -216,6 +216,7 @@ class SizingCasesTest {
                     List.of(),
                     List.of(),
                     null,
+                    w.locked(),
                     w.extras()));
         }
         return d;
