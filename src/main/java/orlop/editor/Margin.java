@@ -206,6 +206,10 @@ final class Margin implements SessionListener {
             noteViews.add(v);
             notes.add(v);
         }
+        int accepted = FindingPlaces.acceptedOfSheet(s);
+        if (accepted > 0) {
+            notes.add(new WrapText(Texts.of("editor.notes.accepted", accepted), Look::quiet, Look::font));
+        }
         if (elsewhere > 0) {
             notes.add(new WrapText(Texts.of("editor.notes.elsewhere", elsewhere), Look::quiet, Look::font));
         }
@@ -252,7 +256,8 @@ final class Margin implements SessionListener {
 
     /** The first field of the card; empty if there is none. */
     Optional<Component> cardFocus() {
-        return CanvasKeys.firstField(cardPlace);
+        Card c = card;
+        return c != null ? c.first() : CanvasKeys.firstField(cardPlace);
     }
 
     /** The note of the finding that is pointed at, else the first; empty if there is none. */

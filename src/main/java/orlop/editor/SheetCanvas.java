@@ -4,8 +4,6 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -66,17 +64,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         setPreferredSize(new Dimension(900, 600));
         setMinimumSize(new Dimension(200, 150));
         CanvasMouse.install(this);
-        addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusGained(FocusEvent e) {
-                repaint(); // with the ring around it
-            }
-
-            @Override
-            public void focusLost(FocusEvent e) {
-                repaint();
-            }
-        });
+        Ring.follow(this);
         session.listen(this);
         blink.listen(this::repaint);
         pointing.listen(this::repaint);
@@ -148,9 +136,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
                 .orElseGet(() -> Spot.of(getWidth() / 2, getHeight() / 2, viewport)));
     }
 
-    /** @param text what can be done now; "" for what can always be done */
+    /** @param text what can be done now; "" for what can be done at rest */
     void hint(String text) {
-        hints.accept(text.isEmpty() ? KeyHints.atRest(session.state(), byKeys) : text);
+        hints.accept(text);
     }
 
     Session session() {
