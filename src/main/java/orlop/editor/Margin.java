@@ -36,6 +36,8 @@ final class Margin implements SessionListener {
     private final Consumer<Finding> onCure;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::margin);
     private final Page page = new Page();
+    private final JScrollPane scroll;
+    private boolean fromHere;
     private final JPanel cardPlace = Flat.clear(new BorderLayout());
     private final JPanel notes = Flat.clear(new BorderLayout());
     private final Drafts drafts = new Drafts();
@@ -50,13 +52,13 @@ final class Margin implements SessionListener {
         this.session = session;
         this.canvas = canvas;
         this.pointing = pointing;
-        this.onCure = onCure;
+        this.onCure = f -> fromHere(() -> onCure.accept(f));
         page.setBorder(Flat.rim(10, 14, 10, 0));
         page.setOpaque(false);
         page.add(cardPlace);
         page.add(notes);
         notes.setName("notes");
-        JScrollPane scroll =
+        scroll =
                 new JScrollPane(page, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder()); // null would be replaced with every new look
         scroll.setOpaque(false);
@@ -154,6 +156,25 @@ final class Margin implements SessionListener {
         if (!sameItems || !before.sheet().equals(after.sheet())) {
             showNotes(after);
         }
+        if (!sameSelection && !after.selection().isEmpty() && !fromHere && !amongNotes()) {
+            // The card stands above the notes; who selects on the sheet wants to see it.
+            SwingUtilities.invokeLater(() -> scroll.getVerticalScrollBar().setValue(0));
+        }
+    }
+
+    /** What a click among the notes does leaves them where they are, under the mouse. */
+    private void fromHere(Runnable work) {
+        fromHere = true;
+        try {
+            work.run();
+        } finally {
+            fromHere = false;
+        }
+    }
+
+    private boolean amongNotes() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner != null && SwingUtilities.isDescendingFrom(owner, notes);
     }
 
     private void showCard(SessionState s) {
@@ -198,7 +219,7 @@ final class Margin implements SessionListener {
             notes.add(new WrapText(Texts.of("editor.notes.none"), Look::quiet, Look::font));
         }
         for (FindingPlaces.Numbered n : here) {
-            NoteView v = new NoteView(n, inner, pointing, onCure, this::pick);
+            NoteView v = new NoteView(n, inner, pointing, onCure, f -> fromHere(() -> pick(f)));
             noteViews.add(v);
             notes.add(v);
         }

@@ -166,7 +166,7 @@ final class Workbench {
         Map<String, Supplier<JComponent>> pages = new LinkedHashMap<>();
         pages.put("path", () -> new PathView(session));
         pages.put("working", () -> working().panel());
-        pages.put("findings", () -> new FindingsTable(session, margin::show).panel());
+        pages.put("findings", () -> new FindingsTable(session, canvas.shown()::of, margin::show).panel());
         pages.put("conditions", () -> new ConditionsView(session, commands).panel());
         pages.put("register", () -> new RegisterView(session, commands).panel());
         return pages;
