@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.CureEdits;
+import orlop.desk.Reopening;
 import orlop.desk.Search;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
@@ -18,7 +19,7 @@ import orlop.drawing.Sheet;
 import orlop.findings.Finding;
 
 /** The commands of the menu Check: from finding to finding, cure, accept. */
-final class CheckCommands {
+final class CheckCommands implements NoteView.Deeds {
     private final Session session;
     private final SheetCanvas canvas;
     private final Pointing pointing;
@@ -105,7 +106,8 @@ final class CheckCommands {
     }
 
     /** Does what a finding would have done. */
-    void cure(Finding f) {
+    @Override
+    public void cure(Finding f) {
         if (f.cure() == null) {
             return;
         }
@@ -123,7 +125,22 @@ final class CheckCommands {
         }
     }
 
-    private void accept(Finding f) {
+    @Override
+    public void place(Finding f) {
+        if (margin != null) {
+            margin.show(f);
+        }
+    }
+
+    /** Takes back that somebody lives with a finding. */
+    @Override
+    public void reopen(Finding f) {
+        session.apply(Reopening.of(f));
+    }
+
+    /** Asks why somebody lives with a finding, and remembers it. */
+    @Override
+    public void accept(Finding f) {
         prompts.line(
                 Texts.of("editor.accept.title"),
                 Texts.of("editor.accept", Texts.title(f.title())),

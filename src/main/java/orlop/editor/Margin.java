@@ -33,7 +33,7 @@ final class Margin implements SessionListener {
     private final Session session;
     private final SheetCanvas canvas;
     private final Pointing pointing;
-    private final Consumer<Finding> onCure;
+    private final NoteView.Deeds deeds;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::margin);
     private final Page page = new Page();
     private final JScrollPane scroll;
@@ -48,11 +48,11 @@ final class Margin implements SessionListener {
     private boolean moreOpen;
     private Consumer<Figure> onWorking = f -> {};
 
-    Margin(Session session, SheetCanvas canvas, Pointing pointing, Consumer<Finding> onCure) {
+    Margin(Session session, SheetCanvas canvas, Pointing pointing, NoteView.Deeds deeds) {
         this.session = session;
         this.canvas = canvas;
         this.pointing = pointing;
-        this.onCure = f -> fromHere(() -> onCure.accept(f));
+        this.deeds = deeds;
         page.setBorder(Flat.rim(10, 14, 10, 0));
         page.setOpaque(false);
         page.add(cardPlace);
@@ -215,14 +215,16 @@ final class Margin implements SessionListener {
                 .map(scene -> FindingPlaces.ofSheet(s, scene))
                 .orElseGet(() -> FindingPlaces.ofSheet(s));
         int elsewhere = FindingPlaces.all(s).size() - here.size();
+        List<FindingPlaces.Numbered> accepted = canvas.shown()
+                .of(s)
+                .map(scene -> FindingPlaces.acceptedOfSheet(s, scene))
+                .orElse(List.of());
         if (s.review() != null && here.isEmpty()) {
-            notes.add(new WrapText(Texts.of("editor.notes.none"), Look::quiet, Look::font));
+            String none = accepted.isEmpty() ? "editor.notes.none" : "editor.notes.none-open";
+            notes.add(new WrapText(Texts.of(none), Look::quiet, Look::font));
         }
-        for (FindingPlaces.Numbered n : here) {
-            NoteView v = new NoteView(n, inner, pointing, onCure, f -> fromHere(() -> pick(f)));
-            noteViews.add(v);
-            notes.add(v);
-        }
+        here.forEach(this::addNote);
+        accepted.forEach(this::addNote);
         if (elsewhere > 0) {
             notes.add(new WrapText(Texts.of("editor.notes.elsewhere", elsewhere), Look::quiet, Look::font));
         }
@@ -231,6 +233,35 @@ final class Margin implements SessionListener {
         if (worked >= 0) { // the keys stay among the notes, or go back to the sheet with the last of them
             int next = Math.min(worked, noteViews.size() - 1);
             SwingUtilities.invokeLater(next < 0 ? canvas::requestFocusInWindow : () -> focusNote(next));
+        }
+    }
+
+    private void addNote(FindingPlaces.Numbered n) {
+        NoteView v = new NoteView(n, inner, pointing, new Here());
+        noteViews.add(v);
+        notes.add(v);
+    }
+
+    /** What is done from a note leaves the notes where they are. */
+    private final class Here implements NoteView.Deeds {
+        @Override
+        public void cure(Finding f) {
+            fromHere(() -> deeds.cure(f));
+        }
+
+        @Override
+        public void accept(Finding f) {
+            fromHere(() -> deeds.accept(f));
+        }
+
+        @Override
+        public void reopen(Finding f) {
+            fromHere(() -> deeds.reopen(f));
+        }
+
+        @Override
+        public void place(Finding f) {
+            fromHere(() -> pick(f));
         }
     }
 

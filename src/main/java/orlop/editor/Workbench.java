@@ -66,7 +66,7 @@ final class Workbench {
         shown.behind(background, new EventThread(), canvas::ready);
         this.locker = new Locker(canvas);
         this.checks = new CheckCommands(session, canvas, pointing, prompts);
-        this.margin = new Margin(session, canvas, pointing, checks::cure);
+        this.margin = new Margin(session, canvas, pointing, checks);
         checks.margin(margin);
         this.files = new FileCommands(
                 session,
