@@ -3,7 +3,6 @@ package orlop.editor;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -11,14 +10,15 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import orlop.drawing.Point;
 import orlop.layout.Rect;
+import orlop.render.SymbolPainter;
 import orlop.scene.Ink;
 import orlop.scene.Role;
 import orlop.scene.Route;
 import orlop.scene.Scene;
 import orlop.scene.SceneItem;
 import orlop.scene.TerminalSpot;
-import orlop.symbols.Outline;
 import orlop.symbols.Symbol;
+import orlop.symbols.Turn;
 
 /** What the window paints over the sheet: halos, ghosts, terminals, the rubber band. One unit is one millimetre. */
 final class Overlay {
@@ -110,18 +110,7 @@ final class Overlay {
 
     /** A symbol that isn't placed yet. */
     static void ghost(Graphics2D g, Symbol symbol, double xMm, double yMm, int rotationDegree, Color color) {
-        AffineTransform before = g.getTransform();
-        g.translate(xMm, yMm);
-        g.rotate(Math.toRadians(rotationDegree));
         g.setColor(color);
-        for (Outline o : symbol.outlines()) {
-            if (o.filled()) {
-                g.fill(o.shape());
-            } else {
-                g.setStroke(new BasicStroke((float) o.strokeWidthMm()));
-                g.draw(o.shape());
-            }
-        }
-        g.setTransform(before);
+        SymbolPainter.paint(g, symbol, xMm, yMm, new Turn(rotationDegree, false), 1);
     }
 }

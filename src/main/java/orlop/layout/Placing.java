@@ -19,6 +19,7 @@ import orlop.symbols.Symbol;
 import orlop.symbols.SymbolLibrary;
 import orlop.symbols.Terminal;
 import orlop.symbols.TextPlace;
+import orlop.symbols.Turn;
 
 /**
  * Puts the components of a sheet in their places: symbol, extent and terminals in millimetres on the sheet.
@@ -78,7 +79,7 @@ public final class Placing {
         if (many && !s.terminals().keySet().equals(Set.copyOf(names))) {
             return ManyEnds.place(c, names);
         }
-        Rect ink = ink(s.bounds(), c.place());
+        Rect ink = ink(s, c.place());
         boolean any = c.kind().terminals().names().isEmpty();
         return new Placed(c, s.name(), ink, ports(c, s, ink), any, null);
     }
@@ -96,10 +97,11 @@ public final class Placing {
         return Rect.of(place.at().xMm() - w / 2, place.at().yMm() - h / 2, w, h);
     }
 
-    private static Rect ink(Bounds b, Place place) {
-        double[] p = onSheet(b.minXMm(), b.minYMm(), place);
-        double[] q = onSheet(b.maxXMm(), b.maxYMm(), place);
-        return new Rect(Math.min(p[0], q[0]), Math.min(p[1], q[1]), Math.max(p[0], q[0]), Math.max(p[1], q[1]));
+    private static Rect ink(Symbol symbol, Place place) {
+        Bounds b = symbol.bounds(new Turn(place.rotationDegree(), place.mirrored()));
+        double x = place.at().xMm();
+        double y = place.at().yMm();
+        return new Rect(x + b.minXMm(), y + b.minYMm(), x + b.maxXMm(), y + b.maxYMm());
     }
 
     /** A symbol's point on the sheet: mirrored, turned clockwise, moved. */

@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.util.List;
@@ -12,8 +11,8 @@ import orlop.drawing.Point;
 import orlop.layout.TextMeasure.Weight;
 import orlop.scene.Mark;
 import orlop.scene.SceneItem;
-import orlop.symbols.Outline;
 import orlop.symbols.Symbol;
+import orlop.symbols.Turn;
 
 /**
  * Paints on a Graphics2D whose unit is the millimetre: scale it before. Colour, stroke, font and hints of the graphics are
@@ -82,23 +81,8 @@ public final class Graphics2DSurface implements Surface {
     @Override
     public void symbol(
             Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
-        AffineTransform before = g.getTransform();
-        g.translate(xMm, yMm);
-        g.scale(scale, scale);
-        g.transform(AffineTransform.getQuadrantRotateInstance(rotationDegree / 90));
-        if (mirrored) {
-            g.scale(-1, 1);
-        }
         g.setColor(new Color(rgb));
-        for (Outline o : symbol.outlines()) {
-            if (o.filled()) {
-                g.fill(o.shape());
-            } else {
-                g.setStroke(stroke(o.strokeWidthMm(), Mark.Dash.SOLID, false));
-                g.draw(o.shape());
-            }
-        }
-        g.setTransform(before);
+        SymbolPainter.paint(g, symbol, xMm, yMm, new Turn(rotationDegree, mirrored), scale);
     }
 
     @Override

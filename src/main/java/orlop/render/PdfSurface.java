@@ -15,6 +15,7 @@ import orlop.scene.Mark;
 import orlop.scene.SceneItem;
 import orlop.symbols.Outline;
 import orlop.symbols.Symbol;
+import orlop.symbols.Turn;
 
 /** Paints on a page of a PDF, in its own operators: a text stays a text. Not safe for use by several threads. */
 final class PdfSurface implements Surface {
@@ -114,14 +115,12 @@ final class PdfSurface implements Surface {
     @Override
     public void symbol(
             Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
-        AffineTransform at = AffineTransform.getTranslateInstance(xMm, yMm);
-        at.scale(scale, scale);
-        at.quadrantRotate(rotationDegree / 90);
-        if (mirrored) {
-            at.scale(-1, 1);
-        }
+        Turn turn = new Turn(rotationDegree, mirrored);
         write(() -> {
             for (Outline o : symbol.outlines()) {
+                AffineTransform at = AffineTransform.getTranslateInstance(xMm, yMm);
+                at.scale(scale, scale);
+                at.concatenate(o.transform(turn));
                 if (o.filled()) {
                     fillColour(rgb);
                     path(o.shape(), at);

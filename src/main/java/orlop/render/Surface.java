@@ -29,7 +29,10 @@ public interface Surface {
 
     void disc(double xMm, double yMm, double radiusMm, int fillRgb, int strokeRgb, double widthMm);
 
-    /** A symbol in one colour: mirrored, then turned clockwise, then scaled, then moved to its point. */
+    /**
+     * A symbol in one colour: mirrored, then turned clockwise, then scaled, then moved to its point. Its letters and signs
+     * that stay upright only move with it.
+     */
     void symbol(Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb);
 
     /**

@@ -20,10 +20,12 @@ import orlop.scene.Mark;
 import orlop.scene.SceneItem;
 import orlop.symbols.Outline;
 import orlop.symbols.Symbol;
+import orlop.symbols.Turn;
 
 /**
  * Paints into an SVG document: a group for each item, with its id, its words as {@code <title>} and its values as
- * {@code data-} attributes; each symbol defined once.
+ * {@code data-} attributes; each symbol defined once, or once for each way in which it stands if it has letters
+ * that stay upright.
  */
 final class SvgSurface implements Surface {
     static final String SVG = "http://www.w3.org/2000/svg";
@@ -102,9 +104,14 @@ final class SvgSurface implements Surface {
     @Override
     public void symbol(
             Symbol symbol, double xMm, double yMm, int rotationDegree, boolean mirrored, double scale, int rgb) {
-        String id = "symbol-" + symbol.name();
-        if (symbols.add(symbol.name())) {
-            define(symbol, id);
+        // One with letters that stay upright is turned in its definition, so that nothing is left to turn where it is
+        // used.
+        Turn turn = new Turn(rotationDegree, mirrored);
+        Turn defined = symbol.hasUprights() ? turn : Turn.NONE;
+        Turn used = symbol.hasUprights() ? Turn.NONE : turn;
+        String id = id(symbol, defined);
+        if (symbols.add(id)) {
+            define(symbol, id, defined);
         }
         Element use = element(group, "use");
         use.setAttributeNS(XLINK, "xlink:href", "#" + id);
@@ -112,24 +119,33 @@ final class SvgSurface implements Surface {
         if (scale != 1) {
             t.append(" scale(").append(number(scale)).append(")");
         }
-        if (rotationDegree != 0) {
-            t.append(" rotate(").append(rotationDegree).append(")");
+        if (used.rotationDegree() != 0) {
+            t.append(" rotate(").append(used.rotationDegree()).append(")");
         }
-        if (mirrored) {
+        if (used.mirrored()) {
             t.append(" scale(-1 1)");
         }
         use.setAttributeNS(null, "transform", t.toString());
         use.setAttributeNS(null, "color", colour(rgb));
     }
 
-    private void define(Symbol symbol, String id) {
+    /** The turn stands before the dash, where no name of a symbol can look like it. */
+    private static String id(Symbol symbol, Turn turn) {
+        String how = turn.equals(Turn.NONE) ? "" : turn.rotationDegree() + (turn.mirrored() ? "m" : "");
+        return "symbol" + how + "-" + symbol.name();
+    }
+
+    private void define(Symbol symbol, String id, Turn turn) {
         definitions.appendChild(document.createTextNode("\n"));
         Element s = element(definitions, "symbol");
         s.setAttributeNS(null, "id", id);
         s.setAttributeNS(null, "overflow", "visible");
         for (Outline o : symbol.outlines()) {
             Element p = element(s, "path");
-            p.setAttributeNS(null, "d", path(o.shape()));
+            p.setAttributeNS(
+                    null,
+                    "d",
+                    path(turn.equals(Turn.NONE) ? o.shape() : o.transform(turn).createTransformedShape(o.shape())));
             if (o.filled()) {
                 p.setAttributeNS(null, "fill", "currentColor");
             } else {

@@ -114,7 +114,7 @@ public sealed interface Mark permits Mark.Line, Mark.Area, Mark.Disc, Mark.Box, 
 
     /**
      * A symbol of the library: mirrored (left and right exchanged), then turned clockwise, then scaled, then moved to its
-     * point.
+     * point. Its letters and signs that stay upright only move with it.
      *
      * @param name of the symbol in the library
      * @param rotationDegree 0, 90, 180 or 270

@@ -31,6 +31,14 @@ public record Bounds(double minXMm, double minYMm, double maxXMm, double maxYMm)
         return maxYMm - minYMm;
     }
 
+    public double centreXMm() {
+        return (minXMm + maxXMm) / 2;
+    }
+
+    public double centreYMm() {
+        return (minYMm + maxYMm) / 2;
+    }
+
     /** Whether the other rectangle lies within this one, give or take {@code toleranceMm}. */
     public boolean contains(Bounds other, double toleranceMm) {
         return other.minXMm >= minXMm - toleranceMm

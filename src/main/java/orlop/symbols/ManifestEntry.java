@@ -23,7 +23,7 @@ record ManifestEntry(
                 variants,
                 state,
                 drawing.outlines(),
-                drawing.ink(),
+                drawing.extent(),
                 terminals,
                 textPlaces,
                 standard,

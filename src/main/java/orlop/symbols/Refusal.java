@@ -30,6 +30,13 @@ public enum Refusal {
     /** Width or height differ from the view box: a unit would not be a millimetre. */
     SCALE,
     EMPTY,
+    /** Something else than a group is marked to stay upright. */
+    UPRIGHT_NO_GROUP,
+    /** An upright group stands within another. */
+    UPRIGHT_WITHIN,
+    /** Two upright groups have one id. */
+    UPRIGHT_TWICE,
+    UPRIGHT_EMPTY,
     OUTSIDE_VIEW_BOX,
     NO_MANIFEST,
     MANIFEST_NOT_JSON,

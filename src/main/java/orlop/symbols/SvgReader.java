@@ -2,7 +2,6 @@ package orlop.symbols;
 
 import java.io.ByteArrayInputStream;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The guarded reader of one SVG file. It takes what {@link AllowList} names within {@link Limits}, resolves no reference
@@ -21,12 +21,12 @@ final class SvgReader {
     /** Rounding of coordinates and flattening of curves. */
     private static final double TOLERANCE_MM = 0.01;
 
-    private record Open(String element, Ink ink) {}
+    private record Open(String element, Ink ink, @Nullable String upright) {}
 
     private final String file;
     private final XMLStreamReader xml;
     private final Deque<Open> open = new ArrayDeque<>();
-    private final List<Outline> outlines = new ArrayList<>();
+    private final UprightGroups drawn = new UprightGroups();
     private Bounds viewBox = new Bounds(0, 0, 0, 0);
     private int elements;
 
@@ -99,34 +99,35 @@ final class SvgReader {
         if (++elements > Limits.ELEMENTS) {
             throw place.refuse(Refusal.TOO_MANY_ELEMENTS, Integer.toString(Limits.ELEMENTS));
         }
-        Open parent = open.isEmpty() ? new Open("", Ink.START) : open.peek();
+        Open parent = open.isEmpty() ? new Open("", Ink.START, null) : open.peek();
         AllowList.checkElement(xml, parent.element(), place);
         Map<String, String> attributes = AllowList.attributes(xml, place);
         Ink ink = parent.ink().of(attributes, place);
         String element = xml.getLocalName();
-        open.push(new Open(element, ink));
+        String upright = drawn.within(element, attributes, parent.upright(), place);
+        open.push(new Open(element, ink, upright));
         if (element.equals("svg")) {
             viewBox = ViewBox.read(attributes, place);
         } else if (!AllowList.GROUPS.contains(element) && !AllowList.WORDS.contains(element)) {
-            draw(element, attributes, ink, place);
+            draw(element, attributes, ink, upright, place);
         }
     }
 
-    private void draw(String element, Map<String, String> attributes, Ink ink, Place place)
+    private void draw(String element, Map<String, String> attributes, Ink ink, @Nullable String upright, Place place)
             throws SymbolRefusedException {
         var shape = ShapeElements.shape(element, attributes, ink.transform(), place);
         if (shape.getPathIterator(null).isDone()) {
             return;
         }
         if (ink.fill() && !element.equals("line")) {
-            outlines.add(new Outline(shape, 0));
+            drawn.add(new Outline(shape, 0), upright);
         }
         double widthMm = ink.strokeWidthMm();
         if (widthMm > Limits.STROKE_MM) {
             throw place.refuse(Refusal.NUMBER, "stroke-width=" + widthMm);
         }
         if (widthMm > 0) {
-            outlines.add(new Outline(shape, widthMm));
+            drawn.add(new Outline(shape, widthMm), upright);
         }
     }
 
@@ -140,15 +141,15 @@ final class SvgReader {
 
     private SvgDrawing drawing() throws SymbolRefusedException {
         Place whole = new Place(file, 0);
+        List<Outline> outlines = drawn.outlines();
         if (outlines.isEmpty()) {
             throw whole.refuse(Refusal.EMPTY, "");
         }
-        Bounds ink =
-                outlines.stream().map(Outline::bounds).reduce(Bounds::union).orElseThrow();
-        if (!viewBox.contains(ink, TOLERANCE_MM)) {
-            throw whole.refuse(Refusal.OUTSIDE_VIEW_BOX, ViewBox.text(ink));
+        SvgDrawing drawing = new SvgDrawing(outlines, Extent.of(outlines), viewBox);
+        if (!viewBox.contains(drawing.ink(), TOLERANCE_MM)) {
+            throw whole.refuse(Refusal.OUTSIDE_VIEW_BOX, ViewBox.text(drawing.ink()));
         }
-        return new SvgDrawing(outlines, ink, viewBox);
+        return drawing;
     }
 
     private Place place() {

@@ -14,7 +14,7 @@ import java.util.Objects;
  * @param variants the forms of the kind which it shows ({@code dc}, {@code ac3}, {@code isolating} …); empty: the plain form
  * @param state the state which it shows ({@code open}, {@code closed}, a switch position); empty: the kind has no state
  * @param outlines strokes and areas in the order of painting, at least one
- * @param bounds what the ink covers
+ * @param extent what the ink covers, however the symbol stands
  * @param terminals by id, in the order of the manifest
  * @param textPlaces where its texts may stand, the best first; at least one
  * @param standard the standard's number it is drawn after, or that there is none
@@ -28,7 +28,7 @@ public record Symbol(
         List<String> variants,
         String state,
         List<Outline> outlines,
-        Bounds bounds,
+        Extent extent,
         Map<String, Terminal> terminals,
         List<TextPlace> textPlaces,
         String standard,
@@ -40,7 +40,7 @@ public record Symbol(
         variants = List.copyOf(variants);
         Objects.requireNonNull(state, "state");
         outlines = List.copyOf(outlines);
-        Objects.requireNonNull(bounds, "bounds");
+        Objects.requireNonNull(extent, "extent");
         // Map.copyOf would lose the order, and with it "same input, same bytes".
         terminals = Collections.unmodifiableMap(new LinkedHashMap<>(terminals));
         textPlaces = List.copyOf(textPlaces);
@@ -50,5 +50,20 @@ public record Symbol(
         if (outlines.isEmpty() || textPlaces.isEmpty()) {
             throw new IllegalArgumentException("symbol " + name + " has no outline or no place for its texts");
         }
+    }
+
+    /** What the ink covers as the symbol is drawn in its file. */
+    public Bounds bounds() {
+        return extent.at(Turn.NONE);
+    }
+
+    /** What the ink covers in the turned symbol, from its origin. */
+    public Bounds bounds(Turn turn) {
+        return extent.at(turn);
+    }
+
+    /** Whether it has letters or signs that stay upright, so that turned it is another picture. */
+    public boolean hasUprights() {
+        return !extent.uprights().isEmpty();
     }
 }

@@ -20,21 +20,21 @@ import orlop.render.SvgExport;
 import orlop.scene.Palette;
 import orlop.scene.Scene;
 import orlop.symbols.SymbolLibrary;
+import orlop.testing.Dots;
 import orlop.testing.NeedsViewers;
 import orlop.testing.Outcome;
 
 /**
  * Two viewers that share no code, rsvg-convert and Chromium, show every sheet of the samples alike.
  *
- * <p>A dot differs where no dot within one of it in the other picture comes as near as {@link #LEVELS} grey levels, looked
- * at both ways. Measured with librsvg 2.54 and Chromium 156
+ * <p>A dot differs where no dot within one of it in the other picture comes near in grey, looked
+ * at both ways ({@link Dots}). Measured with librsvg 2.54 and Chromium 156
  * at 4 dots a millimetre: 0.00014 to 0.00068 of the dots over twelve sheets of four samples; the limit leaves half as
  * much again.
  */
 @NeedsViewers
 class SameInViewersViewerTest {
     private static final int DOTS_PER_MM = 4;
-    private static final int LEVELS = 64;
     private static final double LIMIT = 0.001;
 
     @TempDir
@@ -77,7 +77,7 @@ class SameInViewersViewerTest {
 
         BufferedImage a = rsvg(scene, svg);
         BufferedImage b = chromium(scene, other.getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        assertThat(Math.max(differing(a, b), differing(b, a))).isGreaterThan(3 * LIMIT);
+        assertThat(Dots.differing(a, b)).isGreaterThan(3 * LIMIT);
     }
 
     private double share(Scene scene, byte[] svg) throws Exception {
@@ -85,7 +85,7 @@ class SameInViewersViewerTest {
         BufferedImage b = chromium(scene, svg);
         assertThat(a.getWidth()).isEqualTo(b.getWidth());
         assertThat(a.getHeight()).isEqualTo(b.getHeight());
-        return Math.max(differing(a, b), differing(b, a));
+        return Dots.differing(a, b);
     }
 
     private static int width(Scene scene) {
@@ -136,41 +136,5 @@ class SameInViewersViewerTest {
     private void run(List<String> command) throws Exception {
         Outcome outcome = Outcome.of(command, folder, Map.of());
         assertThat(outcome.exitCode()).as(command.get(0) + ": " + outcome.err()).isZero();
-    }
-
-    /** Share of the dots of {@code a} to which {@code b} has nothing near. */
-    private static double differing(BufferedImage a, BufferedImage b) {
-        int w = a.getWidth();
-        int h = a.getHeight();
-        int[] greyA = grey(a);
-        int[] greyB = grey(b);
-        long count = 0;
-        for (int y = 0; y < h; y++) {
-            for (int x = 0; x < w; x++) {
-                count += far(greyA[y * w + x], greyB, x, y, w, h) ? 1 : 0;
-            }
-        }
-        return count / (double) (w * (long) h);
-    }
-
-    private static boolean far(int level, int[] b, int x, int y, int w, int h) {
-        for (int v = Math.max(0, y - 1); v <= Math.min(h - 1, y + 1); v++) {
-            for (int u = Math.max(0, x - 1); u <= Math.min(w - 1, x + 1); u++) {
-                if (Math.abs(level - b[v * w + u]) <= LEVELS) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
-    private static int[] grey(BufferedImage image) {
-        int w = image.getWidth();
-        int[] rgb = image.getRGB(0, 0, w, image.getHeight(), null, 0, w);
-        for (int i = 0; i < rgb.length; i++) {
-            int p = rgb[i];
-            rgb[i] = (299 * (p >> 16 & 255) + 587 * (p >> 8 & 255) + 114 * (p & 255)) / 1000;
-        }
-        return rgb;
     }
 }

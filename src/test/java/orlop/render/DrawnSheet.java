@@ -4,6 +4,8 @@ import java.awt.geom.Line2D;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
@@ -12,6 +14,7 @@ import org.w3c.dom.NodeList;
 import orlop.layout.Rect;
 import orlop.symbols.Bounds;
 import orlop.symbols.SymbolLibrary;
+import orlop.symbols.Turn;
 
 /** An exported SVG read back as a stranger would: boxes of texts, symbols and lines, with nothing known of the scene. */
 final class DrawnSheet {
@@ -34,6 +37,9 @@ final class DrawnSheet {
             return l == null || l.intersects(rect.minX(), rect.minY(), rect.width(), rect.height());
         }
     }
+
+    /** A definition: how it is turned already, and its name. */
+    private static final Pattern SYMBOL = Pattern.compile("#symbol(\\d*)(m?)-(.*)");
 
     final Document document;
     final List<Box> texts = new ArrayList<>();
@@ -122,8 +128,14 @@ final class DrawnSheet {
     }
 
     private static Rect symbol(Element use) {
-        String name = use.getAttribute("xlink:href").substring("#symbol-".length());
-        Bounds b = SymbolLibrary.bundled().named(name).orElseThrow().bounds();
+        Matcher m = SYMBOL.matcher(use.getAttribute("xlink:href"));
+        if (!m.matches()) {
+            throw new AssertionError(use.getAttribute("xlink:href"));
+        }
+        Turn inside = new Turn(
+                m.group(1).isEmpty() ? 0 : Integer.parseInt(m.group(1)),
+                !m.group(2).isEmpty());
+        Bounds b = SymbolLibrary.bundled().named(m.group(3)).orElseThrow().bounds(inside);
         Rect r = new Rect(b.minXMm(), b.minYMm(), b.maxXMm(), b.maxYMm());
         String t = use.getAttribute("transform");
         if (t.contains("scale(-1 1)")) {

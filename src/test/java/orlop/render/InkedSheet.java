@@ -40,7 +40,7 @@ final class InkedSheet {
     private static final Map<Weight, Font> FONTS = new HashMap<>();
     private static final Set<String> DRAWN =
             Set.of("component", "bar", "cable", "link", "label", "finding", "proposed", "note");
-    private static final Set<String> TAPPED = Set.of("#symbol-junction", "#symbol-protective-earth-bar");
+    private static final Set<String> TAPPED = Set.of("junction", "protective-earth-bar");
     private static final Set<String> PRINTED = Set.of("frame", "title-block", "legend", "caution", "margin");
 
     enum Sort {
@@ -277,7 +277,9 @@ final class InkedSheet {
                         && (o.role.equals("component") || o.role.equals("bar"));
                 if (body && !ends(l, o.subject) && overlap(l.shape, o.shape)) {
                     all.add("line through symbol: " + l + " THROUGH " + o);
-                } else if (body && o.role.equals("component") && !TAPPED.contains(o.what)) {
+                } else if (body
+                        && o.role.equals("component")
+                        && !TAPPED.contains(o.what.replaceFirst("#symbol[0-9]*m?-", ""))) {
                     Envelope e = new Envelope(o.shape.getEnvelopeInternal());
                     e.expandBy(-0.4);
                     if (!e.isNull() && overlap(l.shape, JTS.toGeometry(e))) {

@@ -110,6 +110,22 @@ class SvgReaderAttackTest {
                 inside("foreign object", "<foreignObject/>", Refusal.ELEMENT, "foreignObject"),
                 inside("animation", "<g><animate attributeName=\"x\"/></g>", Refusal.ELEMENT, "animate"),
                 inside("nested svg", "<svg viewBox=\"0 0 1 1\"/>", Refusal.ELEMENT, "svg"),
+                inside(
+                        "upright, but no group",
+                        "<circle id=\"upright\" r=\"1\"/>",
+                        Refusal.UPRIGHT_NO_GROUP,
+                        "circle id=upright"),
+                inside(
+                        "upright within upright",
+                        "<g id=\"upright-a\"><g><g id=\"upright-b\">" + DOT + "</g></g></g>",
+                        Refusal.UPRIGHT_WITHIN,
+                        "upright-b"),
+                inside(
+                        "upright twice",
+                        "<g id=\"upright\">" + DOT + "</g><g id=\"upright\">" + DOT + "</g>",
+                        Refusal.UPRIGHT_TWICE,
+                        "upright"),
+                inside("upright of nothing", "<g id=\"upright-m\"/>", Refusal.UPRIGHT_EMPTY, "upright-m"),
                 inside("a shape in a shape", "<path d=\"M0 0\"><g/></path>", Refusal.ELEMENT, "g"),
                 inside("another vocabulary", "<x:p xmlns:x=\"urn:x\"/>", Refusal.ELEMENT, "x:p"),
                 inside("text element", "<text>M</text>", Refusal.ELEMENT, "text"),

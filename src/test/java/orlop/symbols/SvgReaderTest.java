@@ -86,4 +86,29 @@ class SvgReaderTest {
         assertThat(at[0]).isEqualTo(0.1);
         assertThat(at[1]).isEqualTo(-0.7);
     }
+
+    @Test
+    void what_stands_in_an_upright_group_moves_with_its_middle_and_is_not_turned() throws SymbolRefusedException {
+        SvgDrawing drawing = read("<g id='upright-a' transform='translate(1 0)'><g><path d='M4 -1 H7'/></g>"
+                + "<path d='M4 1 H5'/></g><g id='upright-b'><path d='M-2 0 V2'/></g><path id='other' d='M0 0 H1'/>");
+
+        assertThat(drawing.outlines())
+                .extracting(o -> o.upright() == null ? "" : o.upright().id())
+                .containsExactly("upright-a", "upright-a", "upright-b", "");
+        Upright a = drawing.outlines().get(0).upright();
+        assertThat(a).isNotNull().isEqualTo(drawing.outlines().get(1).upright());
+        assertThat(a.ink()).isEqualTo(new Bounds(4.75, -1.25, 8.25, 1.25));
+        // The middle 6.5, 0 of a goes to 0, 6.5; b's -2, 1 to -1, -2.
+        assertThat(a.ink(new Turn(90, false))).isEqualTo(new Bounds(-1.75, 5.25, 1.75, 7.75));
+        assertThat(drawing.extent().at(new Turn(90, false))).isEqualTo(new Bounds(-1.75, -3.25, 1.75, 7.75));
+        assertThat(drawing.ink()).isEqualTo(new Bounds(-2.25, -1.25, 8.25, 2.25));
+    }
+
+    @Test
+    void a_symbol_may_be_one_sign() throws SymbolRefusedException {
+        SvgDrawing drawing = read("<g id='upright'><path d='M2 0 H4'/></g>");
+
+        assertThat(drawing.extent().at(new Turn(0, true))).isEqualTo(new Bounds(-4.25, -0.25, -1.75, 0.25));
+        assertThat(drawing.extent().at(new Turn(270, false))).isEqualTo(new Bounds(-1.25, -3.25, 1.25, -2.75));
+    }
 }

@@ -72,6 +72,20 @@ class UserFolderTest {
     }
 
     @Test
+    void an_own_symbol_may_have_letters_that_stay_upright() throws Exception {
+        manifest(LAMP);
+        Files.writeString(folder.resolve("lamp.svg"), """
+                <svg xmlns="http://www.w3.org/2000/svg" viewBox="-5 -5 10 10" fill="none" stroke="black" stroke-width=".25">
+                <path d="M0 -4.8 V4.8"/><g id="upright"><path d="M1 -1 V1 H2"/></g></svg>""");
+
+        Symbol lamp =
+                SymbolLibrary.bundled().withFolder(folder, KINDS).named("lamp").orElseThrow();
+
+        assertThat(lamp.hasUprights()).isTrue();
+        assertThat(lamp.bounds(new Turn(90, false))).isEqualTo(new Bounds(-4.925, -0.125, 4.925, 2.625));
+    }
+
+    @Test
     void an_own_symbol_of_the_same_name_replaces_ours() throws Exception {
         manifest(LAMP.replace("\"lamp\"", "\"lighting\""));
         drawing("lamp.svg");
