@@ -240,10 +240,8 @@ final class NoteView extends JPanel {
 
     /** What isn't the first thing to do: in small quiet letters. */
     private static JButton quiet(String name, String key, Runnable body) {
-        JButton b = Ring.button(Texts.of(key));
+        JButton b = Ring.quiet(Texts.of(key));
         b.setName(name);
-        b.setFont(Look.small());
-        b.setForeground(Look.quiet());
         b.addActionListener(e -> body.run());
         return b;
     }
