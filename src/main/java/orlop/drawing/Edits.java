@@ -121,6 +121,19 @@ public final class Edits {
                 d -> d.withAccepted(d.accepted().with(acceptance.id(), acceptance)));
     }
 
+    /** Lives no longer with what a rule says of an item: whatever was accepted of it stands open again. */
+    public static Edit withdraw(String rule, String item) {
+        return Edit.of(Message.of("drawing.edit.withdraw", rule, item), d -> {
+            Ledger<Acceptance> accepted = d.accepted();
+            for (Acceptance a : d.accepted().values()) {
+                if (a.rule().equals(rule) && a.item().equals(item)) {
+                    accepted = accepted.without(a.id());
+                }
+            }
+            return d.withAccepted(accepted);
+        });
+    }
+
     /** Gives a component a new tag; cables, links, conditions and what else names it follow. */
     public static Edit rename(String id, String newId) {
         return Edit.of(Message.of("drawing.edit.rename", id, newId), d -> Renaming.rename(d, id, newId));

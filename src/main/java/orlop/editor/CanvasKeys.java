@@ -8,6 +8,7 @@ import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -17,6 +18,7 @@ import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.Insertions;
 import orlop.desk.Session;
+import orlop.drawing.Group;
 import orlop.drawing.Point;
 import orlop.layout.Rect;
 import orlop.scene.Role;
@@ -35,20 +37,24 @@ final class CanvasKeys {
     /** How far from the last component a new one is offered. */
     private static final double BESIDE_MM = 35;
 
+    /** How far below a bar a new component is offered: there is room for its fuse and what stands beside the cable. */
+    private static final double BELOW_MM = 60;
+
     private static final int PAN_PX = 60;
 
     private final SheetCanvas canvas;
     private final Session session;
     private final EditCommands edits;
-    private final Container margin;
+    private final Supplier<Optional<Component>> card;
     private @Nullable Tool placing;
     private Point at = new Point(0, 0);
 
-    CanvasKeys(SheetCanvas canvas, EditCommands edits, Container margin) {
+    /** @param card the field of the card in which typing begins; empty if there is none */
+    CanvasKeys(SheetCanvas canvas, EditCommands edits, Supplier<Optional<Component>> card) {
         this.canvas = canvas;
         this.session = canvas.session();
         this.edits = edits;
-        this.margin = margin;
+        this.card = card;
         arrow("LEFT", -1, 0);
         arrow("RIGHT", 1, 0);
         arrow("UP", 0, -1);
@@ -58,8 +64,8 @@ final class CanvasKeys {
         key(canvas, "alt ENTER", () -> enter(false, true));
         canvas.addKeyListener(new Pressed());
         canvas.onTool(tool -> {
-            if (canvas.byKeys() && tool instanceof PlaceTool p) {
-                offer(p);
+            if (canvas.byKeys() && tool.placing()) {
+                offer(tool);
             }
         });
         new ItemKeys(canvas);
@@ -104,14 +110,15 @@ final class CanvasKeys {
     }
 
     private void step(int dx, int dy, boolean far) {
-        if (canvas.tool() instanceof PlaceTool tool) {
+        Tool tool = canvas.tool();
+        if (tool.placing()) {
             begin(tool);
             double step = MoveGesture.GRID_MM * (far ? 8 : 2);
             at = at.plus(dx * step, dy * step);
             tool.moved(Spot.at(at.xMm(), at.yMm(), canvas.viewport()));
             canvas.reveal(Rect.of(at.xMm(), at.yMm(), 0, 0));
-        } else if (canvas.tool() instanceof RunTool tool) {
-            tool.step(dx, dy);
+        } else if (tool instanceof RunTool run) {
+            run.step(dx, dy);
         } else if (session.state().selection().isEmpty()) {
             int px = Look.px(PAN_PX) * (far ? 4 : 1);
             canvas.view(canvas.viewport().moved(-dx * px, -dy * px));
@@ -122,30 +129,31 @@ final class CanvasKeys {
     }
 
     private void enter(boolean again, boolean direct) {
-        if (canvas.tool() instanceof PlaceTool tool) {
+        Tool tool = canvas.tool();
+        if (tool.placing()) {
             begin(tool);
             Spot spot = Spot.at(at.xMm(), at.yMm(), canvas.viewport());
             tool.released(again ? spot.withShift() : spot);
             placing = null;
-            if (again) {
+            if (again && canvas.tool() == tool) {
                 offer(tool);
             }
-        } else if (canvas.tool() instanceof RunTool tool) {
-            tool.take(again || direct);
+        } else if (tool instanceof RunTool run) {
+            run.take(again || direct);
         } else if (!again && !direct) {
-            firstField(margin).ifPresent(Component::requestFocusInWindow);
+            card.get().ifPresent(Component::requestFocusInWindow);
         }
     }
 
     /** Shows at once where it would stand. */
-    private void offer(PlaceTool tool) {
+    private void offer(Tool tool) {
         begin(tool);
         tool.moved(Spot.at(at.xMm(), at.yMm(), canvas.viewport()));
         canvas.reveal(Rect.of(at.xMm(), at.yMm(), 0, 0));
     }
 
     /** A component is offered in the selected cable, else beside the selected component, else in the middle. */
-    private void begin(PlaceTool tool) {
+    private void begin(Tool tool) {
         if (placing != tool) {
             placing = tool;
             Optional<Scene> scene = canvas.scene();
@@ -153,21 +161,31 @@ final class CanvasKeys {
                     .soleSelection()
                     .flatMap(id -> scene.flatMap(s -> beside(s, id, tool)))
                     .orElseGet(() -> scene.map(s ->
-                                    free(s, s.drawable().centreX(), s.drawable().centreY(), tool.barMm()))
+                                    free(s, s.drawable().centreX(), s.drawable().centreY(), barMm(tool)))
                             .orElse(new Point(0, 0)));
         }
     }
 
-    private static Optional<Point> beside(Scene s, String id, PlaceTool tool) {
+    private static double barMm(Tool tool) {
+        return tool instanceof PlaceTool p ? p.barMm() : 0;
+    }
+
+    private static Optional<Point> beside(Scene s, String id, Tool tool) {
         Route r = s.routes().get(id);
-        if (r != null && Insertions.inline(tool.kind())) {
+        if (r != null && tool instanceof PlaceTool p && Insertions.inline(p.kind())) {
             return Optional.of(r.at(0.5));
+        }
+        Optional<Rect> bar = s.item(Role.BAR, id).map(SceneItem::bounds).filter(b -> b.width() > b.height());
+        if (bar.isPresent()) { // what feeds a bar stands above it, what it feeds below
+            boolean feeds = tool instanceof PlaceTool p && p.kind().group() == Group.SOURCES;
+            double y = bar.get().centreY() + (feeds ? -BELOW_MM : BELOW_MM);
+            return Optional.of(free(s, bar.get().minX() + BELOW_MM / 4, y, barMm(tool)));
         }
         return s.items().stream()
                 .filter(i -> i.subject().equals(id) && ITEMS.contains(i.role()))
                 .findFirst()
                 .map(SceneItem::bounds)
-                .map(b -> free(s, b.centreX() + BESIDE_MM + tool.barMm() / 2, b.centreY(), tool.barMm()));
+                .map(b -> free(s, b.centreX() + BESIDE_MM + barMm(tool) / 2, b.centreY(), barMm(tool)));
     }
 
     /**

@@ -233,6 +233,14 @@ final class Card {
         r.panel().scrollRectToVisible(new java.awt.Rectangle(0, 0, 10, r.panel().getHeight() + Look.px(40)));
     }
 
+    /** Where typing begins: the length of a cable that has none yet, else the first field. */
+    Optional<java.awt.Component> first() {
+        return rows.row("lengthM")
+                .filter(r -> r.field().value() == null)
+                .<java.awt.Component>map(FieldRow::editor)
+                .or(() -> CanvasKeys.firstField(panel));
+    }
+
     boolean inMore(String name) {
         return rows.has(CardField.Section.MORE, name);
     }

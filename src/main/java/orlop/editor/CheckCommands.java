@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.CureEdits;
-import orlop.desk.Reopening;
 import orlop.desk.Search;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
@@ -26,6 +25,8 @@ final class CheckCommands implements NoteView.Deeds {
     private final Prompts prompts;
     private @Nullable Margin margin;
     private Consumer<String> vessel = field -> {};
+    private int label;
+    private String labelSheet = "";
 
     CheckCommands(Session session, SheetCanvas canvas, Pointing pointing, Prompts prompts) {
         this.session = session;
@@ -50,7 +51,14 @@ final class CheckCommands implements NoteView.Deeds {
                 CommandId.CURE,
                 () -> cure(require()),
                 () -> pointed().flatMap(f -> Optional.ofNullable(f.cure())).isPresent());
-        c.add(CommandId.ACCEPT, () -> accept(require()), () -> pointed().isPresent());
+        c.add(
+                CommandId.ACCEPT,
+                () -> accept(require()),
+                () -> pointed().filter(f -> !f.accepted()).isPresent());
+        c.add(
+                CommandId.WITHDRAW,
+                () -> reopen(require()),
+                () -> pointed().filter(Finding::accepted).isPresent());
         c.add(CommandId.CHECK_AGAIN, session::review);
     }
 
@@ -73,7 +81,7 @@ final class CheckCommands implements NoteView.Deeds {
         for (int i = 0; i < here.size(); i++) {
             at = here.get(i).finding().equals(pointing.finding()) ? i : at;
         }
-        int next = at < 0 && by < 0 ? here.size() - 1 : at + by;
+        int next = at < 0 ? beside(here, by) : at + by;
         if (here.isEmpty() || next < 0 || next >= here.size()) {
             session.showSheet(otherSheet(by));
             here = here();
@@ -81,7 +89,20 @@ final class CheckCommands implements NoteView.Deeds {
         }
         if (margin != null && !here.isEmpty()) {
             margin.show(here.get(next).finding());
+            label = here.get(next).label();
+            labelSheet = session.state().sheet();
         }
+    }
+
+    /** What stands now where the finding stood that was pointed at last and is cured; else the first, or the last. */
+    private int beside(List<FindingPlaces.Numbered> here, int by) {
+        boolean went = labelSheet.equals(session.state().sheet());
+        int next = by > 0 ? 0 : here.size() - 1;
+        for (int i = 0; went && i < here.size(); i++) {
+            boolean before = here.get(i).label() < label;
+            next = by > 0 && before ? i + 1 : by < 0 && before ? i : next;
+        }
+        return next;
     }
 
     private List<FindingPlaces.Numbered> here() {
@@ -135,7 +156,8 @@ final class CheckCommands implements NoteView.Deeds {
     /** Takes back that somebody lives with a finding. */
     @Override
     public void reopen(Finding f) {
-        session.apply(Reopening.of(f));
+        session.apply(Edits.withdraw(f.rule(), f.place().item()));
+        pointing.at(null);
     }
 
     /** Asks why somebody lives with a finding, and remembers it. */

@@ -84,6 +84,7 @@ enum CommandId {
     PREVIOUS_FINDING("shift F8"),
     CURE("menu ENTER"),
     ACCEPT("menu shift A"),
+    WITHDRAW(null),
     CHECK_AGAIN("F5"),
 
     NEXT_SHEET("PAGE_DOWN"),

@@ -1,8 +1,11 @@
 package orlop.editor;
 
+import java.awt.event.ActionEvent;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.ActionMap;
 import javax.swing.InputMap;
@@ -13,6 +16,7 @@ import javax.swing.KeyStroke;
 final class Commands {
     private final Map<CommandId, Command> byId = new EnumMap<>(CommandId.class);
     private final String menuKey;
+    private Consumer<String> refused = why -> {};
 
     /** @param menuKey {@code ctrl}, or {@code meta} on a Mac */
     Commands(String menuKey) {
@@ -64,7 +68,7 @@ final class Commands {
         ActionMap actions = root.getActionMap();
         for (Command c : byId.values()) {
             KeyStroke key = (KeyStroke) c.getValue(Action.ACCELERATOR_KEY);
-            actions.put(c.id(), c);
+            actions.put(c.id(), new Pressed(c));
             if (key != null) {
                 keys.put(key, c.id());
             }
@@ -74,6 +78,31 @@ final class Commands {
         also(keys, "ADD", CommandId.ZOOM_IN);
         also(keys, "SUBTRACT", CommandId.ZOOM_OUT);
         keys.put(KeyStroke.getKeyStroke("BACK_SPACE"), CommandId.DELETE);
+    }
+
+    /** A key whose command is not possible now says why, where a menu would show it grey. */
+    private final class Pressed extends AbstractAction {
+        private static final long serialVersionUID = 1L;
+        private final transient Command command;
+
+        Pressed(Command command) {
+            this.command = command;
+        }
+
+        @Override
+        public void actionPerformed(ActionEvent e) {
+            String why = command.why();
+            if (why.isEmpty()) {
+                command.run();
+            } else {
+                refused.accept(command.id().text().replace("…", "") + ": " + why);
+            }
+        }
+    }
+
+    /** @param listener told in words why what was asked for by its key is not possible */
+    void onRefused(Consumer<String> listener) {
+        refused = listener;
     }
 
     private void also(InputMap keys, String key, CommandId id) {

@@ -41,7 +41,17 @@ final class ConditionsView implements SessionListener {
 
             @Override
             public void changeSelection(int row, int column, boolean toggle, boolean extend) {
-                super.changeSelection(row, Math.max(1, column), toggle, extend);
+                super.changeSelection(noHead(row), Math.max(1, column), toggle, extend);
+            }
+
+            /** The keys pass over the heads of groups. */
+            private int noHead(int row) {
+                int by = row < getSelectedRow() && row > 0 ? -1 : 1;
+                int to = row;
+                while (to >= 0 && to < getRowCount() && model.row(to).isEmpty()) {
+                    to += by;
+                }
+                return to >= 0 && to < getRowCount() ? to : row;
             }
         };
         Grid.look(table, "conditions.table");
@@ -166,7 +176,8 @@ final class ConditionsView implements SessionListener {
                 setBackground(here ? Look.chosen() : Look.card());
                 setForeground(model.off(row, column) ? Look.quiet() : Look.text());
             }
-            setBorder(Flat.rim(0, head || column > 0 ? 8 : 20, 0, 6));
+            int left = head || column > 0 ? 8 : 20;
+            setBorder(focus ? Ring.cell(left) : Flat.rim(0, left, 0, 6));
             return this;
         }
     }

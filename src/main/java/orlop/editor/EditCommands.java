@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import orlop.desk.Arranging;
 import orlop.desk.CableRuns;
+import orlop.desk.Changes;
 import orlop.desk.Clip;
 import orlop.desk.HandSet;
 import orlop.desk.Session;
@@ -27,6 +28,9 @@ import orlop.store.FileProblem;
 
 /** The commands of the menus Edit and Draw. */
 final class EditCommands {
+    /** What comes back in greater number, such as by taking back a change of all tags, isn't selected. */
+    private static final int MOST_BACK = 30;
+
     private final Session session;
     private final SheetCanvas canvas;
     private final Prompts prompts;
@@ -44,8 +48,8 @@ final class EditCommands {
     }
 
     void addTo(Commands c) {
-        c.add(CommandId.UNDO, session::undo, () -> state().undo() != null);
-        c.add(CommandId.REDO, session::redo, () -> state().redo() != null);
+        c.add(CommandId.UNDO, () -> there(session::undo), () -> state().undo() != null);
+        c.add(CommandId.REDO, () -> there(session::redo), () -> state().redo() != null);
         c.add(CommandId.CUT, this::cut, () -> !movable().isEmpty());
         c.add(CommandId.COPY, this::copy, () -> !movable().isEmpty());
         c.add(CommandId.PASTE, this::paste, () -> state().shownSheet().isPresent());
@@ -154,9 +158,31 @@ final class EditCommands {
         }
     }
 
+    /** A cable that is whole again is selected, so that the keys go on from there. */
     private void delete() {
         if (any()) {
-            session.apply(Edits.delete(state().selection()));
+            Drawing before = state().drawing();
+            Optional<Message> refusal = session.apply(Edits.delete(state().selection()));
+            Set<String> healed = new LinkedHashSet<>(Changes.of(before, state().drawing()));
+            healed.removeIf(id -> !state().drawing().cables().contains(id));
+            if (refusal.isEmpty() && healed.size() == 1) {
+                session.select(healed);
+            }
+        }
+    }
+
+    /** Goes back or on in the history; with nothing selected then, what has come back is. */
+    private void there(Runnable step) {
+        Drawing before = state().drawing();
+        step.run();
+        if (state().selection().isEmpty()) {
+            Set<String> back = Changes.of(before, state().drawing());
+            back.removeIf(id -> canvas.scene()
+                    .filter(s -> s.items().stream().anyMatch(i -> i.subject().equals(id)))
+                    .isEmpty());
+            if (back.size() <= MOST_BACK) {
+                session.select(back);
+            }
         }
     }
 

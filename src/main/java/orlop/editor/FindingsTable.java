@@ -3,10 +3,12 @@ package orlop.editor;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.FlowLayout;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -40,7 +42,7 @@ import orlop.scene.Scene;
 /** The findings of all sheets as a table that can be sorted and searched; the accepted ones too. */
 final class FindingsTable implements SessionListener {
     private static final String[] COLUMNS = {"number", "kind", "sheet", "place", "what", "state"};
-    private static final int[] WIDTHS = {36, 64, 44, 90, 520, 90};
+    private static final int[] WIDTHS = {36, 64, 44, 90, 480, 150};
 
     /**
      * One line of the table.
@@ -65,12 +67,12 @@ final class FindingsTable implements SessionListener {
     FindingsTable(Session session, Function<SessionState, Optional<Scene>> scenes, Consumer<Finding> onPick) {
         this.scenes = scenes;
         this.onPick = onPick;
-        table.setName("findings");
+        Grid.look(table, "findings");
+        sorter.setComparator(1, Comparator.comparing(Finding::severity)); // the gravest first
         table.setRowSorter(sorter);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        table.setFillsViewportHeight(true);
-        table.setRowHeight(Look.px(24));
-        table.setShowVerticalLines(false);
+        table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null); // nothing is typed in its cells
+        table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         table.setDefaultRenderer(Finding.class, new KindCell());
         for (int i = 0; i < WIDTHS.length; i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(WIDTHS[i]));
@@ -81,6 +83,7 @@ final class FindingsTable implements SessionListener {
         filter.getAccessibleContext().setAccessibleName(Texts.of("editor.findings.filter"));
         filter.getDocument().addDocumentListener(new Typed());
         picks();
+        sorts();
         JPanel top = Flat.clear(new FlowLayout(FlowLayout.LEFT, Look.px(8), Look.px(4)));
         top.add(filter);
         top.add(count);
@@ -112,6 +115,15 @@ final class FindingsTable implements SessionListener {
                 pick();
             }
         });
+    }
+
+    /** The number of a column sorts by it, and again the other way round. */
+    private void sorts() {
+        for (int i = 0; i < COLUMNS.length; i++) {
+            int column = i;
+            Grid.key(table, String.valueOf(i + 1), () -> sorter.toggleSortOrder(column));
+            Grid.key(table, "NUMPAD" + (i + 1), () -> sorter.toggleSortOrder(column));
+        }
     }
 
     private void pick() {
@@ -235,7 +247,7 @@ final class FindingsTable implements SessionListener {
                 case 2 -> r.sheet();
                 case 3 -> f.place().item();
                 case 4 -> Texts.title(f.title()) + ". " + Texts.title(f.message());
-                default -> f.accepted() ? Texts.of("editor.findings.accepted") : "";
+                default -> f.acceptedReason() == null ? "" : Texts.of("editor.findings.accepted", f.acceptedReason());
             };
         }
     }

@@ -151,6 +151,11 @@ final class FoldOut {
         return Optional.empty();
     }
 
+    /** What the keys do in the page that is open. */
+    String hint() {
+        return Texts.of("editor.hint.fold-" + open);
+    }
+
     boolean shows(String page) {
         return open.equals(page);
     }

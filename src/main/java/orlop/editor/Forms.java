@@ -7,13 +7,11 @@ import java.awt.Dimension;
 import java.awt.event.HierarchyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import javax.swing.text.JTextComponent;
 import orlop.drawing.Message;
 import orlop.findings.Severity;
 
@@ -52,10 +50,10 @@ final class Forms {
         }
     }
 
-    /** Begins where {@link #beginAt} says, else at the first field that can be typed in. */
+    /** Begins where {@link #beginAt} says, else at the first field. */
     static void begin(Container form) {
         if (!marked(form)) {
-            first(form).ifPresent(Forms::beginAt);
+            CanvasKeys.firstField(form).map(JComponent.class::cast).ifPresent(Forms::beginAt);
         }
     }
 
@@ -67,19 +65,6 @@ final class Forms {
             }
         }
         return false;
-    }
-
-    private static Optional<JTextComponent> first(Container in) {
-        for (Component c : in.getComponents()) {
-            if (c instanceof JTextComponent t && t.isEditable()) {
-                return Optional.of(t);
-            }
-            Optional<JTextComponent> within = c instanceof Container k ? first(k) : Optional.empty();
-            if (within.isPresent()) {
-                return within;
-            }
-        }
-        return Optional.empty();
     }
 
     /** Says below the fields why they can't be taken. */

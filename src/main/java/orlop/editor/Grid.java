@@ -3,7 +3,12 @@ package orlop.editor;
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.awt.event.ActionEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.util.EventObject;
+import javax.accessibility.Accessible;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
@@ -66,7 +71,23 @@ final class Grid {
             if (editing && getEditorComponent() instanceof JTextComponent text) {
                 text.selectAll();
             }
+            if (editing && getEditorComponent() instanceof Accessible a) {
+                a.getAccessibleContext().setAccessibleName(getColumnName(column));
+            }
             return editing;
+        }
+
+        /** Only what puts a letter in begins to change a cell: a command's key that is held for something else doesn't. */
+        @Override
+        protected boolean processKeyBinding(KeyStroke stroke, KeyEvent e, int condition, boolean pressed) {
+            putClientProperty("JTable.autoStartsEdit", types(e));
+            return super.processKeyBinding(stroke, e, condition, pressed);
+        }
+
+        static boolean types(KeyEvent e) {
+            int held = InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK | InputEvent.ALT_DOWN_MASK;
+            char c = e.getKeyChar();
+            return (e.getModifiersEx() & held) == 0 && c != KeyEvent.CHAR_UNDEFINED && !Character.isISOControl(c);
         }
     }
 
@@ -77,6 +98,16 @@ final class Grid {
         table.setShowVerticalLines(false);
         table.putClientProperty("terminateEditOnFocusLost", true);
         table.getTableHeader().setReorderingAllowed(false);
+        // F8 goes to the next finding from everywhere; a table would take it for its own heads.
+        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("F8"), "none");
+        table.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                if (table.getSelectedRow() < 0 && table.getRowCount() > 0) {
+                    table.changeSelection(0, 0, false, false); // so that it shows where the keys are
+                }
+            }
+        });
     }
 
     /** A key of the table. */

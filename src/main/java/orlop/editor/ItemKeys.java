@@ -1,8 +1,10 @@
 package orlop.editor;
 
+import java.awt.geom.Point2D;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.Session;
 import orlop.drawing.Drawing;
 import orlop.layout.Rect;
@@ -16,6 +18,7 @@ import orlop.scene.SceneItem;
 final class ItemKeys {
     private final SheetCanvas canvas;
     private final Session session;
+    private @Nullable Rect place;
 
     ItemKeys(SheetCanvas canvas) {
         this.canvas = canvas;
@@ -78,7 +81,7 @@ final class ItemKeys {
                 .filter(i -> i.subject().equals(last))
                 .findFirst()
                 .map(SceneItem::bounds)
-                .orElseGet(this::middle);
+                .orElseGet(this::lastPlace);
         if (last.isEmpty()) {
             others.stream()
                     .min(java.util.Comparator.comparingDouble(i -> i.bounds().distance(from.centreX(), from.centreY())))
@@ -96,8 +99,16 @@ final class ItemKeys {
         }
     }
 
-    private Rect middle() {
-        var p = canvas.viewport().toSheet(canvas.getWidth() / 2.0, canvas.getHeight() / 2.0);
+    /** Where the keys were last, if that is seen; else the middle of what is seen. */
+    private Rect lastPlace() {
+        Rect was = place;
+        if (was != null) {
+            Point2D px = canvas.viewport().toView(was.centreX(), was.centreY());
+            if (canvas.contains((int) px.getX(), (int) px.getY())) {
+                return was;
+            }
+        }
+        Point2D p = canvas.viewport().toSheet(canvas.getWidth() / 2.0, canvas.getHeight() / 2.0);
         return Rect.of(p.getX(), p.getY(), 0, 0);
     }
 
@@ -105,6 +116,10 @@ final class ItemKeys {
         Set<String> selection = new LinkedHashSet<>(add ? session.state().selection() : List.of());
         selection.add(id);
         session.select(selection);
+        canvas.scene()
+                .flatMap(s ->
+                        s.items().stream().filter(i -> i.subject().equals(id)).findFirst())
+                .ifPresent(i -> place = i.bounds());
         reveal(canvas, id);
     }
 

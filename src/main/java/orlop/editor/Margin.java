@@ -300,7 +300,8 @@ final class Margin implements SessionListener {
 
     /** The first field of the card; empty if there is none. */
     Optional<Component> cardFocus() {
-        return CanvasKeys.firstField(cardPlace);
+        Card c = card;
+        return c != null ? c.first() : CanvasKeys.firstField(cardPlace);
     }
 
     /** The note of the finding that is pointed at, else the first; empty if there is none. */

@@ -62,8 +62,8 @@ final class Menus {
         m.checks(CommandId.SHOW_PATH, CommandId.SHOW_WORKING, CommandId.SHOW_FINDINGS, CommandId.SHOW_CONDITIONS);
         m.checks(CommandId.SHOW_REGISTER, null, CommandId.DARK);
         m.fill(m.last(), null, CommandId.NEXT_PART, CommandId.PREVIOUS_PART);
-        m.menu("check", CommandId.NEXT_FINDING, CommandId.PREVIOUS_FINDING, CommandId.CURE, CommandId.ACCEPT, null);
-        m.fill(m.last(), CommandId.CHECK_AGAIN);
+        m.menu("check", CommandId.NEXT_FINDING, CommandId.PREVIOUS_FINDING, CommandId.CURE, CommandId.ACCEPT);
+        m.fill(m.last(), CommandId.WITHDRAW, null, CommandId.CHECK_AGAIN);
         m.menu("vessel", CommandId.VESSEL, CommandId.SYSTEMS, null, CommandId.NEW_CONDITION);
         m.fill(m.last(), CommandId.COPY_CONDITION, CommandId.RENAME_CONDITION, CommandId.DELETE_CONDITION);
         m.fill(m.last(), CommandId.NEXT_CONDITION, CommandId.PREVIOUS_CONDITION);

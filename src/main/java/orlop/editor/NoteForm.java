@@ -1,17 +1,17 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.awt.Window;
-import java.awt.event.WindowAdapter;
-import java.awt.event.WindowEvent;
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
-import javax.swing.event.AncestorEvent;
-import javax.swing.event.AncestorListener;
 import orlop.desk.Measure;
 import orlop.desk.NumberInput;
 
@@ -27,7 +27,9 @@ final class NoteForm {
         text.getAccessibleContext().setAccessibleName(Texts.of("editor.form.words"));
         text.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null); // Tab goes on
         text.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
-        text.addAncestorListener(new Focus());
+        text.getInputMap().put(KeyStroke.getKeyStroke("ctrl ENTER"), "agree"); // Enter alone begins a line
+        text.getInputMap().put(KeyStroke.getKeyStroke("meta ENTER"), "agree");
+        text.getActionMap().put("agree", new Agree());
         JPanel top = Flat.clear(new BorderLayout());
         top.add(new JScrollPane(text));
         page.add(top);
@@ -48,26 +50,17 @@ final class NoteForm {
         return NumberInput.read(height.getText(), Measure.MILLIMETRE) instanceof NumberInput.Value v ? v.value() : 0;
     }
 
-    /** Puts the cursor into the words when their box first has the keyboard; by itself it goes to the button. */
-    private static final class Focus implements AncestorListener {
+    /** Presses the button that Enter presses elsewhere. */
+    private static final class Agree extends AbstractAction {
+        private static final long serialVersionUID = 1L;
+
         @Override
-        public void ancestorAdded(AncestorEvent e) {
-            Window box = SwingUtilities.getWindowAncestor(e.getComponent());
-            if (box != null) {
-                box.addWindowFocusListener(new WindowAdapter() {
-                    @Override
-                    public void windowGainedFocus(WindowEvent w) {
-                        e.getComponent().requestFocusInWindow();
-                        box.removeWindowFocusListener(this);
-                    }
-                });
+        public void actionPerformed(ActionEvent e) {
+            JButton agree =
+                    SwingUtilities.getRootPane((Component) e.getSource()).getDefaultButton();
+            if (agree != null) {
+                agree.doClick();
             }
         }
-
-        @Override
-        public void ancestorRemoved(AncestorEvent e) {}
-
-        @Override
-        public void ancestorMoved(AncestorEvent e) {}
     }
 }

@@ -23,7 +23,16 @@ final class NoteTool implements Tool {
     NoteTool(SheetCanvas canvas, Placer placer) {
         this.canvas = canvas;
         this.placer = placer;
-        canvas.hint(Texts.of("editor.hint.note"));
+        canvas.hint(hint());
+    }
+
+    private String hint() {
+        return Texts.of(canvas.byKeys() ? "editor.hint.note-keys" : "editor.hint.note");
+    }
+
+    @Override
+    public boolean placing() {
+        return true;
     }
 
     @Override
@@ -39,7 +48,7 @@ final class NoteTool implements Tool {
     @Override
     public void moved(Spot spot) {
         at = spot;
-        canvas.hint(Texts.of("editor.hint.note"));
+        canvas.hint(hint());
         canvas.repaint();
     }
 

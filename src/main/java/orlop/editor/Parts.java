@@ -18,7 +18,7 @@ import javax.swing.SwingUtilities;
  * brought into sight, and the status line says what they do there.
  */
 final class Parts {
-    private record Part(JComponent within, Supplier<Optional<Component>> focus, String hint) {}
+    private record Part(JComponent within, Supplier<Optional<Component>> focus, Supplier<String> hint) {}
 
     private static final String OWNER = "permanentFocusOwner";
 
@@ -33,7 +33,7 @@ final class Parts {
     Parts(JComponent window, SheetCanvas canvas, Consumer<String> hints) {
         this.canvas = canvas;
         this.hints = hints;
-        parts.add(new Part(canvas, () -> Optional.of(canvas), ""));
+        parts.add(new Part(canvas, () -> Optional.of(canvas), () -> ""));
         PropertyChangeListener watch = e -> {
             if (e.getNewValue() instanceof JComponent c && SwingUtilities.isDescendingFrom(c, window)) {
                 came(c);
@@ -53,7 +53,7 @@ final class Parts {
      * @param focus what gets the keys; empty while there is nothing in it
      * @param hint what the keys do there
      */
-    void add(JComponent within, Supplier<Optional<Component>> focus, String hint) {
+    void add(JComponent within, Supplier<Optional<Component>> focus, Supplier<String> hint) {
         parts.add(new Part(within, focus, hint));
     }
 
@@ -89,7 +89,7 @@ final class Parts {
         }
         int i = index(c);
         if (i > 0) {
-            hints.accept(parts.get(i).hint());
+            hints.accept(parts.get(i).hint().get());
         } else if (!canvas.busy()) {
             hints.accept("");
         }

@@ -7,6 +7,7 @@ import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
@@ -14,7 +15,9 @@ import java.awt.geom.Line2D;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.AbstractAction;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.PathProfile;
 import orlop.desk.Same;
@@ -29,6 +32,7 @@ final class PathView extends JPanel implements SessionListener {
     private static final double LEAST_SPAN = 0.06; // of the nominal voltage: a small drop looks small
 
     private transient @Nullable PathProfile profile;
+    private transient PathProfile.@Nullable Station station;
 
     PathView(Session session) {
         setName("path");
@@ -48,8 +52,40 @@ final class PathView extends JPanel implements SessionListener {
                 setCursor(Cursor.getPredefinedCursor(at.isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
             }
         };
+        setFocusable(true);
+        Ring.follow(this);
+        key("RIGHT", session, 1);
+        key("LEFT", session, -1);
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
+    }
+
+    /** Goes to the next station of the path, or the one before, and selects it: it stays in sight on the sheet. */
+    private void key(String key, Session session, int by) {
+        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
+        getActionMap().put(key, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                PathProfile p = profile;
+                if (p != null) {
+                    int now = chosen(p, session.state());
+                    int last = p.stations().size() - 1;
+                    int to = now < 0 ? (by > 0 ? 0 : last) : Math.max(0, Math.min(last, now + by));
+                    session.select(Set.of(p.stations().get(to).item()));
+                }
+            }
+        });
+    }
+
+    private static int chosen(PathProfile p, SessionState s) {
+        for (int i = 0; i < p.stations().size(); i++) {
+            if (s.selection().contains(p.stations().get(i).item())) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private static String words(PathProfile.Station s) {
@@ -80,7 +116,11 @@ final class PathView extends JPanel implements SessionListener {
         } else if (profile.stations().stream().noneMatch(t -> s.selection().contains(t.item()))) {
             profile = null; // a station that was clicked leaves the path in sight
         }
+        PathProfile now = profile;
+        int at = now == null ? -1 : chosen(now, s);
+        station = now == null || at < 0 ? null : now.stations().get(at);
         getAccessibleContext().setAccessibleName(title());
+        getAccessibleContext().setAccessibleDescription(station == null ? "" : words(station));
         repaint();
     }
 
@@ -177,6 +217,7 @@ final class PathView extends JPanel implements SessionListener {
         g.drawString(title(), Look.px(14), Look.px(20));
         frame().ifPresent(f -> paint(g, f));
         g.dispose();
+        Ring.paint(this, graphics);
     }
 
     private void paint(Graphics2D g, Frame f) {
@@ -193,6 +234,24 @@ final class PathView extends JPanel implements SessionListener {
         }
         tags(g, f, line);
         ends(g, f);
+        here(g, f);
+    }
+
+    /** The station that is selected, with its voltages. */
+    private void here(Graphics2D g, Frame f) {
+        PathProfile.Station s = station;
+        if (s != null) {
+            double r = Look.px(6);
+            double x = f.x(s.cable() ? (s.fromM() + s.toM()) / 2 : s.toM());
+            double y = f.y(s.cable() ? (s.fromV() + s.toV()) / 2 : s.toV());
+            g.setColor(Look.accent());
+            g.setStroke(new BasicStroke(Look.px(2)));
+            g.draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
+            String words = words(s);
+            g.setColor(Look.text());
+            int width = g.getFontMetrics().stringWidth(words);
+            g.drawString(words, Math.max(Look.px(14), getWidth() - Look.px(14) - width), Look.px(34));
+        }
     }
 
     private void limit(Graphics2D g, Frame f) {

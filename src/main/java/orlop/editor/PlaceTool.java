@@ -58,6 +58,11 @@ final class PlaceTool implements Tool {
     }
 
     @Override
+    public boolean placing() {
+        return true;
+    }
+
+    @Override
     public void pressed(Spot spot) {
         moved(spot);
     }

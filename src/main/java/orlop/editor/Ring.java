@@ -5,11 +5,15 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.Action;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JToggleButton;
+import javax.swing.border.Border;
 
 /** The ring around what has the keys, for parts to which the look gives none. */
 final class Ring {
@@ -34,6 +38,33 @@ final class Ring {
         double at = in + width / 2;
         g.draw(new RoundRectangle2D.Double(at, at, c.getWidth() - 2 * at, c.getHeight() - 2 * at, arc, arc));
         g.dispose();
+    }
+
+    /**
+     * The ring around the cell of a table.
+     *
+     * @param left how far the words stand from the left edge
+     */
+    static Border cell(int left) {
+        int width = Look.px(2);
+        return BorderFactory.createCompoundBorder(
+                BorderFactory.createLineBorder(Look.accent(), width),
+                BorderFactory.createEmptyBorder(0, Look.px(left) - width, 0, Look.px(4)));
+    }
+
+    /** Has a component painted anew when the keys come to it or leave it. */
+    static void follow(JComponent c) {
+        c.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                c.repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                c.repaint();
+            }
+        });
     }
 
     /** A button without an edge; the ring shows where the keys are. */

@@ -4,8 +4,6 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -61,17 +59,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         setPreferredSize(new Dimension(900, 600));
         setMinimumSize(new Dimension(200, 150));
         CanvasMouse.install(this);
-        addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusGained(FocusEvent e) {
-                repaint(); // with the ring around it
-            }
-
-            @Override
-            public void focusLost(FocusEvent e) {
-                repaint();
-            }
-        });
+        Ring.follow(this);
         session.listen(this);
         pointing.listen(this::repaint);
     }
@@ -132,9 +120,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
                 .orElseGet(() -> Spot.of(getWidth() / 2, getHeight() / 2, viewport)));
     }
 
-    /** @param text what can be done now; "" for what can always be done */
+    /** @param text what can be done now; "" for what can be done at rest */
     void hint(String text) {
-        hints.accept(text.isEmpty() ? KeyHints.atRest(session.state(), byKeys) : text);
+        hints.accept(text);
     }
 
     Session session() {

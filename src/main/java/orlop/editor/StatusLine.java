@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.awt.BorderLayout;
 import java.awt.Insets;
+import java.util.function.Supplier;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import orlop.desk.Same;
@@ -10,16 +11,19 @@ import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
 import orlop.drawing.Message;
 
-/** The line at the foot: what the mouse can do where it is; or what has just been done or refused. */
+/** The line at the foot: what the mouse or the keys can do where they are; or what has just been done or refused. */
 final class StatusLine implements SessionListener {
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final JLabel left = Flat.label(" ", Look::quiet, false);
     private final JLabel right = Flat.label(" ", Look::quiet, false);
+    private final Supplier<String> rest;
     private String hint = "";
 
-    StatusLine(Session session) {
+    /** @param rest what can be done while nothing is being done */
+    StatusLine(Session session, Supplier<String> rest) {
+        this.rest = rest;
         left.setName("status");
-        left.setText(Texts.of("editor.hint.rest"));
+        left.setText(rest.get());
         right.setText(Texts.of("editor.caution.short"));
         left.setMinimumSize(new java.awt.Dimension(0, 0));
         panel.add(left, BorderLayout.CENTER);
@@ -33,8 +37,12 @@ final class StatusLine implements SessionListener {
     }
 
     void hint(String text) {
-        hint = text.isEmpty() ? Texts.of("editor.hint.rest") : text;
-        left.setText(hint);
+        hint = text;
+        left.setText(shown());
+    }
+
+    private String shown() {
+        return hint.isEmpty() ? rest.get() : hint;
     }
 
     @Override
@@ -43,7 +51,7 @@ final class StatusLine implements SessionListener {
         if (notice != null && !Same.object(notice, before.notice())) { // said again, it is shown again
             left.setText(Texts.title(notice));
         } else if (notice == null && before.notice() != null) {
-            left.setText(hint.isEmpty() ? Texts.of("editor.hint.rest") : hint);
+            left.setText(shown());
         }
     }
 }

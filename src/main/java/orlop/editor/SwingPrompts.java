@@ -9,6 +9,8 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import org.jspecify.annotations.Nullable;
 
@@ -141,8 +143,14 @@ final class SwingPrompts implements Prompts {
 
     @Override
     public Optional<String> line(String title, String label, String initial) {
-        Object typed = JOptionPane.showInputDialog(owner, label, title, JOptionPane.PLAIN_MESSAGE, null, null, initial);
-        return Optional.ofNullable((String) typed).map(String::strip);
+        JPanel page = Forms.page();
+        page.add(new WrapText(label, Look::text, Look::font));
+        JTextField field = new JTextField(initial);
+        field.setName("line");
+        field.getAccessibleContext().setAccessibleName(label);
+        field.selectAll(); // what is typed takes the place of what is offered
+        page.add(field);
+        return form(title, page) ? Optional.of(field.getText().strip()) : Optional.empty();
     }
 
     @Override

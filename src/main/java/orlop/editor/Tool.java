@@ -12,6 +12,11 @@ interface Tool {
 
     void moved(Spot at);
 
+    /** Whether it sets something down at a place, which keys can choose as well as the mouse. */
+    default boolean placing() {
+        return false;
+    }
+
     /** Everything is to be as it was before the tool began. */
     void backOut();
 

@@ -15,6 +15,7 @@ import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
+import orlop.drawing.Message;
 import orlop.findings.Finding;
 
 /** All that lies within a window, put together. It needs no screen: a test can paint it into an image. */
@@ -115,11 +116,11 @@ final class Workbench {
         });
         FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> fold(page)));
         Parts parts = new Parts(panel, canvas, canvas::hint);
-        parts.add(margin.cardPlace(), margin::cardFocus, Texts.of("editor.hint.part-card"));
-        parts.add(margin.notes(), margin::notesFocus, Texts.of("editor.hint.part-notes"));
-        parts.add(foldOut.panel(), foldOut::focus, Texts.of("editor.hint.part-fold"));
-        parts.add(strip, conditions::focus, Texts.of("editor.hint.part-conditions"));
-        parts.add(locker.rail(), locker::focus, Texts.of("editor.hint.part-locker"));
+        parts.add(margin.cardPlace(), margin::cardFocus, () -> Texts.of("editor.hint.part-card"));
+        parts.add(margin.notes(), margin::notesFocus, () -> Texts.of("editor.hint.part-notes"));
+        parts.add(foldOut.panel(), foldOut::focus, foldOut::hint);
+        parts.add(strip, conditions::focus, () -> Texts.of("editor.hint.part-conditions"));
+        parts.add(locker.rail(), locker::focus, () -> Texts.of("editor.hint.part-locker"));
         commands.add(CommandId.NEXT_PART, () -> parts.go(1));
         commands.add(CommandId.PREVIOUS_PART, () -> parts.go(-1));
         foldOut.onFold(() -> {
@@ -132,7 +133,8 @@ final class Workbench {
             throw new IllegalStateException("a command has no body");
         }
         commands.bind(panel);
-        new CanvasKeys(canvas, edits, margin.panel());
+        commands.onRefused(why -> session.say(Message.of("editor.say.refused", why)));
+        new CanvasKeys(canvas, edits, margin::cardFocus);
         key("shift F10", canvas::menuByKey);
         key("CONTEXT_MENU", canvas::menuByKey);
         lay(settings);
@@ -183,7 +185,7 @@ final class Workbench {
         middle.add(new SheetStrip(session, canvas, () -> foldOut.open("register")).panel(), BorderLayout.NORTH);
         middle.add(canvas, BorderLayout.CENTER);
         middle.add(foldOut.panel(), BorderLayout.SOUTH);
-        StatusLine status = new StatusLine(session);
+        StatusLine status = new StatusLine(session, () -> KeyHints.atRest(session.state(), canvas.byKeys()));
         canvas.onHint(status::hint);
         JPanel below = Flat.panel(new BorderLayout(), Look::strip);
         below.add(locker.rail(), BorderLayout.WEST);

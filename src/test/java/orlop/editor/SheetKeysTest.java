@@ -18,6 +18,7 @@ import orlop.drawing.Kind;
 import orlop.drawing.Nature;
 import orlop.drawing.Place;
 import orlop.drawing.TerminalRef;
+import orlop.findings.Finding;
 
 /** What the keys do on the sheet, without a screen. */
 @Timeout(60)
@@ -199,5 +200,74 @@ class SheetKeysTest extends OnBench {
         assertThat(all).isGreaterThan(1);
         assertThat(met.subList(0, all)).isSorted();
         assertThat(met.get(all)).as("and round again").isEqualTo(met.get(0));
+    }
+
+    @Test
+    void after_a_finding_is_cured_the_next_one_is_the_one_that_took_its_number() throws Exception {
+        while (on.bench().pointing().finding() == null
+                || on.bench().pointing().finding().cure() == null) {
+            on.run(CommandId.NEXT_FINDING);
+        }
+        int cured = label();
+        on.run(CommandId.CURE);
+        on.run(CommandId.NEXT_FINDING);
+
+        assertThat(label()).isEqualTo(cured);
+    }
+
+    private int label() {
+        return FindingPlaces.ofSheet(
+                        on.session().state(), on.bench().canvas().scene().orElseThrow())
+                .stream()
+                .filter(n -> n.finding().equals(on.bench().pointing().finding()))
+                .findFirst()
+                .orElseThrow()
+                .label();
+    }
+
+    @Test
+    void a_finding_that_somebody_lives_with_can_be_opened_again() throws Exception {
+        on.run(CommandId.NEXT_FINDING);
+        Finding first = Objects.requireNonNull(on.bench().pointing().finding());
+        on.answers().line = "the yard knows";
+        on.run(CommandId.ACCEPT);
+        Finding lived = same(first);
+        HeadlessBench.onUi(() -> on.bench().pointing().at(lived));
+        assertThat(lived.acceptedReason()).isEqualTo("the yard knows");
+
+        on.run(CommandId.WITHDRAW);
+
+        assertThat(same(first).accepted()).isFalse();
+        assertThat(drawing().accepted()).isEqualTo(start.accepted());
+    }
+
+    private Finding same(Finding f) {
+        return Objects.requireNonNull(on.session().state().review()).findings().stream()
+                .filter(g -> g.rule().equals(f.rule()) && g.place().equals(f.place()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_key_that_can_do_nothing_now_says_why() throws Exception {
+        select();
+        HeadlessBench.onUi(
+                () -> Objects.requireNonNull(on.bench().panel().getActionMap().get(CommandId.RENAME))
+                        .actionPerformed(new ActionEvent(on.bench().panel(), ActionEvent.ACTION_PERFORMED, "")));
+
+        assertThat(said()).contains(Texts.of("editor.why.rename"));
+    }
+
+    @Test
+    void a_device_that_is_deleted_leaves_the_healed_cable_selected_and_comes_back_selected() throws Exception {
+        select("FC1");
+        on.run(CommandId.DELETE);
+        String healed = on.session().state().soleSelection().orElseThrow();
+        assertThat(drawing().cables().contains(healed)).isTrue();
+        select();
+        on.run(CommandId.UNDO);
+
+        assertThat(on.session().state().selection()).contains("FC1");
+        assertThat(drawing()).isEqualTo(start);
     }
 }
