@@ -123,7 +123,7 @@ abstract class FieldRow {
     }
 
     /** A record refuses by the names that stand in the file; a person knows the label. */
-    private static Message spoken(Message m) {
+    static Message spoken(Message m) {
         if (m.key().startsWith("drawing.range.")
                 && !m.arguments().isEmpty()
                 && m.arguments().get(0) instanceof String f) {
