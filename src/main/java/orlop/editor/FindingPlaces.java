@@ -59,7 +59,10 @@ final class FindingPlaces {
     static List<Numbered> acceptedOfSheet(SessionState s, Scene scene) {
         return withAccepted(s).stream()
                 .filter(n -> n.finding().accepted())
-                .filter(n -> sheet(s.drawing(), n.finding()).equals(s.sheet()))
+                .filter(n -> {
+                    String sheet = sheet(s.drawing(), n.finding());
+                    return sheet.equals(s.sheet()) || sheet.isEmpty();
+                })
                 .map(n -> new Numbered(
                         n.number(), n.finding(), scene.findingNumber(n.number()).orElse(n.number())))
                 .sorted(Comparator.comparingInt(Numbered::label))

@@ -220,10 +220,12 @@ final class Margin implements SessionListener {
                 .map(scene -> FindingPlaces.acceptedOfSheet(s, scene))
                 .orElse(List.of());
         if (s.review() != null && here.isEmpty()) {
-            String none = accepted.isEmpty() ? "editor.notes.none" : "editor.notes.none-open";
-            notes.add(new WrapText(Texts.of(none), Look::quiet, Look::font));
+            notes.add(new WrapText(Texts.of("editor.notes.none"), Look::quiet, Look::font));
         }
         here.forEach(this::addNote);
+        if (!accepted.isEmpty()) {
+            notes.add(new WrapText(Texts.of("editor.notes.accepted", accepted.size()), Look::quiet, Look::font));
+        }
         accepted.forEach(this::addNote);
         if (elsewhere > 0) {
             notes.add(new WrapText(Texts.of("editor.notes.elsewhere", elsewhere), Look::quiet, Look::font));
