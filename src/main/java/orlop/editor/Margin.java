@@ -329,7 +329,8 @@ final class Margin implements SessionListener {
         Finding f = pointing.finding();
         for (NoteView v : noteViews) {
             boolean lit = f != null && v.numbered().finding().equals(f);
-            if (lit) { // after what has been shown above it has found its height
+            if (lit && !v.under()) { // nothing moves away from under the mouse; after what has been shown above it
+                // has found its height
                 SwingUtilities.invokeLater(() -> {
                     if (v.getParent() != null && !v.getVisibleRect().equals(new Rectangle(v.getSize()))) {
                         panel.validate();

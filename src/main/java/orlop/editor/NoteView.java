@@ -44,6 +44,7 @@ final class NoteView extends JPanel {
 
     private final transient FindingPlaces.Numbered numbered;
     private final transient Pointing pointing;
+    private boolean under;
 
     NoteView(FindingPlaces.Numbered numbered, int width, Pointing pointing, Deeds deeds) {
         this.numbered = numbered;
@@ -67,12 +68,14 @@ final class NoteView extends JPanel {
         MouseAdapter mouse = new MouseAdapter() {
             @Override
             public void mouseEntered(MouseEvent e) {
+                under = true;
                 pointing.at(f);
             }
 
             @Override
             public void mouseExited(MouseEvent e) {
                 if (!contains(e.getPoint())) {
+                    under = false;
                     pointing.at(null);
                 }
             }
@@ -288,6 +291,11 @@ final class NoteView extends JPanel {
         }
         b.getAccessibleContext().setAccessibleName(words);
         return b;
+    }
+
+    /** Whether the mouse is over it. */
+    boolean under() {
+        return under;
     }
 
     FindingPlaces.Numbered numbered() {

@@ -100,6 +100,23 @@ class AcceptingTest extends OnBench {
         });
     }
 
+    @Test
+    void a_note_that_is_not_wholly_in_sight_does_not_move_away_from_under_the_mouse() throws Exception {
+        javax.swing.JScrollBar[] bar = {null};
+        HeadlessBench.onUi(() -> {
+            on.paint();
+            bar[0] = FormParts.find(on.named("margin").orElseThrow(), javax.swing.JScrollPane.class)
+                    .getVerticalScrollBar();
+            bar[0].setValue(120);
+            NoteView note = (NoteView) on.named("note." + first().number()).orElseThrow();
+            note.dispatchEvent(new java.awt.event.MouseEvent(
+                    note, java.awt.event.MouseEvent.MOUSE_ENTERED, 0, 0, 30, note.getHeight() - 4, 0, false, 0));
+            assertThat(note.under()).isTrue();
+        });
+        HeadlessBench.onUi(() -> {});
+        HeadlessBench.onUi(() -> assertThat(bar[0].getValue()).isEqualTo(120));
+    }
+
     private static String words(java.awt.Container in) {
         StringBuilder s = new StringBuilder();
         for (java.awt.Component c : in.getComponents()) {

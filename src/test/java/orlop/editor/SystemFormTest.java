@@ -53,7 +53,8 @@ class SystemFormTest extends OnBench {
         fill(form -> {
             fresh(form);
             type(form, "system", "120");
-            box(form, "nature").setSelectedIndex(Nature.AC1.ordinal());
+            box(form, "nature")
+                    .setSelectedIndex(java.util.List.of(Nature.values()).indexOf(Nature.AC1));
             type(form, "volts", "120");
             type(form, "frequency", "60 Hz");
             box(form, "earthing").setSelectedIndex(2);
