@@ -53,7 +53,7 @@ final class ConditionCard extends JToggleButton {
 
     @Override
     public Dimension getPreferredSize() {
-        boolean slim = low || figures.isEmpty() && dangers + defects == 0;
+        boolean slim = low || (figures.isEmpty() && dangers + defects == 0);
         int marks = (dangers > 0 ? Look.px(MARK) : 0) + (defects > 0 ? Look.px(MARK) : 0);
         int text = getFontMetrics(Look.bold()).stringWidth(getText()) + Look.px(26) + marks;
         int first =

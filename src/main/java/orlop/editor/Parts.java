@@ -23,6 +23,7 @@ final class Parts {
     private static final String OWNER = "permanentFocusOwner";
 
     private final List<Part> parts = new ArrayList<>();
+    private int last = -1;
     private final SheetCanvas canvas;
     private final Consumer<String> hints;
     private final Runnable rest;
@@ -95,9 +96,11 @@ final class Parts {
             c.scrollRectToVisible(new java.awt.Rectangle(-rim, -rim, c.getWidth() + 2 * rim, c.getHeight() + 2 * rim));
         }
         int i = index(c);
-        if (i > 0) {
+        boolean other = i != last;
+        last = i;
+        if (i > 0 && other) { // within a part what has just been said or refused stays readable
             hints.accept(parts.get(i).hint().get());
-        } else if (!canvas.busy()) {
+        } else if (i <= 0 && !canvas.busy()) {
             rest.run();
         }
     }

@@ -95,9 +95,6 @@ final class Workbench {
         canvas.onMenu(menus::open);
         ConditionsStrip conditions = new ConditionsStrip(session);
         this.strip = conditions.panel();
-        this.foldOut = new FoldOut(settings, pages());
-        this.room = new GivingWay(panel, margin, foldOut, conditions);
-        new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, room, settings).addTo(commands);
         new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
         checks.addTo(commands);
         VesselCommands vessel = new VesselCommands(session, prompts);
@@ -115,6 +112,10 @@ final class Workbench {
         new HelpCommands(prompts, all).addTo(commands);
         this.finds = new FindCommands(session, canvas, all, margin::show);
         finds.addTo(commands);
+        // Pages have buttons of commands, and one that was open is made here.
+        this.foldOut = new FoldOut(settings, pages());
+        this.room = new GivingWay(panel, margin, foldOut, conditions);
+        new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, room, settings).addTo(commands);
         margin.onWanted(room::card);
         margin.onWorking(figure -> {
             room.page();
