@@ -54,6 +54,9 @@ final class FindCommands {
                 show(h.item(), h.sheet());
             } else {
                 onFinding.accept(f);
+                canvas.scene()
+                        .flatMap(s -> FindingPlaces.bounds(session.state(), s, f))
+                        .ifPresent(canvas::bringNear);
             }
         });
     }
@@ -64,7 +67,7 @@ final class FindCommands {
         canvas.scene()
                 .flatMap(s ->
                         s.items().stream().filter(i -> i.subject().equals(id)).findFirst())
-                .ifPresent(i -> canvas.reveal(i.bounds()));
+                .ifPresent(i -> canvas.bringNear(i.bounds()));
         canvas.requestFocusInWindow();
     }
 }

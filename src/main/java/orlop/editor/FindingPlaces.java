@@ -55,6 +55,18 @@ final class FindingPlaces {
         return all;
     }
 
+    /** How many findings of the sheet that is shown somebody lives with. */
+    static int acceptedOfSheet(SessionState s) {
+        Review r = s.review();
+        return r == null
+                ? 0
+                : (int) r.findings().stream()
+                        .filter(Finding::accepted)
+                        .map(f -> sheet(s.drawing(), f))
+                        .filter(sheet -> sheet.equals(s.sheet()) || sheet.isEmpty())
+                        .count();
+    }
+
     /** All findings that nobody lives with. */
     static List<Numbered> all(SessionState s) {
         List<Numbered> all = new ArrayList<>();

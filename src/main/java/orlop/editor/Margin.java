@@ -213,6 +213,10 @@ final class Margin implements SessionListener {
             noteViews.add(v);
             notes.add(v);
         }
+        int accepted = FindingPlaces.acceptedOfSheet(s);
+        if (accepted > 0) {
+            notes.add(new WrapText(Texts.of("editor.notes.accepted", accepted), Look::quiet, Look::font));
+        }
         if (elsewhere > 0) {
             notes.add(new WrapText(Texts.of("editor.notes.elsewhere", elsewhere), Look::quiet, Look::font));
         }

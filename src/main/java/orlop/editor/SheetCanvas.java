@@ -265,6 +265,15 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         }
     }
 
+    /** As {@link #reveal}, and so near that its texts can be read. */
+    void bringNear(Rect r) {
+        if (viewport.legible()) {
+            reveal(r);
+        } else {
+            view(Viewport.around(r.centreX(), r.centreY(), Viewport.FULL_SIZE, getWidth(), getHeight()));
+        }
+    }
+
     @Override
     @SuppressWarnings("deprecation") // the one hook that hears of every change of size before painting
     public void reshape(int x, int y, int w, int h) {

@@ -14,6 +14,7 @@ record Viewport(double pxPerMm, double xPx, double yPx) {
     /** A screen of 96 pixels per inch shows the sheet in its own size at this scale. */
     static final double FULL_SIZE = 96 / 25.4;
 
+    private static final double LEAST_LETTER_PX = 3;
     private static final double LEAST = 0.2;
     private static final double MOST = 60;
 
@@ -27,6 +28,17 @@ record Viewport(double pxPerMm, double xPx, double yPx) {
         double scale = Math.min((widthPx - 2 * rim) / widthMm, (heightPx - 2 * rim) / heightMm);
         Viewport v = new Viewport(scale, 0, 0);
         return new Viewport(v.pxPerMm, (widthPx - widthMm * v.pxPerMm) / 2, (heightPx - heightMm * v.pxPerMm) / 2);
+    }
+
+    /** This place of the sheet in the middle of a canvas, at this scale. */
+    static Viewport around(double xMm, double yMm, double pxPerMm, int widthPx, int heightPx) {
+        Viewport v = new Viewport(pxPerMm, 0, 0);
+        return v.moved(widthPx / 2.0 - xMm * v.pxPerMm, heightPx / 2.0 - yMm * v.pxPerMm);
+    }
+
+    /** Whether the texts of a sheet can be guessed at: its smallest letters are 1.8 mm high. */
+    boolean legible() {
+        return pxPerMm * 1.8 >= LEAST_LETTER_PX;
     }
 
     AffineTransform toView() {

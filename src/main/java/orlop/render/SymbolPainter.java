@@ -3,6 +3,7 @@ package orlop.render;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
+import java.util.Objects;
 import orlop.symbols.Outline;
 import orlop.symbols.Symbol;
 import orlop.symbols.Turn;
@@ -27,12 +28,16 @@ public final class SymbolPainter {
         g.scale(scale, scale);
         AffineTransform upright = g.getTransform();
         g.transform(turn.transform());
-        AffineTransform turned = g.getTransform();
+        AffineTransform turned = symbol.hasUprights() ? g.getTransform() : upright;
+        Upright within = null;
         for (Outline o : symbol.outlines()) {
             Upright sign = o.upright();
-            g.setTransform(sign == null ? turned : upright);
-            if (sign != null) {
-                g.transform(sign.transform(turn));
+            if (!Objects.equals(sign, within)) {
+                g.setTransform(sign == null ? turned : upright);
+                if (sign != null) {
+                    g.transform(sign.transform(turn));
+                }
+                within = sign;
             }
             if (o.filled()) {
                 g.fill(o.shape());

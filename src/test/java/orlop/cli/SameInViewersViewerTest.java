@@ -63,6 +63,33 @@ class SameInViewersViewerTest {
         assertThat(shares).isNotEmpty();
     }
 
+    /** Components with letters and signs in all eight ways: each way is a symbol of its own in the file. */
+    @Test
+    void two_viewers_show_turned_letters_alike() throws Exception {
+        List<String> components = new ArrayList<>();
+        List<String> kinds = List.of("motor", "generator", "meter", "insulation-monitor", "neutral-earth-link");
+        for (int row = 0; row < kinds.size(); row++) {
+            for (int i = 0; i < 8; i++) {
+                components.add("""
+                        {"id": "%s%d", "kind": "%s", "sheet": "1", "at": [%d, %d], "rotationDegree": %d, "mirrored": %b,
+                         "system": "230"}""".formatted(
+                                "ABCDE".charAt(row), i, kinds.get(row), 40 + 35 * i, 35 + 35 * row, i % 4 * 90, i > 3));
+            }
+        }
+        Path file = Files.writeString(folder.resolve("turned.orlop"), """
+                {"orlop": 1, "vessel": {"name": "turned", "ruleSet": "iec60364"},
+                 "systems": [{"id": "230", "nature": "ac1", "nominalV": 230}], "sheets": [{"id": "1", "number": "001"}],
+                 "components": [%s]}""".formatted(String.join(",\n", components)));
+        Opened opened = Opened.file(file, 0);
+        Scene scene = new SheetFiles(opened, opened.study().governing(), SymbolLibrary.bundled())
+                .pages(opened.sheet(null))
+                .get(0);
+        byte[] svg = SvgExport.write(scene, Palette.LIGHT);
+
+        assertThat(new String(svg, java.nio.charset.StandardCharsets.UTF_8)).contains("\"#symbol270m-meter\"");
+        assertThat(share(scene, svg)).isLessThan(LIMIT);
+    }
+
     /** Two shifted texts must not pass: else the limit would say nothing. */
     @Test
     void a_sheet_whose_texts_are_moved_by_a_letter_is_seen_to_differ() throws Exception {

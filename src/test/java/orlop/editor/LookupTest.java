@@ -94,6 +94,44 @@ class LookupTest {
     }
 
     @Test
+    void what_is_found_comes_so_near_that_it_can_be_read() throws Exception {
+        SheetCanvas canvas = on.bench().canvas();
+        HeadlessBench.onUi(() -> canvas.view(Viewport.fitting(3_000, 3_000, canvas.getWidth(), canvas.getHeight())));
+        assertThat(canvas.viewport().legible()).isFalse();
+        Lookup items = on.bench().finds().items();
+        on.run(CommandId.FIND);
+        typed(items, "bilge");
+
+        HeadlessBench.onUi(items::take);
+
+        assertThat(canvas.viewport().legible()).isTrue();
+        var at = on.session()
+                .state()
+                .drawing()
+                .components()
+                .require("MA2")
+                .place()
+                .at();
+        assertThat(canvas.viewport()
+                        .toView(at.xMm(), at.yMm())
+                        .distance(canvas.getWidth() / 2.0, canvas.getHeight() / 2.0))
+                .isLessThan(60);
+    }
+
+    @Test
+    void what_is_found_and_can_be_read_already_moves_nothing() throws Exception {
+        Viewport before = on.bench().canvas().viewport();
+        assertThat(before.legible()).isTrue();
+        Lookup items = on.bench().finds().items();
+        on.run(CommandId.FIND);
+        typed(items, "bilge");
+
+        HeadlessBench.onUi(items::take);
+
+        assertThat(on.bench().canvas().viewport()).isEqualTo(before);
+    }
+
+    @Test
     void the_list_of_keys_is_made_of_the_same_lines() throws Exception {
         on.run(CommandId.KEYS);
         assertThat(on.answers().told).containsExactly(Texts.of("editor.keys.title"));
