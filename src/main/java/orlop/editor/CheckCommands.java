@@ -88,6 +88,7 @@ final class CheckCommands implements NoteView.Deeds {
             next = by > 0 ? 0 : here.size() - 1;
         }
         if (margin != null && !here.isEmpty()) {
+            margin.wanted();
             margin.show(here.get(next).finding());
             label = here.get(next).label();
             labelSheet = session.state().sheet();

@@ -47,6 +47,7 @@ final class Margin implements SessionListener {
     private @Nullable GroupCard group;
     private boolean moreOpen;
     private Consumer<Figure> onWorking = f -> {};
+    private Runnable onWanted = () -> {};
 
     Margin(Session session, SheetCanvas canvas, Pointing pointing, NoteView.Deeds deeds) {
         this.session = session;
@@ -131,6 +132,16 @@ final class Margin implements SessionListener {
         page.setLayout(new Column(inner + Look.px(14), Look.px(10)));
         panel.setPreferredSize(new Dimension(width, 200));
         panel.setMinimumSize(new Dimension(width, 100));
+    }
+
+    /** @param listener makes room for card and notes where they have had to stand aside */
+    void onWanted(Runnable listener) {
+        onWanted = listener;
+    }
+
+    /** Card and notes are to be in sight. */
+    void wanted() {
+        onWanted.run();
     }
 
     /** @param listener shows how a figure of the selected item came about */
@@ -343,6 +354,7 @@ final class Margin implements SessionListener {
 
     /** Shows the card of an item with the cursor in the field of this particular. */
     void ask(String item, String field) {
+        wanted();
         session.select(Set.of(item));
         Card c = card;
         if (c != null && !moreOpen && c.inMore(field)) {

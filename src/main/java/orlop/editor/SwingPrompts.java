@@ -162,7 +162,7 @@ final class SwingPrompts implements Prompts {
     public boolean form(String title, JComponent form) {
         Forms.begin(form);
         return JOptionPane.showConfirmDialog(
-                        owner, form, title, JOptionPane.OK_CANCEL_OPTION, JOptionPane.PLAIN_MESSAGE)
+                        owner, Forms.fitting(form), title, JOptionPane.OK_CANCEL_OPTION, JOptionPane.PLAIN_MESSAGE)
                 == JOptionPane.OK_OPTION;
     }
 

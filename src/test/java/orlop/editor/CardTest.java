@@ -107,6 +107,18 @@ class CardTest extends OnBench {
         });
     }
 
+    @Test
+    void the_card_says_of_which_condition_its_positions_are() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().showCondition("sail");
+            on.session().select(Set.of("QB1"));
+            on.session().showCondition("anchor");
+
+            assertThat(((javax.swing.JLabel) on.named("card.condition").orElseThrow()).getText())
+                    .contains("Weighing anchor");
+        });
+    }
+
     private javax.swing.JTextField field(String name) {
         return (javax.swing.JTextField) on.named(name).orElseThrow();
     }

@@ -92,4 +92,31 @@ class FoldOutTest extends OnBench {
 
         assertThat(on.session().state().selection()).hasSize(1);
     }
+
+    @Test
+    void a_window_opens_with_any_page_that_was_left_open() throws Exception {
+        for (String page : java.util.List.of("path", "working", "findings", "conditions", "register")) {
+            Settings settings = new Settings(null);
+            settings.rememberWord("fold", page);
+            HeadlessBench other = HeadlessBench.open(start, settings);
+
+            assertThat(other.named("fold-out").orElseThrow().isVisible())
+                    .as(page)
+                    .isTrue();
+            other.close();
+        }
+    }
+
+    @Test
+    void findings_are_sorted_by_their_gravity() throws Exception {
+        run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(() -> table().getActionMap().get("orlop.2").actionPerformed(null));
+        java.util.List<orlop.findings.Severity> kinds = new java.util.ArrayList<>();
+        for (int i = 0; i < table().getRowCount(); i++) {
+            kinds.add(((orlop.findings.Finding) table().getValueAt(i, 1)).severity());
+        }
+
+        assertThat(kinds).isSorted();
+        assertThat(new java.util.HashSet<>(kinds)).hasSizeGreaterThan(1);
+    }
 }
