@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import orlop.drawing.Drawing;
 import orlop.drawing.Sheet;
 import orlop.render.PdfExport;
@@ -52,16 +54,33 @@ public record SheetExport(List<String> sheets, String condition, Form form) {
      * @throws FileProblem if a file could not be written; no file is left half written
      */
     public List<Path> write(Review review, Path target) throws FileProblem {
-        Map<Path, byte[]> files = files(review, target);
+        return write(review, target, () -> false);
+    }
+
+    /**
+     * The same, unless it is given up before the first file is written.
+     *
+     * @param givenUp asked after each page
+     * @throws CancellationException if it was given up: every file is as it was
+     */
+    public List<Path> write(Review review, Path target, BooleanSupplier givenUp) throws FileProblem {
+        Map<Path, byte[]> files = files(review, target, givenUp);
+        goOn(givenUp);
         for (Map.Entry<Path, byte[]> f : files.entrySet()) {
             PlainFile.write(f.getKey(), f.getValue());
         }
         return List.copyOf(files.keySet());
     }
 
+    private static void goOn(BooleanSupplier givenUp) {
+        if (givenUp.getAsBoolean()) {
+            throw new CancellationException("the export was given up");
+        }
+    }
+
     /** The files by their names. */
-    Map<Path, byte[]> files(Review review, Path target) {
-        List<Scene> pages = pages(review);
+    private Map<Path, byte[]> files(Review review, Path target, BooleanSupplier givenUp) {
+        List<Scene> pages = pages(review, givenUp);
         Map<Path, byte[]> files = new LinkedHashMap<>();
         if (form == Form.PDF) {
             if (!pages.isEmpty()) {
@@ -70,6 +89,7 @@ public record SheetExport(List<String> sheets, String condition, Form form) {
             return files;
         }
         for (Scene s : pages) {
+            goOn(givenUp);
             byte[] bytes = form == Form.SVG
                     ? SvgExport.write(s, Palette.LIGHT, OwnSymbols.library())
                     : PngExport.write(s, Palette.LIGHT, PNG_DPI, OwnSymbols.library());
@@ -78,11 +98,12 @@ public record SheetExport(List<String> sheets, String condition, Form form) {
         return files;
     }
 
-    private List<Scene> pages(Review review) {
+    private List<Scene> pages(Review review, BooleanSupplier givenUp) {
         SceneBuilder builder = SceneBuilder.with(OwnSymbols.library());
         Drawing d = review.drawing();
         List<Scene> all = new ArrayList<>();
         for (String sheet : sheets) {
+            goOn(givenUp);
             if (d.sheets().contains(sheet)) {
                 all.addAll(
                         builder.pages(SceneRequest.paper(d, review.study().of(condition), review.findings(), sheet)));

@@ -27,6 +27,7 @@ final class Card {
     private final int width;
     private final JPanel panel;
     private final JLabel what = Flat.quiet("");
+    private final JLabel condition = Flat.quiet("");
     private final CardRows rows;
     private final JPanel results;
     private final JPanel more;
@@ -98,9 +99,8 @@ final class Card {
         rows.fill(CardField.Section.PARTICULARS, panel);
         if (rows.has(CardField.Section.CONDITION)) {
             panel.add(rule());
-            panel.add(Flat.quiet(Texts.of(
-                    "editor.card.in-condition",
-                    s.shownCondition().map(c -> c.title()).orElse(""))));
+            condition.setName("card.condition");
+            panel.add(condition);
             rows.fill(CardField.Section.CONDITION, panel);
         }
         more(moreOpen, onMore);
@@ -126,6 +126,13 @@ final class Card {
         fold.setMargin(new java.awt.Insets(Look.px(2), 0, Look.px(2), Look.px(4)));
         fold.addActionListener(e -> onMore.run());
         return fold;
+    }
+
+    /** Over the particulars that belong to the condition that is shown. */
+    static String inCondition(SessionState s) {
+        return Texts.of(
+                "editor.card.in-condition",
+                s.shownCondition().map(c -> c.title()).orElse(""));
     }
 
     private static String title(SessionState s, String item) {
@@ -165,6 +172,7 @@ final class Card {
 
     private void fill(SessionState s) {
         what.setText(what(s));
+        condition.setText(inCondition(s));
         what.setToolTipText(what.getText());
         results.removeAll();
         List<ResultRows.Row> shown = ResultRows.of(s, item);

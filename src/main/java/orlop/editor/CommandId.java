@@ -15,6 +15,7 @@ enum CommandId {
     EXPORT_SVG("menu E"),
     EXPORT_PNG("menu shift E"),
     EXPORT_SHEETS("menu alt E"),
+    GIVE_UP(null),
     PREFERENCES("menu COMMA"),
     CLOSE("menu W"),
     QUIT("menu Q"),

@@ -16,11 +16,13 @@ final class ConditionCard extends JToggleButton {
     private static final int MARK = 21;
     private static final String GAP = "   ";
     private static final int HEIGHT = 46;
+    private static final int LOW_HEIGHT = 27;
 
     private transient List<String> figures = List.of();
     private int dangers;
     private int defects;
     private boolean stale;
+    private boolean low;
 
     ConditionCard(String id, String title) {
         super(title);
@@ -29,6 +31,12 @@ final class ConditionCard extends JToggleButton {
         setBorderPainted(false);
         setFocusPainted(false);
         setRolloverEnabled(true);
+    }
+
+    /** @param on whether it is one line high, without its figures */
+    void low(boolean on) {
+        low = on;
+        revalidate();
     }
 
     void show(List<String> newFigures, int dangerCount, int defectCount, boolean old) {
@@ -45,11 +53,13 @@ final class ConditionCard extends JToggleButton {
 
     @Override
     public Dimension getPreferredSize() {
-        boolean slim = figures.isEmpty() && dangers + defects == 0;
+        boolean slim = low || (figures.isEmpty() && dangers + defects == 0);
         int marks = (dangers > 0 ? Look.px(MARK) : 0) + (defects > 0 ? Look.px(MARK) : 0);
         int text = getFontMetrics(Look.bold()).stringWidth(getText()) + Look.px(26) + marks;
-        int first = figures.isEmpty() ? 0 : getFontMetrics(Look.small()).stringWidth(figures.get(0)) + Look.px(24);
-        return new Dimension(Math.max(Math.max(Look.px(slim ? SLIM : WIDTH), text), first), Look.px(HEIGHT));
+        int first =
+                low || figures.isEmpty() ? 0 : getFontMetrics(Look.small()).stringWidth(figures.get(0)) + Look.px(24);
+        return new Dimension(
+                Math.max(Math.max(Look.px(slim ? SLIM : WIDTH), text), first), Look.px(low ? LOW_HEIGHT : HEIGHT));
     }
 
     @Override
@@ -73,7 +83,7 @@ final class ConditionCard extends JToggleButton {
         g.setFont(on ? Look.bold() : Look.font());
         g.setColor(Look.text());
         FontMetrics m = g.getFontMetrics();
-        boolean two = !figures.isEmpty();
+        boolean two = !low && !figures.isEmpty();
         int y = two ? Look.px(19) : (getHeight() + m.getAscent() - m.getDescent()) / 2;
         g.drawString(cut(getText(), m, right - x), x, y);
         if (two) {
@@ -111,7 +121,7 @@ final class ConditionCard extends JToggleButton {
         }
         int size = Look.px(17);
         SeverityIcon icon = new SeverityIcon(s, Integer.toString(n), size);
-        icon.paintIcon(this, g, right - size, Look.px(6));
+        icon.paintIcon(this, g, right - size, low ? (getHeight() - size) / 2 : Look.px(6));
         return right - size - Look.px(4);
     }
 

@@ -36,6 +36,7 @@ final class ConditionsStrip implements SessionListener {
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final JPanel row = Flat.clear(new FlowLayout());
     private final Map<String, ConditionCard> cards = new LinkedHashMap<>();
+    private boolean slim;
 
     ConditionsStrip(Session session, Blink blink) {
         this.session = session;
@@ -57,6 +58,16 @@ final class ConditionsStrip implements SessionListener {
     /** The card of the condition that is shown. */
     Optional<Component> focus() {
         return Optional.ofNullable(cards.get(session.state().condition()));
+    }
+
+    /** In a low window a card is a line. */
+    void slim(boolean on) {
+        if (slim != on) {
+            slim = on;
+            cards.values().forEach(c -> c.low(on));
+            row.revalidate();
+            row.repaint();
+        }
     }
 
     @Override
@@ -88,6 +99,7 @@ final class ConditionsStrip implements SessionListener {
     private void add(ButtonGroup group, String id, String title) {
         ConditionCard card = new ConditionCard(id, title);
         card.addActionListener(e -> session.showCondition(id));
+        card.low(slim);
         group.add(card);
         cards.put(id, card);
         if (row.getComponentCount() > 0) {

@@ -3,6 +3,7 @@ package orlop.editor;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import orlop.desk.Review;
@@ -27,6 +28,7 @@ final class ExportCommands {
     private final Executor background;
     private final Executor ui;
     private boolean busy;
+    private volatile boolean givenUp;
 
     /** Makes and writes files; says what was done. */
     @FunctionalInterface
@@ -50,6 +52,13 @@ final class ExportCommands {
         c.add(CommandId.EXPORT_SHEETS, this::exportSheets, this::ready);
         c.add(CommandId.EXPORT_SVG, () -> export(".svg"), this::ready);
         c.add(CommandId.EXPORT_PNG, () -> export(".png"), this::ready);
+        c.add(CommandId.GIVE_UP, this::giveUp, () -> busy);
+    }
+
+    /** Gives up what is being written, if anything is: its file stays as it was. Whether there was anything. */
+    boolean giveUp() {
+        givenUp = true;
+        return busy;
     }
 
     private boolean ready() {
@@ -87,7 +96,7 @@ final class ExportCommands {
 
     private void write(SheetExport export, Review review, Path to) {
         work(to, () -> {
-            List<Path> written = export.write(review, to);
+            List<Path> written = export.write(review, to, () -> givenUp);
             String first = String.valueOf(written.get(0).getFileName());
             return written.size() == 1
                     ? Message.of("editor.say.exported", first)
@@ -97,6 +106,7 @@ final class ExportCommands {
 
     private void work(Path to, Work work) {
         busy = true;
+        givenUp = false;
         session.say(Message.of("editor.say.exporting", String.valueOf(to.getFileName())));
         background.execute(() -> {
             Runnable told = told(work);
@@ -116,6 +126,8 @@ final class ExportCommands {
                 session.say(null);
                 prompts.tell(Texts.of("editor.problem.title"), FileCommands.words(e));
             };
+        } catch (CancellationException e) {
+            return () -> session.say(Message.of("editor.say.given-up"));
         } catch (RuntimeException | Error e) {
             return () -> {
                 throw e;
@@ -142,6 +154,9 @@ final class ExportCommands {
             byte[] bytes = suffix.equals(".svg")
                     ? SvgExport.write(paper.get(), Palette.LIGHT)
                     : PngExport.write(paper.get(), Palette.LIGHT, PNG_DPI);
+            if (givenUp) {
+                throw new CancellationException("the export was given up");
+            }
             PlainFile.write(file, bytes);
             return Message.of("editor.say.exported", String.valueOf(file.getFileName()));
         });

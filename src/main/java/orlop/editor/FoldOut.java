@@ -37,9 +37,11 @@ final class FoldOut {
         @Override
         public Dimension getPreferredSize() {
             Dimension wanted = super.getPreferredSize();
-            int most = getParent() == null || getParent().getHeight() == 0
+            // Its place is as high as itself: what it shares with the sheet is around that.
+            Container around = getParent() == null ? null : getParent().getParent();
+            int most = around == null || around.getHeight() == 0
                     ? wanted.height
-                    : Math.max(Look.px(LEAST), getParent().getHeight() * 3 / 5);
+                    : Math.max(Look.px(LEAST), around.getHeight() * 3 / 5);
             return new Dimension(wanted.width, Math.min(wanted.height, most));
         }
     };
@@ -106,7 +108,8 @@ final class FoldOut {
 
             @Override
             public void mouseDragged(MouseEvent e) {
-                JComponent around = (JComponent) panel.getParent();
+                Container around =
+                        panel.getParent() == null ? null : panel.getParent().getParent();
                 int most = around == null ? Integer.MAX_VALUE : around.getHeight() - Look.px(200);
                 int height = Math.max(Look.px(LEAST), Math.min(grip - e.getYOnScreen(), most));
                 panel.setPreferredSize(new Dimension(400, height));
@@ -156,6 +159,11 @@ final class FoldOut {
         return Texts.of("editor.hint.fold-" + open);
     }
 
+    /** Whether any page is. */
+    boolean open() {
+        return !open.isEmpty();
+    }
+
     boolean shows(String page) {
         return open.equals(page);
     }
@@ -186,8 +194,8 @@ final class FoldOut {
                 tab.setSelected(true);
             }
         }
-        if (panel.getParent() != null) {
-            panel.getParent().revalidate();
+        if (panel.getParent() instanceof JComponent place) {
+            place.revalidate();
         }
     }
 }

@@ -4,12 +4,17 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.HierarchyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import orlop.drawing.Message;
@@ -23,6 +28,11 @@ final class Forms {
     private static final String BEGIN = "orlop.begin";
     private static final int WIDTH = 460;
     private static final int LABEL = 190;
+
+    /** What a box has around its form: edges, and below it the buttons. */
+    private static final int AROUND = 60;
+
+    private static final int BELOW = 110;
 
     private Forms() {}
 
@@ -81,14 +91,54 @@ final class Forms {
     }
 
     static JPanel page() {
-        return Flat.clear(new Column(Look.px(WIDTH), Look.px(6)));
+        return Flat.clear(new Column(width(), Look.px(6)));
+    }
+
+    private static int width() {
+        return Math.min(Look.px(WIDTH), Screens.width() - Look.px(AROUND));
+    }
+
+    /** A form as it is, or in a frame in which it slides, where the screen is too small for it. */
+    static JComponent fitting(JComponent form) {
+        Dimension wanted = form.getPreferredSize();
+        int most = Screens.height() - Look.px(BELOW);
+        if (wanted.height <= most) {
+            return form;
+        }
+        JScrollPane scroll =
+                new JScrollPane(form, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.getVerticalScrollBar().setUnitIncrement(Look.px(18));
+        int bar = scroll.getVerticalScrollBar().getPreferredSize().width;
+        scroll.setPreferredSize(new Dimension(wanted.width + bar, Math.max(Look.px(60), most)));
+        follow(form);
+        return scroll;
+    }
+
+    /** What has the keys is brought into sight. */
+    private static void follow(Container in) {
+        for (Component c : in.getComponents()) {
+            if (c instanceof JComponent j) {
+                j.addFocusListener(new FocusAdapter() {
+                    @Override
+                    public void focusGained(FocusEvent e) {
+                        int rim = Look.px(6);
+                        j.scrollRectToVisible(
+                                new Rectangle(-rim, -rim, j.getWidth() + 2 * rim, j.getHeight() + 2 * rim));
+                    }
+                });
+                follow(j);
+            }
+        }
     }
 
     static <C extends JComponent> C line(JPanel page, String key, C editor) {
         JPanel line = Flat.clear(new BorderLayout(Look.px(8), 0));
         JLabel label = new JLabel(Texts.of(key));
         label.setLabelFor(editor);
-        label.setPreferredSize(new Dimension(Look.px(LABEL), label.getPreferredSize().height));
+        int wide = Math.min(Look.px(LABEL), width() * 2 / 5);
+        label.setPreferredSize(new Dimension(wide, label.getPreferredSize().height));
+        label.setToolTipText(label.getText());
         editor.getAccessibleContext().setAccessibleName(label.getText());
         editor.setName("form." + key.substring(key.lastIndexOf('.') + 1));
         line.add(label, BorderLayout.WEST);

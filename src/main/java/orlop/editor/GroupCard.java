@@ -22,6 +22,7 @@ final class GroupCard {
     private final Session session;
     private final Set<String> items;
     private final CardRows rows;
+    private final JLabel condition = Flat.quiet("");
     private final JPanel panel;
 
     GroupCard(Session session, Set<String> items, int width, Drafts drafts, boolean moreOpen, Runnable onMore) {
@@ -77,9 +78,8 @@ final class GroupCard {
         rows.fill(CardField.Section.PARTICULARS, panel);
         if (rows.has(CardField.Section.CONDITION)) {
             panel.add(Card.rule());
-            panel.add(Flat.quiet(Texts.of(
-                    "editor.card.in-condition",
-                    session.state().shownCondition().map(c -> c.title()).orElse(""))));
+            condition.setText(Card.inCondition(session.state()));
+            panel.add(condition);
             rows.fill(CardField.Section.CONDITION, panel);
         }
         if (rows.has(CardField.Section.MORE)) {
@@ -120,6 +120,7 @@ final class GroupCard {
      * @return false if a new card is needed
      */
     boolean refresh(SessionState s) {
+        condition.setText(Card.inCondition(s));
         return s.selection().equals(items) && rows.refresh(fields(s));
     }
 }

@@ -40,8 +40,8 @@ final class HelpCommands {
             }
         }
         for (String habit : List.of(
-                "wheel", "pan", "rubber", "cable", "link", "arrows", "items", "card", "locker", "put", "switch",
-                "menu")) {
+                "wheel", "pan", "rubber", "cable", "link", "arrows", "items", "that", "card", "locker", "put", "run",
+                "label", "shape", "switch", "menu", "back")) {
             rows.add(new Object[] {Texts.of("editor.habit." + habit), Texts.of("editor.habit." + habit + ".how")});
         }
         DefaultTableModel model =

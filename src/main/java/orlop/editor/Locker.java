@@ -176,6 +176,11 @@ final class Locker {
         }
     }
 
+    /** Whether a drawer is open. */
+    boolean opened() {
+        return open != null;
+    }
+
     /** Takes a kind out of the open drawer by its letter. */
     boolean letter(char c) {
         Optional<Kind> kind = open == null ? Optional.empty() : LockerKeys.kind(open, c);

@@ -7,6 +7,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
@@ -15,9 +16,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javax.swing.AbstractButton;
+import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.OwnSymbols;
@@ -48,7 +51,18 @@ final class LockerDrawer {
             all.add(row(r));
         }
         panel.add(head, BorderLayout.NORTH);
-        panel.add(all, BorderLayout.CENTER);
+        JScrollPane scroll =
+                new JScrollPane(all, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        scroll.getVerticalScrollBar().setUnitIncrement(Look.px(21));
+        int most = Screens.height() - Look.px(70);
+        if (all.getPreferredSize().height > most) {
+            int bar = scroll.getVerticalScrollBar().getPreferredSize().width;
+            scroll.setPreferredSize(new Dimension(all.getPreferredSize().width + bar, Math.max(Look.px(84), most)));
+        }
+        panel.add(scroll, BorderLayout.CENTER);
         step(0);
     }
 
@@ -56,6 +70,8 @@ final class LockerDrawer {
     void step(int by) {
         marked = Math.max(0, Math.min(rows.size() - 1, marked + by));
         rows.forEach(r -> r.mark(rows.indexOf(r) == marked));
+        KindRow now = rows.get(marked);
+        now.scrollRectToVisible(new Rectangle(now.getSize()));
     }
 
     /** What Enter takes. */

@@ -35,7 +35,14 @@ final class Menus {
         JMenu file = m.menu("file", CommandId.NEW, CommandId.OPEN);
         file.add(recentMenu(recent, open));
         m.fill(file, null, CommandId.SAVE, CommandId.SAVE_AS, CommandId.SAVE_COPY, CommandId.REVERT);
-        m.fill(file, null, CommandId.EXPORT_SHEETS, CommandId.EXPORT_SVG, CommandId.EXPORT_PNG, null);
+        m.fill(
+                file,
+                null,
+                CommandId.EXPORT_SHEETS,
+                CommandId.EXPORT_SVG,
+                CommandId.EXPORT_PNG,
+                CommandId.GIVE_UP,
+                null);
         m.fill(file, CommandId.PREFERENCES, null, CommandId.CLOSE, CommandId.QUIT);
         m.menu("edit", CommandId.UNDO, CommandId.REDO, null, CommandId.CUT, CommandId.COPY, CommandId.PASTE)
                 .setName("menu.edit");

@@ -18,22 +18,26 @@ import javax.swing.SwingUtilities;
  * brought into sight, and the status line says what they do there.
  */
 final class Parts {
-    private record Part(JComponent within, Supplier<Optional<Component>> focus, Supplier<String> hint) {}
+    private record Part(JComponent within, Supplier<Optional<Component>> focus, Supplier<String> hint, Runnable room) {}
 
     private static final String OWNER = "permanentFocusOwner";
 
     private final List<Part> parts = new ArrayList<>();
+    private int last = -1;
     private final SheetCanvas canvas;
     private final Consumer<String> hints;
+    private final Runnable rest;
 
     /**
      * @param window all that lies in it
-     * @param hints shows in the status line what the keys do; "" for what they do on the sheet
+     * @param hints shows in the status line what the keys do
+     * @param rest shows what they do on the sheet, unless something has just been said
      */
-    Parts(JComponent window, SheetCanvas canvas, Consumer<String> hints) {
+    Parts(JComponent window, SheetCanvas canvas, Consumer<String> hints, Runnable rest) {
+        this.rest = rest;
         this.canvas = canvas;
         this.hints = hints;
-        parts.add(new Part(canvas, () -> Optional.of(canvas), () -> ""));
+        parts.add(new Part(canvas, () -> Optional.of(canvas), () -> "", () -> {}));
         PropertyChangeListener watch = e -> {
             if (e.getNewValue() instanceof JComponent c && SwingUtilities.isDescendingFrom(c, window)) {
                 came(c);
@@ -52,9 +56,10 @@ final class Parts {
      * @param within what the part lies in
      * @param focus what gets the keys; empty while there is nothing in it
      * @param hint what the keys do there
+     * @param room makes room for it, where it has had to stand aside
      */
-    void add(JComponent within, Supplier<Optional<Component>> focus, Supplier<String> hint) {
-        parts.add(new Part(within, focus, hint));
+    void add(JComponent within, Supplier<Optional<Component>> focus, Supplier<String> hint, Runnable room) {
+        parts.add(new Part(within, focus, hint, room));
     }
 
     /** Goes to the next part in which something can have the keys, or to the one before. */
@@ -63,7 +68,10 @@ final class Parts {
         int now = Math.max(0, index(owner));
         for (int i = 1; i <= parts.size(); i++) {
             Part p = parts.get(Math.floorMod(now + by * i, parts.size()));
-            Optional<Component> to = p.within().isShowing() ? p.focus().get() : Optional.empty();
+            Optional<Component> to = p.focus().get();
+            if (to.isPresent()) {
+                p.room().run();
+            }
             if (to.isPresent() && to.get().isShowing()) {
                 canvas.byKeys(true);
                 to.get().requestFocusInWindow();
@@ -88,10 +96,12 @@ final class Parts {
             c.scrollRectToVisible(new java.awt.Rectangle(-rim, -rim, c.getWidth() + 2 * rim, c.getHeight() + 2 * rim));
         }
         int i = index(c);
-        if (i > 0) {
+        boolean other = i != last;
+        last = i;
+        if (i > 0 && other) { // within a part what has just been said or refused stays readable
             hints.accept(parts.get(i).hint().get());
-        } else if (!canvas.busy()) {
-            hints.accept("");
+        } else if (i <= 0 && !canvas.busy()) {
+            rest.run();
         }
     }
 }

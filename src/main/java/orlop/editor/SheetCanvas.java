@@ -6,6 +6,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
@@ -30,9 +31,6 @@ import orlop.scene.SceneItem;
  */
 final class SheetCanvas extends JComponent implements SessionListener, Accessible {
     private static final long serialVersionUID = 1L;
-    /** Around what is drawn there is room for the marks of findings. */
-    private static final double ROUND_MM = 6;
-
     private final transient Session session;
     private final transient ShownScene shown;
     private final transient Pointing pointing;
@@ -47,6 +45,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     private transient Runnable onFresh = () -> {};
     private transient Consumer<Tool> onTool = t -> {};
     private transient @Nullable String hovered;
+    private transient BooleanSupplier behind = () -> false;
     private boolean byKeys;
     private transient List<String> fedPath = List.of();
     private boolean fitting = true;
@@ -189,8 +188,13 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         }
     }
 
+    /** @param giveUp gives up what is being done behind the window; whether anything was */
+    void onBackOut(BooleanSupplier giveUp) {
+        behind = giveUp;
+    }
+
     /**
-     * Takes back what is being done; with nothing being done, comes back to the sheet from elsewhere in the window; else
+     * Takes back what is being done, at last what is being written behind the window; with nothing being done, comes back to the sheet from elsewhere in the window; else
      * selects nothing.
      */
     void backOut() {
@@ -202,7 +206,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
             hint("");
         } else if (hand.busy()) {
             hand.backOut();
-        } else {
+        } else if (!behind.getAsBoolean()) {
             session.select(java.util.Set.of());
         }
         requestFocusInWindow();
@@ -259,18 +263,10 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
 
     /** Shows what is drawn, as big as may be. */
     void fitDrawn() {
-        scene().flatMap(s -> s.items().stream()
-                        .filter(i -> switch (i.role()) {
-                            case COMPONENT, BAR, CABLE, LINK, LABEL, NOTE -> true;
-                            default -> false;
-                        })
-                        .map(SceneItem::bounds)
-                        .reduce(Rect::union))
-                .map(r -> r.grown(ROUND_MM))
-                .ifPresent(r -> {
-                    Viewport v = Viewport.fitting(r.width(), r.height(), getWidth(), getHeight());
-                    view(v.moved(-r.minX() * v.pxPerMm(), -r.minY() * v.pxPerMm()));
-                });
+        scene().flatMap(DrawnPart::of).ifPresent(r -> {
+            Viewport v = Viewport.fitting(r.width(), r.height(), getWidth(), getHeight());
+            view(v.moved(-r.minX() * v.pxPerMm(), -r.minY() * v.pxPerMm()));
+        });
     }
 
     void fullSize() {

@@ -2,6 +2,8 @@ package orlop.editor;
 
 import java.awt.BorderLayout;
 import java.awt.Insets;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.function.Supplier;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -13,11 +15,15 @@ import orlop.drawing.Message;
 
 /** The line at the foot: what the mouse or the keys can do where they are; or what has just been done or refused. */
 final class StatusLine implements SessionListener {
-    private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
+    /** Where there is room for what can be done and for all of the caution. */
+    private static final int ROOMY = 1000;
+
+    private final JPanel panel = Flat.panel(new BorderLayout(Look.px(12), 0), Look::strip);
     private final JLabel left = Flat.label(" ", Look::quiet, false);
     private final JLabel right = Flat.label(" ", Look::quiet, false);
     private final Supplier<String> rest;
     private String hint = "";
+    private boolean telling;
 
     /** @param rest what can be done while nothing is being done */
     StatusLine(Session session, Supplier<String> rest) {
@@ -25,6 +31,14 @@ final class StatusLine implements SessionListener {
         left.setName("status");
         left.setText(rest.get());
         right.setText(Texts.of("editor.caution.short"));
+        right.setToolTipText(Texts.of("editor.caution.short"));
+        panel.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                boolean roomy = panel.getWidth() >= Look.px(ROOMY);
+                right.setText(Texts.of(roomy ? "editor.caution.short" : "editor.caution.shortest"));
+            }
+        });
         left.setMinimumSize(new java.awt.Dimension(0, 0));
         panel.add(left, BorderLayout.CENTER);
         panel.add(right, BorderLayout.EAST);
@@ -38,7 +52,21 @@ final class StatusLine implements SessionListener {
 
     void hint(String text) {
         hint = text;
-        left.setText(shown());
+        telling = false;
+        say(shown());
+    }
+
+    /** Nothing is being done any more; what has just been said, such as of a file that was written, stays readable. */
+    void rest() {
+        hint = "";
+        if (!telling) {
+            say(shown());
+        }
+    }
+
+    private void say(String text) {
+        left.setText(text);
+        left.setToolTipText(text); // in a narrow window it is cut
     }
 
     private String shown() {
@@ -49,9 +77,11 @@ final class StatusLine implements SessionListener {
     public void changed(SessionState before, SessionState after) {
         Message notice = after.notice();
         if (notice != null && !Same.object(notice, before.notice())) { // said again, it is shown again
-            left.setText(Texts.title(notice));
+            say(Texts.title(notice));
+            telling = true;
         } else if (notice == null && before.notice() != null) {
-            left.setText(shown());
+            telling = false;
+            say(shown());
         }
     }
 }

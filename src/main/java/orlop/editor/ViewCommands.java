@@ -15,6 +15,7 @@ final class ViewCommands {
     private final JComponent locker;
     private final JComponent margin;
     private final JComponent strip;
+    private final GivingWay room;
     private final Settings settings;
 
     /** @param strip of the operating conditions */
@@ -24,7 +25,9 @@ final class ViewCommands {
             JComponent locker,
             JComponent margin,
             JComponent strip,
+            GivingWay room,
             Settings settings) {
+        this.room = room;
         this.session = session;
         this.canvas = canvas;
         this.locker = locker;
@@ -45,7 +48,8 @@ final class ViewCommands {
         annotation(c, CommandId.SHOW_DROP, Annotations::drop, a -> with(a, 3));
         annotation(c, CommandId.SHOW_FAULT, Annotations::fault, a -> with(a, 4));
         pane(c, CommandId.SHOW_LOCKER, locker);
-        pane(c, CommandId.SHOW_MARGIN, margin);
+        margin.setVisible(settings.flag(CommandId.SHOW_MARGIN.word(), true));
+        c.toggle(CommandId.SHOW_MARGIN, margin::isVisible, this::margin);
         pane(c, CommandId.SHOW_STRIP, strip);
         c.add(CommandId.NEXT_SHEET, () -> sheet(1));
         c.add(CommandId.PREVIOUS_SHEET, () -> sheet(-1));
@@ -69,6 +73,16 @@ final class ViewCommands {
                 a.current() ^ part == 2,
                 a.drop() ^ part == 3,
                 a.fault() ^ part == 4);
+    }
+
+    /** A margin that stands aside, for want of room, comes when it is asked for. */
+    private void margin() {
+        if (margin.isVisible() && room.marginAside()) {
+            room.card();
+        } else {
+            fold(margin);
+            settings.rememberFlag(CommandId.SHOW_MARGIN.word(), margin.isVisible());
+        }
     }
 
     /** A part of the window that folds away, and is found as it was left. */

@@ -40,10 +40,12 @@ final class Workbench {
     private final Margin margin;
     private @Nullable WorkingView working;
     private final FoldOut foldOut;
+    private final GivingWay room;
     private final JPanel strip;
     private final FindCommands finds;
     private final CheckCommands checks;
     private final FileCommands files;
+    private final StatusLine status;
 
     /**
      * @param background runs what takes long, away from the event thread
@@ -67,7 +69,7 @@ final class Workbench {
         shown.behind(background, new EventThread(), canvas::ready);
         this.locker = new Locker(canvas);
         this.checks = new CheckCommands(session, canvas, pointing, prompts);
-        this.margin = new Margin(session, canvas, pointing, checks::cure);
+        this.margin = new Margin(session, canvas, pointing, checks);
         checks.margin(margin);
         this.files = new FileCommands(
                 session,
@@ -81,7 +83,9 @@ final class Workbench {
                 },
                 onClose);
         files.addTo(commands);
-        new ExportCommands(session, shown, prompts, background, new EventThread()).addTo(commands);
+        ExportCommands exports = new ExportCommands(session, shown, prompts, background, new EventThread());
+        exports.addTo(commands);
+        canvas.onBackOut(exports::giveUp);
         NoteCommands notes = new NoteCommands(session, canvas, prompts);
         notes.addTo(commands);
         EditCommands edits = new EditCommands(session, canvas, prompts, notes::edit);
@@ -91,7 +95,6 @@ final class Workbench {
         canvas.onMenu(menus::open);
         ConditionsStrip conditions = new ConditionsStrip(session, canvas.blink());
         this.strip = conditions.panel();
-        new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, settings).addTo(commands);
         new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
         checks.addTo(commands);
         VesselCommands vessel = new VesselCommands(session, prompts);
@@ -109,21 +112,27 @@ final class Workbench {
         new HelpCommands(prompts, all).addTo(commands);
         this.finds = new FindCommands(session, canvas, all, margin::show);
         finds.addTo(commands);
+        // Pages have buttons of commands, and one that was open is made here.
         this.foldOut = new FoldOut(settings, pages());
+        this.room = new GivingWay(panel, margin, foldOut, conditions);
+        new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, room, settings).addTo(commands);
+        margin.onWanted(room::card);
         margin.onWorking(figure -> {
+            room.page();
             foldOut.open("working");
             working().open(figure);
         });
         FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> fold(page)));
-        Parts parts = new Parts(panel, canvas, canvas::hint);
-        parts.add(margin.cardPlace(), margin::cardFocus, () -> Texts.of("editor.hint.part-card"));
-        parts.add(margin.notes(), margin::notesFocus, () -> Texts.of("editor.hint.part-notes"));
-        parts.add(foldOut.panel(), foldOut::focus, foldOut::hint);
-        parts.add(strip, conditions::focus, () -> Texts.of("editor.hint.part-conditions"));
-        parts.add(locker.rail(), locker::focus, () -> Texts.of("editor.hint.part-locker"));
+        Parts parts = new Parts(panel, canvas, canvas::hint, this::rest);
+        parts.add(margin.cardPlace(), margin::cardFocus, () -> Texts.of("editor.hint.part-card"), room::card);
+        parts.add(margin.notes(), margin::notesFocus, () -> Texts.of("editor.hint.part-notes"), room::card);
+        parts.add(foldOut.panel(), foldOut::focus, foldOut::hint, room::page);
+        parts.add(strip, conditions::focus, () -> Texts.of("editor.hint.part-conditions"), () -> {});
+        parts.add(locker.rail(), locker::focus, () -> Texts.of("editor.hint.part-locker"), () -> {});
         commands.add(CommandId.NEXT_PART, () -> parts.go(1));
         commands.add(CommandId.PREVIOUS_PART, () -> parts.go(-1));
         foldOut.onFold(() -> {
+            room.page();
             foldMarks();
             if (working != null) {
                 working.look();
@@ -134,9 +143,13 @@ final class Workbench {
         }
         commands.bind(panel);
         commands.onRefused(why -> session.say(Message.of("editor.say.refused", why)));
-        new CanvasKeys(canvas, edits, margin::cardFocus);
+        new CanvasKeys(canvas, edits, () -> {
+            room.card();
+            return margin.cardFocus();
+        });
         key("shift F10", canvas::menuByKey);
         key("CONTEXT_MENU", canvas::menuByKey);
+        this.status = new StatusLine(session, () -> KeyHints.atRest(session.state(), canvas.byKeys()));
         lay(settings);
         pointing.listen(commands::refresh);
         session.listen((before, after) -> commands.refresh());
@@ -149,6 +162,11 @@ final class Workbench {
         if (canvas.byKeys()) {
             SwingUtilities.invokeLater(() -> foldOut.focus().orElse(canvas).requestFocusInWindow());
         }
+    }
+
+    private void rest() {
+        room.sheet();
+        status.rest();
     }
 
     private boolean showsWorking() {
@@ -168,7 +186,7 @@ final class Workbench {
         Map<String, Supplier<JComponent>> pages = new LinkedHashMap<>();
         pages.put("path", () -> new PathView(session));
         pages.put("working", () -> working().panel());
-        pages.put("findings", () -> new FindingsTable(session, margin::show).panel());
+        pages.put("findings", () -> new FindingsTable(session, canvas.shown()::of, margin::show).panel());
         pages.put("conditions", () -> new ConditionsView(session, commands).panel());
         pages.put("register", () -> new RegisterView(session, commands).panel());
         return pages;
@@ -184,15 +202,14 @@ final class Workbench {
         JPanel middle = Flat.panel(new BorderLayout(), Look::desk);
         middle.add(new SheetStrip(session, canvas, () -> foldOut.open("register")).panel(), BorderLayout.NORTH);
         middle.add(canvas, BorderLayout.CENTER);
-        middle.add(foldOut.panel(), BorderLayout.SOUTH);
-        StatusLine status = new StatusLine(session, () -> KeyHints.atRest(session.state(), canvas.byKeys()));
+        middle.add(room.foldPlace(), BorderLayout.SOUTH);
         canvas.onHint(status::hint);
         JPanel below = Flat.panel(new BorderLayout(), Look::strip);
         below.add(locker.rail(), BorderLayout.WEST);
         below.add(middle, BorderLayout.CENTER);
-        below.add(margin.panel(), BorderLayout.EAST);
+        below.add(room.marginPlace(), BorderLayout.EAST);
         new Sides(below, locker, margin, settings);
-        panel.add(strip, BorderLayout.NORTH);
+        panel.add(room.stripPlace(), BorderLayout.NORTH);
         panel.add(below, BorderLayout.CENTER);
         panel.add(status.panel(), BorderLayout.SOUTH);
     }

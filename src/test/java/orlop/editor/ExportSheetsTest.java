@@ -126,4 +126,45 @@ class ExportSheetsTest {
         assertThat(on.session().state().notice()).isEqualTo(Message.of("editor.say.exported", "sheet.svg"));
         assertThat(c.get(CommandId.EXPORT_PNG).isEnabled()).isTrue();
     }
+
+    @Test
+    void an_export_that_is_given_up_leaves_what_stood_in_its_file() throws Exception {
+        for (CommandId id : List.of(CommandId.EXPORT_SVG, CommandId.EXPORT_PNG, CommandId.EXPORT_SHEETS)) {
+            Path file = Files.writeString(folder.resolve("kept" + id.word()), "old");
+            Deque<Runnable> waiting = new ArrayDeque<>();
+            Commands c = new Commands("ctrl");
+            HeadlessBench.onUi(() -> {
+                ExportCommands exports =
+                        new ExportCommands(on.session(), new ShownScene(), on.answers(), waiting::add, Runnable::run);
+                exports.addTo(c);
+                on.answers().file = file;
+                assertThat(exports.giveUp()).as("nothing is being written yet").isFalse();
+                c.get(id).run();
+                assertThat(exports.giveUp()).isTrue();
+                waiting.remove().run();
+
+                assertThat(on.session().state().notice()).isEqualTo(Message.of("editor.say.given-up"));
+                assertThat(exports.giveUp()).isFalse();
+                c.get(id).run(); // and another one can be begun
+                assertThat(waiting).hasSize(1);
+            });
+            assertThat(Files.readString(file)).isEqualTo("old");
+        }
+    }
+
+    @Test
+    void escape_gives_an_export_up_before_it_lets_go_of_what_is_selected() throws Exception {
+        HeadlessBench.onUi(() -> {
+            boolean[] asked = new boolean[1];
+            on.session().select(java.util.Set.of("GB1"));
+            on.bench().canvas().onBackOut(() -> {
+                asked[0] = !asked[0];
+                return asked[0];
+            });
+            on.bench().commands().get(CommandId.BACK_OUT).run();
+            assertThat(on.session().state().selection()).containsExactly("GB1");
+            on.bench().commands().get(CommandId.BACK_OUT).run();
+            assertThat(on.session().state().selection()).isEmpty();
+        });
+    }
 }

@@ -65,6 +65,23 @@ class FoldOutTest extends OnBench {
     }
 
     @Test
+    void a_finding_has_the_number_in_the_table_that_stands_on_the_sheet() throws Exception {
+        run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(() -> {
+            var state = on.session().state();
+            var scene = on.bench().canvas().scene().orElseThrow();
+            var here = FindingPlaces.ofSheet(state, scene);
+            assertThat(here).hasSizeGreaterThan(2);
+            for (int row = 0; row < table().getRowCount(); row++) {
+                Object finding = table().getValueAt(row, 1);
+                var same = here.stream().filter(n -> n.finding() == finding).findFirst();
+                assertThat(table().getValueAt(row, 0))
+                        .isEqualTo(same.map(FindingPlaces.Numbered::label).orElse(null));
+            }
+        });
+    }
+
+    @Test
     void picking_a_line_selects_what_it_speaks_of() throws Exception {
         run(CommandId.SHOW_FINDINGS);
         HeadlessBench.onUi(() -> {
@@ -74,5 +91,32 @@ class FoldOutTest extends OnBench {
         });
 
         assertThat(on.session().state().selection()).hasSize(1);
+    }
+
+    @Test
+    void a_window_opens_with_any_page_that_was_left_open() throws Exception {
+        for (String page : java.util.List.of("path", "working", "findings", "conditions", "register")) {
+            Settings settings = new Settings(null);
+            settings.rememberWord("fold", page);
+            HeadlessBench other = HeadlessBench.open(start, settings);
+
+            assertThat(other.named("fold-out").orElseThrow().isVisible())
+                    .as(page)
+                    .isTrue();
+            other.close();
+        }
+    }
+
+    @Test
+    void findings_are_sorted_by_their_gravity() throws Exception {
+        run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(() -> table().getActionMap().get("orlop.2").actionPerformed(null));
+        java.util.List<orlop.findings.Severity> kinds = new java.util.ArrayList<>();
+        for (int i = 0; i < table().getRowCount(); i++) {
+            kinds.add(((orlop.findings.Finding) table().getValueAt(i, 1)).severity());
+        }
+
+        assertThat(kinds).isSorted();
+        assertThat(new java.util.HashSet<>(kinds)).hasSizeGreaterThan(1);
     }
 }

@@ -109,7 +109,11 @@ final class HeadlessBench {
 
     /** As if a person had drawn the window to this width, in pixels. */
     void resize(int width) {
-        bench.panel().setSize(width, HEIGHT);
+        resize(width, HEIGHT);
+    }
+
+    void resize(int width, int height) {
+        bench.panel().setSize(width, height);
     }
 
     void paint() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Font;
 import java.awt.FontMetrics;
+import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JComponent;
@@ -49,6 +50,31 @@ class SidesTest {
     }
 
     @Test
+    void an_edge_that_is_dragged_is_remembered_once_when_it_is_let_go() throws Exception {
+        Path file = folder.resolve("settings.properties");
+        Settings settings = new Settings(file);
+        HeadlessBench on = HeadlessBench.open(TestBoat.drawing(), settings);
+        int was = marginAt(on, Look.px(1366));
+        JComponent edge = on.named("margin.edge").orElseThrow();
+
+        HeadlessBench.onUi(() -> {
+            mouse(edge, MouseEvent.MOUSE_PRESSED, 500);
+            mouse(edge, MouseEvent.MOUSE_DRAGGED, 480);
+            mouse(edge, MouseEvent.MOUSE_DRAGGED, 460);
+        });
+        assertThat(settings.number("margin.width", 0)).isZero();
+        assertThat(marginAt(on, Look.px(1366))).isEqualTo(was + 40);
+        HeadlessBench.onUi(() -> mouse(edge, MouseEvent.MOUSE_RELEASED, 460));
+
+        assertThat(new Settings(file).number("margin.width", 0)).isEqualTo((int) ((was + 40) / Look.scale()));
+        on.close();
+    }
+
+    private static void mouse(JComponent edge, int id, int xOnScreen) {
+        edge.dispatchEvent(new MouseEvent(edge, id, 0, 0, 0, 0, xOnScreen, 300, 1, false, MouseEvent.BUTTON1));
+    }
+
+    @Test
     void a_card_tells_as_many_balances_as_it_has_room_for_each_of_them_whole() {
         FontMetrics m = new JLabel().getFontMetrics(new Font(Font.SANS_SERIF, Font.PLAIN, 11));
         List<String> figures = List.of("24 V −106 A", "12 V 91.5 W", "230 V 0.4 kW");
@@ -57,5 +83,65 @@ class SidesTest {
         assertThat(ConditionCard.whole(figures, m, 10 * two)).isEqualTo("24 V −106 A   12 V 91.5 W   230 V 0.4 kW");
         assertThat(ConditionCard.whole(figures, m, two)).isEqualTo("24 V −106 A   12 V 91.5 W");
         assertThat(ConditionCard.whole(figures, m, two - 1)).isEqualTo("24 V −106 A");
+    }
+
+    private static boolean shows(HeadlessBench on, String name) {
+        JComponent c = on.named(name).orElseThrow();
+        return c.isVisible() && c.getParent().isVisible();
+    }
+
+    private static void size(HeadlessBench on, int width, int height) throws Exception {
+        HeadlessBench.onUi(() -> on.resize(Look.px(width), Look.px(height)));
+        HeadlessBench.onUi(on::paint); // the window tells of its size a moment later
+        HeadlessBench.onUi(on::paint);
+    }
+
+    /** A screen of 1366 by 768 dots at a scale of 200 % has 683 by 384 to give. */
+    @Test
+    void in_a_small_window_margin_and_fold_out_take_turns_and_leave_the_sheet_its_share() throws Exception {
+        HeadlessBench on = HeadlessBench.open(TestBoat.drawing());
+        size(on, 683, 384);
+        assertThat(shows(on, "margin")).isTrue();
+
+        on.run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(on::paint);
+
+        assertThat(shows(on, "fold-out")).isTrue();
+        assertThat(shows(on, "margin")).isFalse();
+        double all = (double) Look.px(683) * Look.px(384);
+        double sheet =
+                (double) on.bench().canvas().getWidth() * on.bench().canvas().getHeight();
+        assertThat(sheet / all).isGreaterThan(0.2);
+
+        on.run(CommandId.SHOW_MARGIN); // it is asked for, so it comes, and the page gives way
+        assertThat(shows(on, "margin")).isTrue();
+        assertThat(shows(on, "fold-out")).isFalse();
+        size(on, 1366, 740);
+        assertThat(shows(on, "margin")).isTrue();
+        assertThat(shows(on, "fold-out")).isTrue();
+        on.close();
+    }
+
+    /** 1366 by 768 dots at 300 %. */
+    @Test
+    void in_a_very_small_window_the_margin_comes_when_it_is_asked_for() throws Exception {
+        HeadlessBench on = HeadlessBench.open(TestBoat.drawing());
+        size(on, 455, 256);
+        assertThat(shows(on, "margin")).isFalse();
+
+        on.run(CommandId.NEXT_FINDING);
+
+        assertThat(shows(on, "margin")).isTrue();
+        on.close();
+    }
+
+    @Test
+    void the_strip_of_conditions_is_slim_in_a_low_window() throws Exception {
+        HeadlessBench on = HeadlessBench.open(TestBoat.drawing());
+        int high = on.named("conditions").orElseThrow().getHeight();
+        size(on, 683, 384);
+
+        assertThat(on.named("conditions").orElseThrow().getHeight()).isLessThan(high * 3 / 4);
+        on.close();
     }
 }

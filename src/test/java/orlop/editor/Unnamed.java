@@ -11,6 +11,7 @@ import javax.swing.JComboBox;
 import javax.swing.JMenu;
 import javax.swing.JScrollBar;
 import javax.swing.JTable;
+import javax.swing.JTree;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 
@@ -67,9 +68,18 @@ final class Unnamed {
                 || (c instanceof JTextComponent t && t.isEditable())
                 || c instanceof JComboBox
                 || c instanceof JTable
+                || c instanceof JTree
+                || c instanceof NoteView
+                || c instanceof PathView
                 || c instanceof SheetCanvas;
         if (worked && !partOfAnother && blank(context)) {
             found.add("no name: " + c.getClass().getName() + " " + c.getName());
+        }
+        if (c instanceof JTable table) {
+            cells(table, context);
+        }
+        if (c instanceof JTree) {
+            children(context, "in the tree " + c.getName());
         }
         if (c instanceof SheetCanvas) {
             for (int i = 0; i < context.getAccessibleChildrenCount(); i++) {
@@ -80,6 +90,36 @@ final class Unnamed {
                         || role(child.getAccessibleContext()) == null) {
                     found.add("no name or role on the sheet: " + i);
                 }
+            }
+        }
+    }
+
+    /** Each column has a head, and each cell is spoken as what stands in it. */
+    private void cells(JTable table, AccessibleContext context) {
+        for (int column = 0; column < table.getColumnCount(); column++) {
+            met++;
+            if (table.getColumnName(column).isBlank()) {
+                found.add("no head: column " + column + " of " + table.getName());
+            }
+        }
+        for (int i = 0; i < context.getAccessibleChildrenCount(); i++) {
+            met++;
+            Accessible cell = context.getAccessibleChild(i);
+            Object value = table.getValueAt(i / table.getColumnCount(), i % table.getColumnCount());
+            boolean empty = value == null || value.toString().isBlank();
+            AccessibleContext c = cell == null ? null : cell.getAccessibleContext();
+            if (c == null || role(c) == null || (!empty && blank(c))) {
+                found.add("no name or role: cell " + i + " of " + table.getName());
+            }
+        }
+    }
+
+    private void children(AccessibleContext context, String where) {
+        for (int i = 0; i < context.getAccessibleChildrenCount(); i++) {
+            met++;
+            Accessible child = context.getAccessibleChild(i);
+            if (child == null || blank(child.getAccessibleContext()) || role(child.getAccessibleContext()) == null) {
+                found.add("no name or role " + where + ": " + i);
             }
         }
     }
