@@ -19,7 +19,6 @@ import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
-import orlop.findings.Finding;
 import orlop.layout.Rect;
 import orlop.scene.Scene;
 import orlop.scene.SceneItem;
@@ -345,9 +344,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
             Optional<Scene> last = blink.waits() ? layer.again(g, viewport, getWidth(), getHeight()) : Optional.empty();
             Optional<Scene> scene = last.isPresent() ? last : scene();
             if (scene.isEmpty()) {
-                g.setColor(Look.desk());
-                g.fillRect(0, 0, getWidth(), getHeight());
-                beingLaidOut(g);
+                Overlay.none(g, this);
                 return;
             }
             if (last.isEmpty()) {
@@ -357,18 +354,10 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
             }
             StaticLayer.hints(g);
             g.transform(viewport.toView()); // not setTransform: the scale of the screen stays
-            over(g, scene.get());
+            Overlay.all(g, this, scene.get(), pointing.finding(), fedPath, hovered);
+            tool.paint(g);
         } finally {
             g.dispose();
-        }
-    }
-
-    private void beingLaidOut(Graphics2D g) {
-        if (shown.awaited()) {
-            StaticLayer.hints(g);
-            g.setColor(Look.quiet());
-            String text = Texts.of("editor.laying-out");
-            g.drawString(text, (getWidth() - g.getFontMetrics().stringWidth(text)) / 2, getHeight() / 2);
         }
     }
 
@@ -376,28 +365,6 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     void ready() {
         refit();
         repaint();
-    }
-
-    private void over(Graphics2D g, Scene scene) {
-        double px = viewport.mm(1);
-        for (String id : session.state().selection()) {
-            Overlay.halo(g, scene, id, true);
-            Overlay.edge(g, scene, id, px);
-            LockMark.paint(g, session.state().drawing(), scene, id, px);
-        }
-        StretchGesture.grips(g, this, scene, px);
-        for (String id : fedPath) {
-            Overlay.halo(g, scene, id, false);
-        }
-        if (hovered != null && !session.state().selection().contains(hovered)) {
-            Overlay.halo(g, scene, hovered, false);
-        }
-        Finding f = pointing.finding();
-        if (f != null) {
-            FindingPlaces.bounds(session.state(), scene, f)
-                    .ifPresent(r -> Overlay.lit(g, r, Look.severity(f.severity()), px));
-        }
-        tool.paint(g);
     }
 
     @Override
