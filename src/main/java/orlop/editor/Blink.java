@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import javax.swing.Timer;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
@@ -20,13 +21,41 @@ final class Blink implements SessionListener {
 
     private final Session session;
     private final List<Runnable> listeners = new ArrayList<>();
-    private final Timer end = new Timer(LONGEST_MS, e -> end());
+    private final Clock clock;
     private boolean waits;
 
+    /** Rings once, some time after it was started last. */
+    interface Clock {
+        void start();
+
+        void stop();
+    }
+
     Blink(Session session) {
+        this(session, Blink::timer);
+    }
+
+    /** @param clock makes the clock that ends a blink, of what it does when it rings */
+    Blink(Session session, Function<Runnable, Clock> clock) {
         this.session = session;
-        end.setRepeats(false);
+        this.clock = clock.apply(this::end);
         session.listen(this);
+    }
+
+    private static Clock timer(Runnable ring) {
+        Timer timer = new Timer(LONGEST_MS, e -> ring.run());
+        timer.setRepeats(false);
+        return new Clock() {
+            @Override
+            public void start() {
+                timer.restart();
+            }
+
+            @Override
+            public void stop() {
+                timer.stop();
+            }
+        };
     }
 
     /** @param listener told when the blink is over and the figures have not come */
@@ -41,7 +70,7 @@ final class Blink implements SessionListener {
 
     /** The drawing is to be shown as it is, even if its figures are old. */
     void end() {
-        end.stop();
+        clock.stop();
         if (waits) {
             waits = false;
             if (!session.state().fresh()) {
@@ -58,11 +87,11 @@ final class Blink implements SessionListener {
                 && before.condition().equals(after.condition())
                 && before.preview() == after.preview();
         if (after.fresh() || after.review() == null || !looksTheSame) {
-            end.stop();
+            clock.stop();
             waits = false;
         } else if (edited && before.fresh()) {
             waits = true;
-            end.restart();
+            clock.start();
         }
     }
 }

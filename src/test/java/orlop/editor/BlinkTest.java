@@ -6,7 +6,6 @@ import java.util.ArrayDeque;
 import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import orlop.desk.Review;
 import orlop.desk.Session;
@@ -14,7 +13,7 @@ import orlop.desk.UiThread;
 import orlop.drawing.Edits;
 import orlop.drawing.OperatingCondition;
 
-/** The blink after an edit; whether it ends by its own clock is not waited for here. */
+/** The blink after an edit, with a clock that rings when the test lets it. */
 class BlinkTest {
     private final Queue<Runnable> studies = new ArrayDeque<>();
     private final Queue<Runnable> ui = new ArrayDeque<>();
@@ -38,15 +37,25 @@ class BlinkTest {
             e -> {
                 throw new AssertionError(e);
             });
-    private final Blink blink = new Blink(session);
+    private Runnable ring = () -> {};
+    private boolean running;
+    private final Blink blink = new Blink(session, end -> {
+        ring = end;
+        return new Blink.Clock() {
+            @Override
+            public void start() {
+                running = true;
+            }
+
+            @Override
+            public void stop() {
+                running = false;
+            }
+        };
+    });
 
     BlinkTest() {
         blink.listen(told::incrementAndGet);
-    }
-
-    @AfterEach
-    void stop() {
-        blink.end();
     }
 
     private void studied() {
@@ -74,11 +83,13 @@ class BlinkTest {
 
         edit();
         assertThat(blink.waits()).isTrue();
+        assertThat(running).isTrue();
         studied();
 
         assertThat(session.state().fresh()).isTrue();
         assertThat(blink.waits()).isFalse();
-        blink.end();
+        assertThat(running).isFalse();
+        ring.run();
         assertThat(told).as("figures that have come need no word").hasValue(0);
     }
 
@@ -87,7 +98,7 @@ class BlinkTest {
         studied();
         edit();
 
-        blink.end();
+        ring.run();
         blink.end();
 
         assertThat(told).hasValue(1);
