@@ -17,7 +17,10 @@ public final class Locks {
     /** Locks or unlocks these; ids that are not on the drawing, and links, are passed over. */
     public static Edit set(Set<String> ids, boolean locked) {
         Set<String> all = new LinkedHashSet<>(ids);
-        return Edit.of(Message.of(locked ? "desk.lock" : "desk.unlock", all.size()), d -> {
+        String word = locked ? "desk.lock" : "desk.unlock";
+        Message label =
+                all.size() == 1 ? Message.of(word + "-one", all.iterator().next()) : Message.of(word, all.size());
+        return Edit.of(label, d -> {
             Drawing after = d;
             for (String id : all) {
                 if (Locked.is(d, id) != locked) {

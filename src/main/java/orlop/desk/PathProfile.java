@@ -167,11 +167,25 @@ public record PathProfile(
 
         private void component(String tag, @Nullable CableResult next) {
             double out = next == null ? atV : exit(tag, next);
+            if (next == null && Double.isNaN(atV)) {
+                out = own(tag); // a source with a device bolted to it
+            }
             if (Double.isNaN(atV)) {
                 atV = out;
             }
             stations.add(new Station(tag, atM, atM, atV, out, false));
             atV = out;
+        }
+
+        private double own(String tag) {
+            ComponentResult c = results.components().get(tag);
+            return c == null
+                    ? Double.NaN
+                    : c.terminals().stream()
+                            .map(t -> voltage(new TerminalRef(tag, t.id())))
+                            .filter(v -> !Double.isNaN(v))
+                            .findFirst()
+                            .orElse(Double.NaN);
         }
 
         private double exit(String tag, CableResult next) {

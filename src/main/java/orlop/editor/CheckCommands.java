@@ -18,7 +18,7 @@ import orlop.drawing.Sheet;
 import orlop.findings.Finding;
 
 /** The commands of the menu Check: from finding to finding, cure, accept. */
-final class CheckCommands {
+final class CheckCommands implements NoteView.Deeds {
     private final Session session;
     private final SheetCanvas canvas;
     private final Pointing pointing;
@@ -57,7 +57,7 @@ final class CheckCommands {
                 () -> pointed().filter(f -> !f.accepted()).isPresent());
         c.add(
                 CommandId.WITHDRAW,
-                () -> withdraw(require()),
+                () -> reopen(require()),
                 () -> pointed().filter(Finding::accepted).isPresent());
         c.add(CommandId.CHECK_AGAIN, session::review);
     }
@@ -128,7 +128,8 @@ final class CheckCommands {
     }
 
     /** Does what a finding would have done. */
-    void cure(Finding f) {
+    @Override
+    public void cure(Finding f) {
         if (f.cure() == null) {
             return;
         }
@@ -146,12 +147,23 @@ final class CheckCommands {
         }
     }
 
-    private void withdraw(Finding f) {
+    @Override
+    public void place(Finding f) {
+        if (margin != null) {
+            margin.show(f);
+        }
+    }
+
+    /** Takes back that somebody lives with a finding. */
+    @Override
+    public void reopen(Finding f) {
         session.apply(Edits.withdraw(f.rule(), f.place().item()));
         pointing.at(null);
     }
 
-    private void accept(Finding f) {
+    /** Asks why somebody lives with a finding, and remembers it. */
+    @Override
+    public void accept(Finding f) {
         prompts.line(
                 Texts.of("editor.accept.title"),
                 Texts.of("editor.accept", Texts.title(f.title())),

@@ -16,6 +16,7 @@ import orlop.desk.NumberInput;
 import orlop.desk.Session;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
+import orlop.drawing.Message;
 import orlop.drawing.OperatingCondition;
 
 /** The cells of the table of conditions, with a head above each group of rows. Column 0 says what the row is about. */
@@ -160,10 +161,15 @@ final class ConditionsModel extends AbstractTableModel {
 
     @Override
     public void setValueAt(Object value, int row, int column) {
+        take(value, row, column);
+    }
+
+    /** Gives the drawing what was typed, and says why that was refused. */
+    Optional<Message> take(Object value, int row, int column) {
         Optional<Row> r = row(row);
         String typed = String.valueOf(value);
-        if (r.isPresent() && !typed.isBlank() && !typed.equals(getValueAt(row, column))) {
-            session.apply(ConditionEdits.type(r.get(), condition(column).id(), figure, typed));
-        }
+        return r.isPresent() && !typed.isBlank() && !typed.equals(getValueAt(row, column))
+                ? session.apply(ConditionEdits.type(r.get(), condition(column).id(), figure, typed))
+                : Optional.empty();
     }
 }

@@ -69,6 +69,7 @@ final class ConditionsView implements SessionListener {
         table.setCellSelectionEnabled(true);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setDefaultRenderer(Object.class, new Cell());
+        table.setDefaultEditor(Object.class, new TypedCell(model::take));
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.conditions"));
         table.getColumnModel().getSelectionModel().addListSelectionListener(e -> chosen());
         Grid.key(table, "SPACE", this::turn);

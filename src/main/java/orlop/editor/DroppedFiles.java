@@ -8,16 +8,21 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.TransferHandler;
+import orlop.drawing.Message;
 import orlop.store.DrawingFile;
 
 /** Opens the drawings that are dragged onto the window from outside. */
 final class DroppedFiles extends TransferHandler {
     private static final long serialVersionUID = 1L;
     private final transient Consumer<Path> open;
+    private final transient Consumer<Message> say;
 
-    DroppedFiles(Consumer<Path> open) {
+    /** @param say tells what can't be opened */
+    DroppedFiles(Consumer<Path> open, Consumer<Message> say) {
         this.open = open;
+        this.say = say;
     }
 
     @Override
@@ -32,15 +37,28 @@ final class DroppedFiles extends TransferHandler {
         }
         try {
             List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
-            List<Path> drawings = files.stream()
+            List<Path> all = files.stream()
                     .filter(f -> f instanceof File)
                     .map(f -> ((File) f).toPath())
-                    .filter(p -> p.toString().toLowerCase(Locale.ROOT).endsWith(DrawingFile.SUFFIX))
                     .toList();
+            List<Path> drawings = all.stream().filter(DroppedFiles::drawing).toList();
+            if (drawings.size() < all.size()) {
+                say.accept(Message.of(
+                        "editor.say.no-drawing",
+                        all.stream()
+                                .filter(p -> !drawing(p))
+                                .map(p -> String.valueOf(p.getFileName()))
+                                .collect(Collectors.joining(", ")),
+                        DrawingFile.SUFFIX));
+            }
             drawings.forEach(p -> new EventThread().execute(() -> open.accept(p)));
             return !drawings.isEmpty();
         } catch (UnsupportedFlavorException | IOException e) {
             return false;
         }
+    }
+
+    private static boolean drawing(Path p) {
+        return p.toString().toLowerCase(Locale.ROOT).endsWith(DrawingFile.SUFFIX);
     }
 }

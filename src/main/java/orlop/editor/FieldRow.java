@@ -42,7 +42,10 @@ abstract class FieldRow {
         JLabel label = Flat.label(FieldTexts.label(field.name()), Look::quiet, false);
         label.setLabelFor(editor);
         label.setPreferredSize(new Dimension(labelWidth, label.getPreferredSize().height));
-        label.setToolTipText(label.getText());
+        String meaning = FieldTexts.meaning(field.name());
+        boolean cut = label.getFontMetrics(label.getFont()).stringWidth(label.getText()) > labelWidth;
+        label.setToolTipText(meaning != null ? label.getText() + ": " + meaning : cut ? label.getText() : null);
+        editor.setToolTipText(meaning);
         boolean number = field.type() == CardField.Type.NUMBER || field.type() == CardField.Type.WHOLE;
         if (number) {
             editor.setPreferredSize(new Dimension(Look.px(EDITOR), editor.getPreferredSize().height));
@@ -123,7 +126,7 @@ abstract class FieldRow {
     }
 
     /** A record refuses by the names that stand in the file; a person knows the label. */
-    private static Message spoken(Message m) {
+    static Message spoken(Message m) {
         if (m.key().startsWith("drawing.range.")
                 && !m.arguments().isEmpty()
                 && m.arguments().get(0) instanceof String f) {

@@ -1,6 +1,7 @@
 package orlop.editor;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Named;
 
 /** The labels of particulars and of the choices in them, by the names that stand in the file. */
@@ -9,6 +10,11 @@ final class FieldTexts {
 
     static String label(String field) {
         return Texts.of("editor.field." + field);
+    }
+
+    /** What a particular means, in a line at the pointer; null where its label says it all. */
+    static @Nullable String meaning(String field) {
+        return Texts.words().pattern("editor.meaning." + field).orElse(null);
     }
 
     /** The word of a choice, by its type: {@code editor.choice.chemistry.lead-acid}. */

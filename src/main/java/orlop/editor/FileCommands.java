@@ -21,6 +21,9 @@ final class FileCommands {
     private final Runnable onOpen;
     private final Runnable onClose;
     private @Nullable OpenFile file;
+    /** The file of which a person has been told that it was changed, and left it so. */
+    private @Nullable OpenFile left;
+
     private boolean asking;
 
     /**
@@ -154,11 +157,22 @@ final class FileCommands {
         if (!file.changedOutside()) {
             return write(file);
         }
-        return switch (prompts.changedOutside(name())) {
-            case OVERWRITE -> write(file);
-            case SAVE_AS -> saveAs();
-            case STAY -> false;
-        };
+        asking = true; // the window comes to the front again when the question goes
+        try {
+            return switch (prompts.changedOutside(name())) {
+                case OVERWRITE -> write(file);
+                case SAVE_AS -> saveAs();
+                case STAY -> stay(file);
+            };
+        } finally {
+            asking = false;
+        }
+    }
+
+    /** Not to be asked a second time of the same; the next save asks again. */
+    private boolean stay(OpenFile of) {
+        left = of;
+        return false;
     }
 
     private boolean saveAs() {
@@ -188,6 +202,7 @@ final class FileCommands {
     }
 
     private boolean write(OpenFile target) {
+        left = null;
         try {
             target.save(state().drawing());
         } catch (FileProblem e) {
@@ -229,8 +244,9 @@ final class FileCommands {
     }
 
     /** When the window comes to the front: whether somebody else has written the file meanwhile. */
+    @SuppressWarnings("ReferenceEquality") // the very file that is open
     void lookOutside() {
-        if (asking || file == null || !file.changedOutside()) {
+        if (asking || file == null || file == left || !file.changedOutside()) {
             return;
         }
         asking = true;

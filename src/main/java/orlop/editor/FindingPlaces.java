@@ -55,28 +55,31 @@ final class FindingPlaces {
         return all;
     }
 
-    /** How many findings of the sheet that is shown somebody lives with. */
-    static int acceptedOfSheet(SessionState s) {
-        Review r = s.review();
-        return r == null
-                ? 0
-                : (int) r.findings().stream()
-                        .filter(Finding::accepted)
-                        .map(f -> sheet(s.drawing(), f))
-                        .filter(sheet -> sheet.equals(s.sheet()) || sheet.isEmpty())
-                        .count();
+    /** Those of the sheet that is shown with which somebody lives, in the order of the numbers on it. */
+    static List<Numbered> acceptedOfSheet(SessionState s, Scene scene) {
+        return withAccepted(s).stream()
+                .filter(n -> n.finding().accepted())
+                .filter(n -> {
+                    String sheet = sheet(s.drawing(), n.finding());
+                    return sheet.equals(s.sheet()) || sheet.isEmpty();
+                })
+                .map(n -> new Numbered(
+                        n.number(), n.finding(), scene.findingNumber(n.number()).orElse(n.number())))
+                .sorted(Comparator.comparingInt(Numbered::label))
+                .toList();
     }
 
     /** All findings that nobody lives with. */
     static List<Numbered> all(SessionState s) {
+        return withAccepted(s).stream().filter(n -> !n.finding().accepted()).toList();
+    }
+
+    /** All findings, also those with which somebody lives. */
+    static List<Numbered> withAccepted(SessionState s) {
         List<Numbered> all = new ArrayList<>();
         Review r = s.review();
-        if (r != null) {
-            for (int i = 0; i < r.findings().size(); i++) {
-                if (!r.findings().get(i).accepted()) {
-                    all.add(new Numbered(i + 1, r.findings().get(i)));
-                }
-            }
+        for (int i = 0; r != null && i < r.findings().size(); i++) {
+            all.add(new Numbered(i + 1, r.findings().get(i)));
         }
         return all;
     }

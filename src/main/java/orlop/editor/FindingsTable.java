@@ -11,7 +11,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
@@ -27,6 +29,7 @@ import javax.swing.event.DocumentListener;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableRowSorter;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
@@ -34,16 +37,22 @@ import orlop.desk.SessionState;
 import orlop.drawing.Drawing;
 import orlop.drawing.Sheet;
 import orlop.findings.Finding;
+import orlop.scene.Scene;
 
 /** The findings of all sheets as a table that can be sorted and searched; the accepted ones too. */
 final class FindingsTable implements SessionListener {
     private static final String[] COLUMNS = {"number", "kind", "sheet", "place", "what", "state"};
     private static final int[] WIDTHS = {36, 64, 44, 90, 480, 150};
 
-    /** One line of the table. */
-    private record Row(int number, Finding finding, String sheet) {}
+    /**
+     * One line of the table.
+     *
+     * @param number the one that stands on the sheet that is shown; null for a finding on another, or one that is accepted
+     */
+    private record Row(@Nullable Integer number, Finding finding, String sheet) {}
 
     private final Consumer<Finding> onPick;
+    private final Function<SessionState, Optional<Scene>> scenes;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::card);
     private final Model model = new Model();
     private final JTable table = new JTable(model);
@@ -51,8 +60,12 @@ final class FindingsTable implements SessionListener {
     private final JTextField filter = new JTextField(24);
     private final JLabel count = Flat.quiet("");
 
-    /** @param onPick shows the place that a finding speaks of */
-    FindingsTable(Session session, Consumer<Finding> onPick) {
+    /**
+     * @param scenes the scene of the sheet that is shown, whose numbers are shown here
+     * @param onPick shows the place that a finding speaks of
+     */
+    FindingsTable(Session session, Function<SessionState, Optional<Scene>> scenes, Consumer<Finding> onPick) {
+        this.scenes = scenes;
         this.onPick = onPick;
         Grid.look(table, "findings");
         sorter.setComparator(1, Comparator.comparing(Finding::severity)); // the gravest first
@@ -122,7 +135,9 @@ final class FindingsTable implements SessionListener {
 
     @Override
     public void changed(SessionState before, SessionState after) {
-        if (!Same.object(before.review(), after.review())) {
+        if (!Same.object(before.review(), after.review())
+                || !before.sheet().equals(after.sheet())
+                || !before.condition().equals(after.condition())) {
             read(after);
         }
     }
@@ -132,12 +147,16 @@ final class FindingsTable implements SessionListener {
         if (s.review() != null) {
             Drawing d = s.review().drawing();
             List<Finding> all = s.review().findings();
+            Optional<Scene> scene = scenes.apply(s);
             for (int i = 0; i < all.size(); i++) {
                 String sheet = d.sheets()
                         .find(FindingPlaces.sheet(d, all.get(i)))
                         .map(Sheet::number)
                         .orElse("");
-                rows.add(new Row(i + 1, all.get(i), sheet));
+                int index = i + 1;
+                Integer number =
+                        scene.flatMap(here -> here.findingNumber(index)).orElse(null);
+                rows.add(new Row(number, all.get(i), sheet));
             }
         }
         if (!rows.equals(model.rows)) {
@@ -219,7 +238,7 @@ final class FindingsTable implements SessionListener {
         }
 
         @Override
-        public Object getValueAt(int row, int column) {
+        public @Nullable Object getValueAt(int row, int column) {
             Row r = rows.get(row);
             Finding f = r.finding();
             return switch (column) {

@@ -269,7 +269,7 @@ final class HandTool implements Tool {
     }
 
     private Optional<FindingPlaces.Numbered> finding(SceneItem marker) {
-        return FindingPlaces.all(session.state()).stream()
+        return FindingPlaces.withAccepted(session.state()).stream()
                 .filter(n -> Integer.toString(n.number()).equals(marker.subject()))
                 .findFirst();
     }

@@ -38,7 +38,8 @@ final class MainWindow {
                 });
         frame.setJMenuBar(Menus.bar(bench.commands(), settings::recent, bench.files()::open, bench.locker()::take));
         frame.setContentPane(bench.panel());
-        frame.setTransferHandler(new DroppedFiles(bench.files()::open));
+        frame.setTransferHandler(
+                new DroppedFiles(bench.files()::open, bench.canvas().session()::say));
         frame.setIconImages(AppIcon.images());
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {

@@ -33,9 +33,11 @@ final class Margin implements SessionListener {
     private final Session session;
     private final SheetCanvas canvas;
     private final Pointing pointing;
-    private final Consumer<Finding> onCure;
+    private final NoteView.Deeds deeds;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::margin);
     private final Page page = new Page();
+    private final JScrollPane scroll;
+    private boolean fromHere;
     private final JPanel cardPlace = Flat.clear(new BorderLayout());
     private final JPanel notes = Flat.clear(new BorderLayout());
     private final Drafts drafts = new Drafts();
@@ -47,17 +49,17 @@ final class Margin implements SessionListener {
     private Consumer<Figure> onWorking = f -> {};
     private Runnable onWanted = () -> {};
 
-    Margin(Session session, SheetCanvas canvas, Pointing pointing, Consumer<Finding> onCure) {
+    Margin(Session session, SheetCanvas canvas, Pointing pointing, NoteView.Deeds deeds) {
         this.session = session;
         this.canvas = canvas;
         this.pointing = pointing;
-        this.onCure = onCure;
+        this.deeds = deeds;
         page.setBorder(Flat.rim(10, 14, 10, 0));
         page.setOpaque(false);
         page.add(cardPlace);
         page.add(notes);
         notes.setName("notes");
-        JScrollPane scroll =
+        scroll =
                 new JScrollPane(page, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder()); // null would be replaced with every new look
         scroll.setOpaque(false);
@@ -165,6 +167,25 @@ final class Margin implements SessionListener {
         if (!sameItems || !before.sheet().equals(after.sheet())) {
             showNotes(after);
         }
+        if (!sameSelection && !after.selection().isEmpty() && !fromHere && !amongNotes()) {
+            // The card stands above the notes; who selects on the sheet wants to see it.
+            SwingUtilities.invokeLater(() -> scroll.getVerticalScrollBar().setValue(0));
+        }
+    }
+
+    /** What a click among the notes does leaves them where they are, under the mouse. */
+    private void fromHere(Runnable work) {
+        fromHere = true;
+        try {
+            work.run();
+        } finally {
+            fromHere = false;
+        }
+    }
+
+    private boolean amongNotes() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner != null && SwingUtilities.isDescendingFrom(owner, notes);
     }
 
     private void showCard(SessionState s) {
@@ -205,18 +226,18 @@ final class Margin implements SessionListener {
                 .map(scene -> FindingPlaces.ofSheet(s, scene))
                 .orElseGet(() -> FindingPlaces.ofSheet(s));
         int elsewhere = FindingPlaces.all(s).size() - here.size();
+        List<FindingPlaces.Numbered> accepted = canvas.shown()
+                .of(s)
+                .map(scene -> FindingPlaces.acceptedOfSheet(s, scene))
+                .orElse(List.of());
         if (s.review() != null && here.isEmpty()) {
             notes.add(new WrapText(Texts.of("editor.notes.none"), Look::quiet, Look::font));
         }
-        for (FindingPlaces.Numbered n : here) {
-            NoteView v = new NoteView(n, inner, pointing, onCure, this::pick);
-            noteViews.add(v);
-            notes.add(v);
+        here.forEach(this::addNote);
+        if (!accepted.isEmpty()) {
+            notes.add(new WrapText(Texts.of("editor.notes.accepted", accepted.size()), Look::quiet, Look::font));
         }
-        int accepted = FindingPlaces.acceptedOfSheet(s);
-        if (accepted > 0) {
-            notes.add(new WrapText(Texts.of("editor.notes.accepted", accepted), Look::quiet, Look::font));
-        }
+        accepted.forEach(this::addNote);
         if (elsewhere > 0) {
             notes.add(new WrapText(Texts.of("editor.notes.elsewhere", elsewhere), Look::quiet, Look::font));
         }
@@ -225,6 +246,35 @@ final class Margin implements SessionListener {
         if (worked >= 0) { // the keys stay among the notes, or go back to the sheet with the last of them
             int next = Math.min(worked, noteViews.size() - 1);
             SwingUtilities.invokeLater(next < 0 ? canvas::requestFocusInWindow : () -> focusNote(next));
+        }
+    }
+
+    private void addNote(FindingPlaces.Numbered n) {
+        NoteView v = new NoteView(n, inner, pointing, new Here());
+        noteViews.add(v);
+        notes.add(v);
+    }
+
+    /** What is done from a note leaves the notes where they are. */
+    private final class Here implements NoteView.Deeds {
+        @Override
+        public void cure(Finding f) {
+            fromHere(() -> deeds.cure(f));
+        }
+
+        @Override
+        public void accept(Finding f) {
+            fromHere(() -> deeds.accept(f));
+        }
+
+        @Override
+        public void reopen(Finding f) {
+            fromHere(() -> deeds.reopen(f));
+        }
+
+        @Override
+        public void place(Finding f) {
+            fromHere(() -> pick(f));
         }
     }
 
@@ -290,7 +340,8 @@ final class Margin implements SessionListener {
         Finding f = pointing.finding();
         for (NoteView v : noteViews) {
             boolean lit = f != null && v.numbered().finding().equals(f);
-            if (lit) { // after what has been shown above it has found its height
+            if (lit && !v.under()) { // nothing moves away from under the mouse; after what has been shown above it
+                // has found its height
                 SwingUtilities.invokeLater(() -> {
                     if (v.getParent() != null && !v.getVisibleRect().equals(new Rectangle(v.getSize()))) {
                         panel.validate();

@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.awt.BorderLayout;
 import java.awt.Cursor;
+import java.awt.FlowLayout;
 import java.awt.Graphics;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
@@ -10,25 +11,42 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
+import javax.swing.Box;
 import javax.swing.JButton;
 import javax.swing.JLabel;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import orlop.drawing.Message;
 import orlop.findings.Finding;
 
 /** A checker's note in the margin: its mark, what is wrong, why, by which clause, and the button that cures it. */
 final class NoteView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int MOST_LETTERS = 360;
+    private static final int GAP = 6;
+
+    /** What can be done from a note. */
+    interface Deeds {
+        void cure(Finding f);
+
+        /** Asks why somebody lives with it. */
+        void accept(Finding f);
+
+        /** Takes back that somebody lives with it. */
+        void reopen(Finding f);
+
+        /** Shows what it speaks of. */
+        void place(Finding f);
+    }
+
     private final transient FindingPlaces.Numbered numbered;
     private final transient Pointing pointing;
+    private boolean under;
 
-    NoteView(
-            FindingPlaces.Numbered numbered,
-            int width,
-            Pointing pointing,
-            Consumer<Finding> onCure,
-            Consumer<Finding> onPick) {
+    NoteView(FindingPlaces.Numbered numbered, int width, Pointing pointing, Deeds deeds) {
         this.numbered = numbered;
         this.pointing = pointing;
         Finding f = numbered.finding();
@@ -37,11 +55,12 @@ final class NoteView extends JPanel {
         setLayout(new BorderLayout(Look.px(8), 0));
         setBorder(Flat.rim(6, 6, 8, 6));
         int icon = Look.px(20);
-        JLabel mark = new JLabel(new SeverityIcon(f.severity(), Integer.toString(numbered.label()), icon));
+        JLabel mark =
+                new JLabel(new SeverityIcon(f.severity(), Integer.toString(numbered.label()), icon, f.accepted()));
         mark.setVerticalAlignment(JLabel.TOP);
         add(mark, BorderLayout.WEST);
         int inner = width - icon - Look.px(8 + 12);
-        add(text(f, inner, onCure), BorderLayout.CENTER);
+        add(text(f, inner, deeds), BorderLayout.CENTER);
         String kind = Texts.of("editor.severity." + f.severity().word());
         getAccessibleContext()
                 .setAccessibleName(numbered.label() + ". " + kind + ": " + Texts.title(f.title()) + ". "
@@ -49,23 +68,39 @@ final class NoteView extends JPanel {
         MouseAdapter mouse = new MouseAdapter() {
             @Override
             public void mouseEntered(MouseEvent e) {
+                under = true;
                 pointing.at(f);
             }
 
             @Override
             public void mouseExited(MouseEvent e) {
                 if (!contains(e.getPoint())) {
+                    under = false;
                     pointing.at(null);
                 }
             }
 
             @Override
             public void mouseClicked(MouseEvent e) {
-                onPick.accept(f);
+                if (SwingUtilities.isLeftMouseButton(e)) {
+                    deeds.place(f);
+                }
+            }
+
+            @Override
+            public void mousePressed(MouseEvent e) {
+                if (e.isPopupTrigger()) {
+                    menu(f, deeds).show(NoteView.this, e.getX(), e.getY());
+                }
+            }
+
+            @Override
+            public void mouseReleased(MouseEvent e) {
+                mousePressed(e);
             }
         };
         listen(this, mouse);
-        keys(f, onPick);
+        keys(f, deeds::place);
         setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
     }
 
@@ -123,6 +158,16 @@ final class NoteView extends JPanel {
             }
 
             @Override
+            public void mousePressed(MouseEvent e) {
+                mouse.mousePressed(javax.swing.SwingUtilities.convertMouseEvent(e.getComponent(), e, NoteView.this));
+            }
+
+            @Override
+            public void mouseReleased(MouseEvent e) {
+                mouse.mouseReleased(javax.swing.SwingUtilities.convertMouseEvent(e.getComponent(), e, NoteView.this));
+            }
+
+            @Override
             public void mouseClicked(MouseEvent e) {
                 if (!(e.getComponent() instanceof JButton)) {
                     mouse.mouseClicked(e);
@@ -136,22 +181,72 @@ final class NoteView extends JPanel {
         }
     }
 
-    private static JPanel text(Finding f, int width, Consumer<Finding> onCure) {
+    /** What can be done with a finding, in a menu at the mouse. */
+    JPopupMenu menu(Finding f, Deeds deeds) {
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("menu.note");
+        if (f.cure() != null && !f.accepted()) {
+            item(menu, "cure", Texts.title(f.cure().label()), () -> deeds.cure(f));
+        }
+        if (f.accepted()) {
+            item(menu, "reopen", Texts.title(Message.of("editor.note.reopen")), () -> deeds.reopen(f));
+        } else {
+            item(menu, "accept", CommandId.ACCEPT.text(), () -> deeds.accept(f));
+        }
+        item(menu, "place", Texts.of("editor.note.place"), () -> deeds.place(f));
+        return menu;
+    }
+
+    private static void item(JPopupMenu menu, String name, String text, Runnable body) {
+        JMenuItem item = new JMenuItem(text);
+        item.setName("context." + name);
+        item.addActionListener(e -> body.run());
+        menu.add(item);
+    }
+
+    private static JPanel text(Finding f, int width, Deeds deeds) {
         JPanel text = Flat.clear(new Column(width, Look.px(3)));
-        text.add(new WrapText(Texts.title(f.title()), () -> Look.severity(f.severity()), Look::bold));
+        text.add(new WrapText(
+                Texts.title(f.title()), () -> f.accepted() ? Look.quiet() : Look.severity(f.severity()), Look::bold));
         message(text, Texts.title(f.message()));
         String basis = basis(f);
         if (!basis.isEmpty()) {
             text.add(new WrapText(basis, Look::quiet, Look::small));
         }
-        if (f.cure() != null) {
-            JButton cure = cure(Texts.of(f.cure().label()), width, f);
-            cure.setName("cure." + f.rule() + "." + f.place().item());
-            cure.addActionListener(e -> onCure.accept(f));
-            text.add(Flat.gap(1));
+        String place = "." + f.rule() + "." + f.place().item();
+        if (f.acceptedReason() != null) {
+            text.add(new WrapText(Texts.of("editor.note.accepted", f.acceptedReason()), Look::text, Look::font));
+            text.add(Column.own(quiet("reopen" + place, "editor.note.reopen", () -> deeds.reopen(f))));
+            return text;
+        }
+        JButton live = quiet("accept" + place, "editor.note.accept", () -> deeds.accept(f));
+        if (f.cure() == null) {
+            text.add(Column.own(live));
+            return text;
+        }
+        JButton cure = cure(Texts.of(f.cure().label()), width, f);
+        cure.setName("cure" + place);
+        cure.addActionListener(e -> deeds.cure(f));
+        text.add(Flat.gap(1));
+        if (cure.getPreferredSize().width + live.getPreferredSize().width + Look.px(GAP) <= width) {
+            JPanel both = Flat.clear(new FlowLayout(FlowLayout.LEFT, 0, 0));
+            both.add(cure);
+            both.add(Box.createHorizontalStrut(Look.px(GAP)));
+            both.add(live);
+            text.add(both);
+        } else {
             text.add(Column.own(cure));
+            text.add(Column.own(live));
         }
         return text;
+    }
+
+    /** What isn't the first thing to do: in small quiet letters. */
+    private static JButton quiet(String name, String key, Runnable body) {
+        JButton b = Ring.quiet(Texts.of(key));
+        b.setName(name);
+        b.addActionListener(e -> body.run());
+        return b;
     }
 
     /** What would fill the margin is cut, until somebody wants to read all of it. */
@@ -196,6 +291,11 @@ final class NoteView extends JPanel {
         }
         b.getAccessibleContext().setAccessibleName(words);
         return b;
+    }
+
+    /** Whether the mouse is over it. */
+    boolean under() {
+        return under;
     }
 
     FindingPlaces.Numbered numbered() {

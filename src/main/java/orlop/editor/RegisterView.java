@@ -2,12 +2,14 @@ package orlop.editor;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.RecordParts;
 import orlop.desk.Same;
 import orlop.desk.Session;
@@ -15,6 +17,7 @@ import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
 import orlop.desk.SheetEdits;
 import orlop.drawing.Drawing;
+import orlop.drawing.Message;
 import orlop.drawing.Sheet;
 import orlop.drawing.SheetSize;
 
@@ -38,6 +41,7 @@ final class RegisterView implements SessionListener {
         this.model = new Model(session);
         this.table = Grid.table(model);
         Grid.look(table, "register.table");
+        table.setDefaultEditor(Object.class, new TypedCell(model::take));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.access.register"));
         for (int i = 0; i < WIDTHS.length; i++) {
@@ -160,9 +164,13 @@ final class RegisterView implements SessionListener {
 
         @Override
         public void setValueAt(Object value, int row, int column) {
+            take(value, row, column);
+        }
+
+        Optional<Message> take(@Nullable Object value, int row, int column) {
             Sheet s = sheets.get(row);
             if (value == null || value.equals(getValueAt(row, column))) {
-                return;
+                return Optional.empty();
             }
             Object part = value instanceof String t ? t.strip() : value;
             if (column == SIZE) {
@@ -171,8 +179,8 @@ final class RegisterView implements SessionListener {
                 }
             }
             Object taken = part;
-            session.apply(orlop.drawing.Edit.of(
-                    orlop.drawing.Message.of("desk.sheet.change", s.number()),
+            return session.apply(orlop.drawing.Edit.of(
+                    Message.of("desk.sheet.change", s.number()),
                     d -> d.with(RecordParts.with(d.sheets().require(s.id()), COLUMNS[column], taken))));
         }
     }

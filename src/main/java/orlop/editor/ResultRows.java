@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.RecordParts;
 import orlop.desk.SessionState;
+import orlop.drawing.Component;
 import orlop.drawing.Conductors;
+import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.drawing.Quantity;
 import orlop.drawing.Unit;
@@ -52,7 +54,7 @@ final class ResultRows {
             CableResult w = results.cables().get(item);
             ComponentResult c = results.components().get(item);
             if (w != null) {
-                r.cable(w);
+                r.cable(s.drawing(), w);
             } else if (c != null) {
                 r.component(c);
             }
@@ -68,7 +70,7 @@ final class ResultRows {
         rows.add(new Row(label, value, severity));
     }
 
-    private void cable(CableResult w) {
+    private void cable(Drawing d, CableResult w) {
         if (!w.live() && w.conductors() != Conductors.PE) { // which carries nothing in service
             add("current", Texts.of("editor.result.dead"));
         } else if (w.currentA() != null) {
@@ -96,11 +98,33 @@ final class ResultRows {
         if (w.lossW() != null) {
             add("loss", text(w.lossW(), Unit.WATT));
         }
-        String devices = w.protectedBy().stream().collect(Collectors.joining(", "));
-        add(
-                "protected-by",
-                devices.isEmpty() ? Texts.of("editor.result.nothing") : devices,
-                devices.isEmpty() && w.live() ? Severity.DANGER : null);
+        guards(d, w);
+    }
+
+    /** A device without a rating guards nothing that could be checked. */
+    private void guards(Drawing d, CableResult w) {
+        List<String> devices = w.protectedBy();
+        if (devices.isEmpty()) {
+            add("protected-by", Texts.of("editor.result.nothing"), w.live() ? Severity.DANGER : null);
+        } else if (devices.stream().allMatch(id -> unrated(d, id))) {
+            add("protected-by", Texts.of("editor.result.unrated", devices.get(0)), Severity.ADVICE);
+        } else {
+            add("protected-by", String.join(", ", devices));
+        }
+    }
+
+    private static boolean unrated(Drawing d, String device) {
+        Component c = d.components().get(device);
+        if (c == null) {
+            return false;
+        }
+        Record p = (Record) c.particulars();
+        List<Object> known = RecordParts.of(p.getClass()).stream()
+                .filter(part -> part.name().equals("ratingA") || part.name().equals("settingA"))
+                .map(part -> Optional.ofNullable(RecordParts.get(p, part.name())))
+                .flatMap(Optional::stream)
+                .toList();
+        return known.isEmpty();
     }
 
     private static @Nullable Severity over(double currentA, @Nullable Double ampacityA) {

@@ -1,6 +1,8 @@
 package orlop.editor;
 
 import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.event.FocusAdapter;
@@ -69,6 +71,31 @@ final class Ring {
     static JButton button(String text) {
         JButton b = new JButton(text) {
             private static final long serialVersionUID = 1L;
+
+            @Override
+            protected void paintComponent(Graphics g) {
+                super.paintComponent(g);
+                Ring.paint(this, g);
+            }
+        };
+        b.putClientProperty("JButton.buttonType", "toolBarButton");
+        return b;
+    }
+
+    /** The same in small quiet letters, light or dark. */
+    static JButton quiet(String text) {
+        JButton b = new JButton(text) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public Color getForeground() {
+                return Look.quiet();
+            }
+
+            @Override
+            public Font getFont() {
+                return Look.small();
+            }
 
             @Override
             protected void paintComponent(Graphics g) {

@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
@@ -13,18 +14,31 @@ import javax.swing.Icon;
 import orlop.findings.Severity;
 import orlop.scene.Ink;
 
-/** The mark of a finding, told apart by shape as well as by colour: triangle, diamond, disc; with its number in it. */
-record SeverityIcon(Severity severity, String number, int size) implements Icon {
+/**
+ * The mark of a finding, told apart by shape as well as by colour: triangle, diamond, disc; with its number in it.
+ * Hollow while somebody lives with it.
+ */
+record SeverityIcon(Severity severity, String number, int size, boolean hollow) implements Icon {
+    SeverityIcon(Severity severity, String number, int size) {
+        this(severity, number, size, false);
+    }
+
     @Override
     public void paintIcon(Component c, Graphics graphics, int x, int y) {
         Graphics2D g = (Graphics2D) graphics.create();
         StaticLayer.hints(g);
         g.translate(x, y);
         g.setColor(Look.severity(severity));
-        g.fill(shape());
+        if (hollow) {
+            g.setStroke(new BasicStroke(Math.max(1f, size / 12f)));
+            g.draw(shape());
+        } else {
+            g.fill(shape());
+        }
         g.setFont(Look.font().deriveFont(Font.BOLD, size * (number.length() > 1 ? 0.42f : 0.52f)));
         FontMetrics m = g.getFontMetrics();
-        g.setColor(Look.dark() ? new Color(0x15171A) : Look.ink(Ink.PAPER));
+        Color onIt = Look.dark() ? new Color(0x15171A) : Look.ink(Ink.PAPER);
+        g.setColor(hollow ? Look.severity(severity) : onIt);
         float low = severity == Severity.DANGER ? 0.90f : 0.5f;
         float base = severity == Severity.DANGER ? size * low : size * low + (m.getAscent() - m.getDescent()) / 2f;
         g.drawString(number, (size - m.stringWidth(number)) / 2f, base);

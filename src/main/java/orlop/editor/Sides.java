@@ -25,6 +25,7 @@ final class Sides {
     private final Locker locker;
     private final Margin margin;
     private final Settings settings;
+    private int dragged;
 
     /** @param around what both lie in */
     Sides(JPanel around, Locker locker, Margin margin, Settings settings) {
@@ -45,8 +46,9 @@ final class Sides {
     void fit() {
         int window = around.getWidth();
         locker.narrow(window < Look.px(NARROW));
-        int wished = Look.px(settings.number(KEY, Margin.WIDTH));
-        int share = settings.number(KEY, 0) > 0 ? window / 2 : window * 3 / 8;
+        int set = dragged > 0 ? dragged : settings.number(KEY, 0);
+        int wished = Look.px(set > 0 ? set : Margin.WIDTH);
+        int share = set > 0 ? window / 2 : window * 3 / 8;
         margin.width(Math.max(Look.px(Margin.LEAST), Math.min(wished, share)));
     }
 
@@ -67,8 +69,16 @@ final class Sides {
             @Override
             public void mouseDragged(MouseEvent e) {
                 int width = (int) ((grip - e.getXOnScreen()) / Look.scale());
-                settings.rememberNumber(KEY, Math.max(Margin.LEAST, Math.min(width, WIDEST)));
+                dragged = Math.max(Margin.LEAST, Math.min(width, WIDEST));
                 fit();
+            }
+
+            @Override
+            public void mouseReleased(MouseEvent e) {
+                if (dragged > 0) {
+                    settings.rememberNumber(KEY, dragged);
+                    dragged = 0;
+                }
             }
 
             @Override

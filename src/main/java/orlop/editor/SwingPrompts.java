@@ -71,6 +71,11 @@ final class SwingPrompts implements Prompts {
     }
 
     private int ask(String title, String text, String... answers) {
+        return ask(0, title, text, answers);
+    }
+
+    /** @param first the answer that Enter gives */
+    private int ask(int first, String title, String text, String... answers) {
         return JOptionPane.showOptionDialog(
                 owner,
                 text,
@@ -79,7 +84,7 @@ final class SwingPrompts implements Prompts {
                 JOptionPane.QUESTION_MESSAGE,
                 null,
                 answers,
-                answers[0]);
+                answers[first]);
     }
 
     @Override
@@ -107,6 +112,7 @@ final class SwingPrompts implements Prompts {
     @Override
     public boolean readAgain(String name, boolean dirty) {
         return ask(
+                        dirty ? 1 : 0, // what is not saved is not lost by a key that was meant for something else
                         Texts.of("editor.ask.outside.title"),
                         Texts.of(dirty ? "editor.ask.outside.dirty" : "editor.ask.outside.clean", name),
                         Texts.of("editor.ask.outside.read"),

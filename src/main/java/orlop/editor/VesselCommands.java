@@ -1,7 +1,5 @@
 package orlop.editor;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -12,11 +10,10 @@ import orlop.desk.Measure;
 import orlop.desk.NumberInput;
 import orlop.desk.RecordParts;
 import orlop.desk.Session;
+import orlop.drawing.Checks;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
-import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Message;
-import orlop.drawing.Nature;
 import orlop.drawing.Sheet;
 import orlop.drawing.SheetSize;
 import orlop.drawing.Vessel;
@@ -87,37 +84,18 @@ final class VesselCommands {
     }
 
     private void systems() {
-        JPanel page = Forms.page();
-        List<String> there = new ArrayList<>();
-        for (ElectricalSystem s : drawing().systems().values()) {
-            there.add(Texts.of(
-                    "editor.form.system.there",
-                    s.id(),
-                    Texts.of("editor.nature." + s.nature().word())));
+        SystemForm form = new SystemForm(drawing());
+        prompts.form(Texts.of("editor.form.systems.title"), form.panel(), () -> taken(form));
+    }
+
+    private Optional<Message> taken(SystemForm form) {
+        try {
+            return form.edit().flatMap(session::apply);
+        } catch (Edit.Refusal e) {
+            return Optional.of(e.reason());
+        } catch (Checks.OutOfRange e) {
+            return Optional.of(FieldRow.spoken(e.reason()));
         }
-        page.add(new WrapText(String.join("\n", there), Look::text, Look::font));
-        JTextField id = Forms.line(page, "editor.form.system", new JTextField());
-        JComboBox<String> nature = new JComboBox<>();
-        for (Nature n : Nature.values()) {
-            nature.addItem(Texts.of("editor.nature." + n.word()));
-        }
-        Forms.line(page, "editor.form.nature", nature);
-        JTextField volts = Forms.line(page, "editor.form.volts", new JTextField());
-        UnaryOperator<Drawing> added = d -> {
-            String name = id.getText().strip();
-            if (d.systems().contains(name)) {
-                throw new Edit.Refusal(Message.of("drawing.refuse.tag-taken", name));
-            }
-            double v = read(volts, Measure.VOLT);
-            return d.with(ElectricalSystem.of(name, List.of(Nature.values()).get(nature.getSelectedIndex()), v));
-        };
-        prompts.form(
-                Texts.of("editor.form.systems.title"),
-                page,
-                () -> id.getText().isBlank()
-                        ? Optional.empty()
-                        : session.apply(Edit.of(
-                                Message.of("editor.edit.system", id.getText().strip()), added)));
     }
 
     private void sheet(Sheet s) {

@@ -69,7 +69,7 @@ final class Workbench {
         shown.behind(background, new EventThread(), canvas::ready);
         this.locker = new Locker(canvas);
         this.checks = new CheckCommands(session, canvas, pointing, prompts);
-        this.margin = new Margin(session, canvas, pointing, checks::cure);
+        this.margin = new Margin(session, canvas, pointing, checks);
         checks.margin(margin);
         this.files = new FileCommands(
                 session,
@@ -186,7 +186,7 @@ final class Workbench {
         Map<String, Supplier<JComponent>> pages = new LinkedHashMap<>();
         pages.put("path", () -> new PathView(session));
         pages.put("working", () -> working().panel());
-        pages.put("findings", () -> new FindingsTable(session, margin::show).panel());
+        pages.put("findings", () -> new FindingsTable(session, canvas.shown()::of, margin::show).panel());
         pages.put("conditions", () -> new ConditionsView(session, commands).panel());
         pages.put("register", () -> new RegisterView(session, commands).panel());
         return pages;

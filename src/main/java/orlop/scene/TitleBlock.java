@@ -26,6 +26,9 @@ import orlop.study.Results;
 final class TitleBlock {
     private static final double INSET_MM = 2;
     private static final double VALUE_MM = 3;
+    /** Where a value that is too long for one line begins, below the upper edge of its field. */
+    private static final double FIRST_OF_TWO_MM = 5.7;
+
     private static final double OUTER_MM = 0.7;
     private static final double INNER_MM = 0.35;
     private static final int ROWS = 4;
@@ -133,7 +136,16 @@ final class TitleBlock {
         text(marks, x, cell.minY() + 3, room, TextBlock.SIZE_MM, Weight.REGULAR, Ink.QUIET, label);
         if (!field.value.isEmpty()) {
             Weight weight = field.bold ? Weight.BOLD : Weight.REGULAR;
-            text(marks, x, cell.minY() + 7.3, room, VALUE_MM, weight, Ink.INK, field.value);
+            String value = field.value.replace('\n', ' ');
+            if (TextMeasure.bundled().widthMm(value, TextBlock.SIZE_MM, weight) <= room) {
+                text(marks, x, cell.minY() + 7.3, room, VALUE_MM, weight, Ink.INK, value);
+                return;
+            }
+            double y = cell.minY() + FIRST_OF_TWO_MM;
+            for (String line : TextBlock.wrapped(value, room, TextBlock.SIZE_MM, weight, 2)) {
+                text(marks, x, y, room, TextBlock.SIZE_MM, weight, Ink.INK, line);
+                y += TextBlock.SIZE_MM;
+            }
         }
     }
 
@@ -142,7 +154,7 @@ final class TitleBlock {
         TextMeasure measure = TextMeasure.bundled();
         double wide = measure.widthMm(s, size, weight);
         double smaller = Math.max(TextBlock.SIZE_MM, Math.min(size, size * room / wide));
-        String text = TextBlock.cut(s.replace('\n', ' '), room, smaller, weight);
+        String text = TextBlock.cut(s, room, smaller, weight);
         double width = measure.widthMm(text, smaller, weight);
         marks.add(new Mark.Text(x, y, Mark.Anchor.START, smaller, weight, ink, text, width));
     }

@@ -60,6 +60,22 @@ class PathProfileTest {
     }
 
     @Test
+    void a_device_that_is_bolted_to_the_source_does_not_hide_it() {
+        Drawing d = SmallBoat.put(boat(), "FC1", orlop.drawing.Kind.FUSE, 50, 130);
+        d = orlop.drawing.Edits.delete(java.util.Set.of("W1")).applyTo(d);
+        d = d.with(orlop.drawing.Link.of(
+                orlop.drawing.TerminalRef.parse("GB1.1", "from"), orlop.drawing.TerminalRef.parse("FC1.1", "to")));
+        d = SmallBoat.run(d, "W1", "FC1.2", "QB1.2", 2);
+
+        PathProfile p = PathProfile.of(Study.of(d), "sail", "EA1").orElseThrow();
+
+        assertThat(p.stations())
+                .extracting(PathProfile.Station::item)
+                .containsExactly("GB1", "FC1", "W1", "QB1", "W2", "EA1");
+        assertThat(p.stations().get(0).toV()).isCloseTo(p.stations().get(1).fromV(), within(1e-9));
+    }
+
+    @Test
     void what_no_source_feeds_has_no_profile() {
         Drawing parted = orlop.drawing.Edits.delete(java.util.Set.of("W1")).applyTo(boat());
 

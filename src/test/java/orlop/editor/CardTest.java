@@ -62,6 +62,52 @@ class CardTest extends OnBench {
     }
 
     @Test
+    void a_device_without_a_rating_is_not_said_to_guard_without_a_word() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(java.util.Set.of("W10"));
+            var rows = ResultRows.of(on.session().state(), "W10");
+            String guard = value(rows);
+            assertThat(guard).startsWith("FC").doesNotContain("rating");
+
+            on.session().apply(orlop.desk.CardEdits.set(guard, "particulars.ratingA", null, ""));
+            assertThat(value(ResultRows.of(on.session().state(), "W10"))).isEqualTo(guard + ", rating not known");
+        });
+    }
+
+    private static String value(java.util.List<ResultRows.Row> rows) {
+        return rows.stream()
+                .filter(r -> r.label().equals("protected-by"))
+                .map(ResultRows.Row::value)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void the_card_of_what_is_selected_on_the_sheet_is_in_sight_and_a_note_that_is_clicked_stays_where_it_is()
+            throws Exception {
+        javax.swing.JScrollBar[] bar = {null};
+        HeadlessBench.onUi(() -> {
+            on.paint();
+            bar[0] = FormParts.find(on.named("margin").orElseThrow(), javax.swing.JScrollPane.class)
+                    .getVerticalScrollBar();
+            bar[0].setValue(150);
+            on.session().select(java.util.Set.of("MA2"));
+        });
+        HeadlessBench.onUi(() -> assertThat(bar[0].getValue()).isZero());
+        HeadlessBench.onUi(() -> {
+            on.paint();
+            bar[0].setValue(150);
+            var note = on.named("note.2").orElseThrow();
+            note.dispatchEvent(new java.awt.event.MouseEvent(
+                    note, java.awt.event.MouseEvent.MOUSE_CLICKED, 0, 0, 30, 8, 1, false, 1));
+        });
+        HeadlessBench.onUi(() -> {
+            assertThat(on.session().state().selection()).isNotEqualTo(java.util.Set.of("MA2"));
+            assertThat(bar[0].getValue()).isPositive();
+        });
+    }
+
+    @Test
     void the_card_says_of_which_condition_its_positions_are() throws Exception {
         HeadlessBench.onUi(() -> {
             on.session().showCondition("sail");

@@ -3,6 +3,7 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import javax.swing.JTable;
+import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -87,6 +88,29 @@ class ConditionsViewTest extends OnBench {
 
         assertThat(condition("anchor").load("MA2").simultaneity()).isEqualTo(0.6);
         assertThat(on.session().state().notice()).isNotNull();
+    }
+
+    @Test
+    void what_cannot_be_taken_stays_in_its_cell_until_it_can() throws Exception {
+        HeadlessBench.onUi(() -> {
+            table().changeSelection(row("MA2"), 1, false, false);
+            table().editCellAt(row("MA2"), 1);
+            JTextField cell = (JTextField) table().getEditorComponent();
+            cell.setText("250 %");
+
+            assertThat(table().getCellEditor().stopCellEditing()).isFalse();
+            assertThat(table().isEditing()).isTrue();
+            assertThat(cell.getText()).isEqualTo("250 %");
+            assertThat(cell.getToolTipText()).contains("from 0 to 1");
+            assertThat(Same.object(drawing(), start)).isTrue();
+
+            cell.setText("0,6");
+            assertThat(table().getCellEditor().stopCellEditing()).isTrue();
+            assertThat(table().isEditing()).isFalse();
+        });
+        assertThat(condition("anchor").load("MA2").simultaneity()).isEqualTo(0.6);
+        on.run(CommandId.UNDO);
+        assertThat(Same.object(drawing(), start)).isTrue();
     }
 
     @Test

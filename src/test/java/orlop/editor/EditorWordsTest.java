@@ -93,6 +93,23 @@ class EditorWordsTest {
     }
 
     @Test
+    void every_meaning_is_that_of_a_particular_that_has_a_label() throws Exception {
+        java.util.Properties all = new java.util.Properties();
+        try (var in = Words.class.getResourceAsStream("/orlop/words/editor.properties")) {
+            all.load(in);
+        }
+        List<String> meanings = all.stringPropertyNames().stream()
+                .filter(k -> k.startsWith("editor.meaning."))
+                .map(k -> k.substring("editor.meaning.".length()))
+                .toList();
+
+        assertThat(meanings).hasSizeGreaterThan(40);
+        assertThat(meanings)
+                .allSatisfy(m ->
+                        assertThat(words.pattern("editor.field." + m)).as(m).isPresent());
+    }
+
+    @Test
     void every_kind_can_be_taken_from_the_locker_by_two_keys_of_its_own() {
         for (Group g : Group.values()) {
             assertThat(LockerKeys.group(g.letters().charAt(0))).contains(g);

@@ -171,6 +171,7 @@ class FileCommandsTest {
         run(CommandId.SAVE);
         assertThat(file).hasContent("theirs");
         assertThat(session.state().dirty()).isTrue();
+        files.lookOutside(); // the window comes to the front when the question has gone
 
         answers.outside = Prompts.Outside.OVERWRITE;
         run(CommandId.SAVE);

@@ -65,6 +65,23 @@ class FoldOutTest extends OnBench {
     }
 
     @Test
+    void a_finding_has_the_number_in_the_table_that_stands_on_the_sheet() throws Exception {
+        run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(() -> {
+            var state = on.session().state();
+            var scene = on.bench().canvas().scene().orElseThrow();
+            var here = FindingPlaces.ofSheet(state, scene);
+            assertThat(here).hasSizeGreaterThan(2);
+            for (int row = 0; row < table().getRowCount(); row++) {
+                Object finding = table().getValueAt(row, 1);
+                var same = here.stream().filter(n -> n.finding() == finding).findFirst();
+                assertThat(table().getValueAt(row, 0))
+                        .isEqualTo(same.map(FindingPlaces.Numbered::label).orElse(null));
+            }
+        });
+    }
+
+    @Test
     void picking_a_line_selects_what_it_speaks_of() throws Exception {
         run(CommandId.SHOW_FINDINGS);
         HeadlessBench.onUi(() -> {

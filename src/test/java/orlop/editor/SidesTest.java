@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Font;
 import java.awt.FontMetrics;
+import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JComponent;
@@ -46,6 +47,31 @@ class SidesTest {
 
         assertThat(marginAt(on, Look.px(1366))).isEqualTo(Look.px(420));
         on.close();
+    }
+
+    @Test
+    void an_edge_that_is_dragged_is_remembered_once_when_it_is_let_go() throws Exception {
+        Path file = folder.resolve("settings.properties");
+        Settings settings = new Settings(file);
+        HeadlessBench on = HeadlessBench.open(TestBoat.drawing(), settings);
+        int was = marginAt(on, Look.px(1366));
+        JComponent edge = on.named("margin.edge").orElseThrow();
+
+        HeadlessBench.onUi(() -> {
+            mouse(edge, MouseEvent.MOUSE_PRESSED, 500);
+            mouse(edge, MouseEvent.MOUSE_DRAGGED, 480);
+            mouse(edge, MouseEvent.MOUSE_DRAGGED, 460);
+        });
+        assertThat(settings.number("margin.width", 0)).isZero();
+        assertThat(marginAt(on, Look.px(1366))).isEqualTo(was + 40);
+        HeadlessBench.onUi(() -> mouse(edge, MouseEvent.MOUSE_RELEASED, 460));
+
+        assertThat(new Settings(file).number("margin.width", 0)).isEqualTo((int) ((was + 40) / Look.scale()));
+        on.close();
+    }
+
+    private static void mouse(JComponent edge, int id, int xOnScreen) {
+        edge.dispatchEvent(new MouseEvent(edge, id, 0, 0, 0, 0, xOnScreen, 300, 1, false, MouseEvent.BUTTON1));
     }
 
     @Test

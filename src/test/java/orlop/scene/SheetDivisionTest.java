@@ -61,6 +61,12 @@ class SheetDivisionTest {
                     .as(i.id() + " " + ink + " in " + part)
                     .isTrue();
         }
+        assertThat(scene.item(Role.TITLE_BLOCK, "").orElseThrow().marks().stream()
+                        .filter(Mark.Text.class::isInstance)
+                        .map(m -> ((Mark.Text) m).text())
+                        .collect(java.util.stream.Collectors.joining(" ")))
+                .as("a long name goes on in a second line")
+                .contains("A vessel with a name that is far too long for the field that it has to go into");
         assertThat(scene.item(Role.CAUTION, "")).isPresent();
         assertThat(scene.item(Role.LEGEND, ""))
                 .as("nothing on it has to be explained")
