@@ -72,6 +72,7 @@ final class ConditionsView implements SessionListener {
         table.setDefaultEditor(Object.class, new TypedCell(model::take));
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.conditions"));
         table.getColumnModel().getSelectionModel().addListSelectionListener(e -> chosen());
+        table.getSelectionModel().addListSelectionListener(e -> chosen());
         Grid.key(table, "SPACE", this::turn);
         table.addMouseListener(new MouseAdapter() {
             @Override
@@ -161,6 +162,7 @@ final class ConditionsView implements SessionListener {
         int row = table.getSelectedRow();
         int column = table.getSelectedColumn();
         if (model.isCellEditable(row, column)) {
+            chosen(); // the keys may have come here without showing it
             if (table.isEditing()) {
                 table.getCellEditor().cancelCellEditing();
             }
