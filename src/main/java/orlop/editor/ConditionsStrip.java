@@ -137,10 +137,15 @@ final class ConditionsStrip implements SessionListener {
         return figures;
     }
 
-    /** {@code 24 V −37 A} where batteries take or give, {@code 230 V 0.4 kW} elsewhere. */
-    private static String figure(Drawing d, Balance b) {
+    /**
+     * {@code 24 V −37 A} where batteries take or give, {@code 230 V 0.4 kW} elsewhere; of two systems of one voltage by the
+     * short name that stands in the lines.
+     */
+    static String figure(Drawing d, Balance b) {
         ElectricalSystem system = d.systems().require(b.system());
-        String volts = new Quantity(system.nominalV(), Unit.VOLT).text();
+        boolean alike =
+                d.systems().stream().anyMatch(s -> !s.id().equals(system.id()) && s.nominalV() == system.nominalV());
+        String volts = alike ? system.id() : new Quantity(system.nominalV(), Unit.VOLT).text();
         Double battery = b.batteryA();
         if (battery != null) {
             double shown = Math.abs(battery) < LEAST_A ? 0 : battery;

@@ -50,8 +50,12 @@ final class Recovering {
                 .format(left.written().atZone(ZoneId.systemDefault()));
     }
 
-    /** The new window's own journal holds the drawing before the old one goes. */
+    /** Where the file is open already, there; else in a window of its own. That window's own journal holds the drawing before the old one goes. */
     private void restore(LeftJournal left, LeftJournal.Content content) {
+        if (content.file() != null && windows.recovered(content.file(), content.drawing())) {
+            left.discard();
+            return;
+        }
         @Nullable
         OpenFile file = content.file() == null || windows.show(content.file())
                 ? null

@@ -2,7 +2,9 @@ package orlop.editor;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -12,6 +14,7 @@ import orlop.desk.OpenFile;
 import orlop.desk.Review;
 import orlop.desk.Session;
 import orlop.drawing.Drawing;
+import orlop.drawing.Edit;
 import orlop.drawing.Message;
 import orlop.store.FileProblem;
 import orlop.store.Journal;
@@ -21,6 +24,7 @@ final class Windows implements Desks {
     private final Settings settings;
     private final Review.Maker maker;
     private final List<MainWindow> open = new ArrayList<>();
+    private final Map<MainWindow, Keeper> keepers = new HashMap<>();
 
     Windows(Settings settings, Review.Maker maker) {
         this.settings = settings;
@@ -38,6 +42,25 @@ final class Windows implements Desks {
     @Override
     public void open(Drawing drawing, @Nullable OpenFile file) {
         window(drawing, file, true).show();
+    }
+
+    /**
+     * Lays what a crash left of a file on the desk that has the file open, if nothing there would be pushed aside. What
+     * stands in the file can be had back with Undo.
+     *
+     * @return whether there is such a desk; the drawing stands in its journal then
+     */
+    boolean recovered(Path file, Drawing drawing) {
+        for (MainWindow w : open) {
+            Session session = w.bench().canvas().session();
+            if (w.bench().files().has(file) && !session.state().dirty()) {
+                session.apply(Edit.of(Message.of("editor.edit.recover"), before -> drawing));
+                writeNow(keepers.get(w));
+                w.toFront();
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override
@@ -72,6 +95,7 @@ final class Windows implements Desks {
         }
         made[0] = new MainWindow(session, settings, this, gone -> {
             open.remove(gone);
+            keepers.remove(gone);
             worker.shutdown();
             if (keeper[0] != null) {
                 keeper[0].close();
@@ -80,6 +104,9 @@ final class Windows implements Desks {
         });
         made[0].bench().files().take(file);
         settings.journals().ifPresent(folder -> keeper[0] = keeper(session, folder, clock));
+        if (keeper[0] != null) {
+            keepers.put(made[0], keeper[0]);
+        }
         open.add(made[0]);
         return made[0];
     }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javax.swing.JFrame;
 import org.assertj.swing.core.Robot;
@@ -14,7 +15,12 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import orlop.desk.OpenFile;
 import orlop.desk.Review;
+import orlop.desk.Session;
+import orlop.drawing.Drawing;
+import orlop.drawing.Edits;
+import orlop.store.DrawingFile;
 import orlop.testing.WindowTest;
 
 /** A window is killed; the next start offers what was in it. */
@@ -55,6 +61,36 @@ class RecoveryWindowTest {
                 .isEqualTo(WindowThatIsKilled.NAME);
         assertThat(canvas.session().state().dirty()).isTrue();
         GuiActionRunner.execute(frame::dispose);
+    }
+
+    @Test
+    void what_was_left_of_a_file_that_is_open_comes_to_its_window_and_can_be_undone() throws Exception {
+        Path file = folder.resolve("boat.orlop");
+        Drawing saved = TestBoat.drawing();
+        DrawingFile.save(file, saved);
+        Drawing left = Edits.delete(Set.of("W16")).applyTo(saved);
+        Settings mine = new Settings(folder.resolve("settings.properties"));
+
+        GuiActionRunner.execute(() -> {
+            Windows windows = new Windows(mine, Review::of);
+            OpenFile claimed = OpenFile.claim(file, mine.home()).orElseThrow();
+            MainWindow w = windows.window(saved, claimed, true);
+            w.show();
+            Session session = w.bench().canvas().session();
+
+            assertThat(windows.recovered(folder.resolve("other.orlop"), left)).isFalse();
+            assertThat(windows.recovered(file, left)).isTrue();
+            assertThat(session.state().drawing().cables().contains("W16")).isFalse();
+            assertThat(session.state().dirty()).isTrue();
+            assertThat(windows.recovered(file, saved))
+                    .as("nothing that is not saved is pushed aside")
+                    .isFalse();
+            session.undo();
+            assertThat(session.state().drawing()).isSameAs(saved);
+            assertThat(session.state().dirty()).isFalse();
+            w.frame().dispose();
+        });
+        assertThat(DrawingFile.load(file)).isEqualTo(saved);
     }
 
     private void kill(Path settings) throws Exception {

@@ -75,6 +75,21 @@ class SidesTest {
     }
 
     @Test
+    void systems_of_one_voltage_are_told_apart_by_their_short_names() {
+        var d = TestBoat.drawing().with(orlop.drawing.ElectricalSystem.of("230", orlop.drawing.Nature.AC1, 230));
+        var two = d.with(orlop.drawing.ElectricalSystem.of("24S", orlop.drawing.Nature.DC, 24));
+
+        assertThat(ConditionsStrip.figure(d, new orlop.desk.Balance("24", -37.0, null)))
+                .isEqualTo("24 V −37 A");
+        assertThat(ConditionsStrip.figure(two, new orlop.desk.Balance("24", -37.0, null)))
+                .isEqualTo("24 −37 A");
+        assertThat(ConditionsStrip.figure(two, new orlop.desk.Balance("24S", null, 400.0)))
+                .isEqualTo("24S 400 W");
+        assertThat(ConditionsStrip.figure(two, new orlop.desk.Balance("230", null, 1500.0)))
+                .isEqualTo("230 V 1.5 kW");
+    }
+
+    @Test
     void a_card_tells_as_many_balances_as_it_has_room_for_each_of_them_whole() {
         FontMetrics m = new JLabel().getFontMetrics(new Font(Font.SANS_SERIF, Font.PLAIN, 11));
         List<String> figures = List.of("24 V −106 A", "12 V 91.5 W", "230 V 0.4 kW");

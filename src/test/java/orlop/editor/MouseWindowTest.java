@@ -1,0 +1,110 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Point;
+import java.awt.geom.Point2D;
+import java.util.Set;
+import javax.swing.SwingUtilities;
+import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import orlop.desk.Same;
+import orlop.drawing.Drawing;
+import orlop.drawing.Kind;
+import orlop.layout.Rect;
+import orlop.testing.WindowTest;
+
+/** What the mouse does between the locker and the sheet, and with bars, in a real window. */
+@WindowTest
+@Timeout(120)
+class MouseWindowTest {
+    private final Drawing start = TestBoat.drawing();
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private OpenWindow on;
+
+    @BeforeEach
+    void open(Robot robot) {
+        on = new OpenWindow(robot, start, new Settings(null));
+    }
+
+    @AfterEach
+    void close() {
+        on.close();
+    }
+
+    private Rect bar() {
+        return GuiActionRunner.execute(() -> on.canvas().scene().orElseThrow().bars().stream()
+                .filter(b -> b.component().equals("24MAIN"))
+                .findFirst()
+                .orElseThrow()
+                .rect());
+    }
+
+    private Point onCanvas(double xMm, double yMm) {
+        Point2D p = GuiActionRunner.execute(() -> on.canvas().viewport().toView(xMm, yMm));
+        return new Point((int) Math.round(p.getX()), (int) Math.round(p.getY()));
+    }
+
+    @Test
+    void what_is_dragged_out_of_a_drawer_can_be_let_go_where_the_drawer_lay() {
+        on.frame().button("group.distribution").click();
+        Component row = on.frame().button("kind.junction").target();
+        Point from = new Point(row.getWidth() / 4, row.getHeight() / 2);
+        Point to = GuiActionRunner.execute(
+                () -> SwingUtilities.convertPoint(row, row.getWidth() * 3 / 4, row.getHeight() / 2, on.canvas()));
+        assertThat(to.x).as("the drawer lies over the sheet").isPositive();
+        int count = on.drawing().components().size();
+
+        on.robot().pressMouse(row, from, MouseButton.LEFT_BUTTON);
+        on.robot().moveMouse(row, new Point(from.x + 30, from.y));
+        on.until("the mouse places a junction", () -> on.canvas().tool() instanceof PlaceTool);
+        on.robot().moveMouse(on.canvas(), new Point(to.x - 5, to.y));
+        on.robot().moveMouse(on.canvas(), to);
+        on.robot().releaseMouse(MouseButton.LEFT_BUTTON);
+
+        on.until("a junction", () -> on.drawing().components().size() == count + 1);
+        String id = on.state().soleSelection().orElseThrow();
+        assertThat(on.drawing().components().require(id).kind()).isEqualTo(Kind.JUNCTION);
+        Point2D mm = GuiActionRunner.execute(() -> on.canvas().viewport().toSheet(to.x, to.y));
+        var at = on.drawing().components().require(id).place().at();
+        assertThat(Math.hypot(at.xMm() - mm.getX(), at.yMm() - mm.getY())).isLessThan(2.5);
+        on.until("the hand again", () -> on.canvas().tool() == on.canvas().hand());
+    }
+
+    @Test
+    void a_click_on_a_row_is_no_drag_though_the_hand_trembles() {
+        on.frame().button("group.distribution").click();
+        Component row = on.frame().button("kind.junction").target();
+
+        on.robot().pressMouse(row, new Point(40, 20), MouseButton.LEFT_BUTTON);
+        on.robot().moveMouse(row, new Point(43, 21));
+        on.robot().releaseMouse(MouseButton.LEFT_BUTTON);
+
+        on.until("a junction is in the hand", () -> on.canvas().tool() instanceof PlaceTool);
+        assertThat(Same.object(on.drawing(), start)).isTrue();
+    }
+
+    @Test
+    void the_end_of_a_selected_bar_is_pulled_and_let_go() {
+        GuiActionRunner.execute(() -> on.canvas().session().select(Set.of("24MAIN")));
+        Rect was = bar();
+        Point from = onCanvas(was.maxX(), was.centreY());
+        Point to = onCanvas(was.maxX() + 25, was.centreY());
+
+        on.robot().pressMouse(on.canvas(), from, MouseButton.LEFT_BUTTON);
+        on.robot().moveMouse(on.canvas(), new Point((from.x + to.x) / 2, from.y));
+        on.robot().moveMouse(on.canvas(), to);
+        on.robot().releaseMouse(MouseButton.LEFT_BUTTON);
+
+        on.until("a longer bar", () -> !Same.object(on.drawing(), start));
+        assertThat(bar().maxX()).isBetween(was.maxX() + 20, was.maxX() + 30);
+        assertThat(bar().minX()).isBetween(was.minX() - 1.3, was.minX() + 1.3);
+    }
+}
