@@ -21,7 +21,6 @@ import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
 import orlop.layout.Rect;
 import orlop.scene.Scene;
-import orlop.scene.SceneItem;
 
 /**
  * The sheet on the screen. It shows what the session holds; what the mouse does is up to its {@link Tool}.
@@ -121,17 +120,6 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     void menuAt(Spot at) {
         hand.meant(at);
         menu.accept(at);
-    }
-
-    /** Opens the menu for what is selected, beside it; with nothing selected, that of the sheet. */
-    void menuByKey() {
-        menu.accept(scene().flatMap(s -> s.items().stream()
-                        .filter(i -> session.state().selection().contains(i.subject()))
-                        .map(SceneItem::bounds)
-                        .findFirst())
-                .map(r -> Spot.at(r.centreX(), r.centreY(), viewport))
-                .filter(at -> contains(at.xPx(), at.yPx()))
-                .orElseGet(() -> Spot.of(getWidth() / 2, getHeight() / 2, viewport)));
     }
 
     /** @param text what can be done now; "" for what can be done at rest */

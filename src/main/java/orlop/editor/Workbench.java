@@ -147,8 +147,8 @@ final class Workbench {
             room.card();
             return margin.cardFocus();
         });
-        key("shift F10", canvas::menuByKey);
-        key("CONTEXT_MENU", canvas::menuByKey);
+        key("shift F10", menus::openByKey);
+        key("CONTEXT_MENU", menus::openByKey);
         this.status = new StatusLine(session, () -> KeyHints.atRest(session.state(), canvas.byKeys()));
         lay(settings);
         pointing.listen(commands::refresh);
