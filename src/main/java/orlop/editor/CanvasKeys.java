@@ -34,6 +34,12 @@ import orlop.scene.SceneItem;
 final class CanvasKeys {
     static final Set<Role> ITEMS = Set.of(Role.COMPONENT, Role.BAR, Role.CABLE, Role.LINK, Role.NOTE);
 
+    private static final Set<Role> TAKES_ROOM =
+            Set.of(Role.COMPONENT, Role.BAR, Role.LABEL, Role.NOTE, Role.LEGEND, Role.TITLE_BLOCK, Role.CAUTION);
+
+    /** So much on each side a new component is to have for itself. */
+    private static final double ROOM_MM = 9;
+
     /** How far from the last component a new one is offered. */
     private static final double BESIDE_MM = 35;
 
@@ -197,10 +203,11 @@ final class CanvasKeys {
         Rect paper = s.drawable();
         for (double down = y; down < paper.maxY() - BESIDE_MM / 2; down += BESIDE_MM) {
             for (double right = x; right < paper.maxX() - Math.max(BESIDE_MM, widthMm) / 2; right += BESIDE_MM / 2) {
-                Rect room = Rect.of(right - widthMm / 2, down, widthMm, 0);
-                boolean taken = s.items().stream()
-                        .filter(i -> ITEMS.contains(i.role()))
-                        .anyMatch(i -> i.bounds().grown(5).overlaps(room));
+                Rect room = Rect.of(right, down, 0, 0).grown(Math.max(widthMm / 2, ROOM_MM), ROOM_MM);
+                boolean taken = s.cableAt(right, down, ROOM_MM).isPresent()
+                        || s.items().stream()
+                                .filter(i -> TAKES_ROOM.contains(i.role()))
+                                .anyMatch(i -> i.bounds().overlaps(room));
                 if (!taken) {
                     return new Point(right, down);
                 }

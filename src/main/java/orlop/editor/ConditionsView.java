@@ -1,6 +1,7 @@
 package orlop.editor;
 
 import java.awt.Component;
+import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -32,6 +33,7 @@ final class ConditionsView implements SessionListener {
     private final JTable table;
     private final JPanel panel;
     private boolean following;
+    private boolean arriving;
 
     ConditionsView(Session session, Commands commands) {
         this.session = session;
@@ -41,7 +43,16 @@ final class ConditionsView implements SessionListener {
 
             @Override
             public void changeSelection(int row, int column, boolean toggle, boolean extend) {
-                super.changeSelection(noHead(row), Math.max(1, column), toggle, extend);
+                int shown = arriving ? model.column(session.state().condition()) : column;
+                super.changeSelection(noHead(row), Math.max(1, shown), toggle, extend);
+            }
+
+            /** That the keys come to the table shows no other condition. */
+            @Override
+            protected void processFocusEvent(FocusEvent e) {
+                arriving = true;
+                super.processFocusEvent(e);
+                arriving = false;
             }
 
             /** The keys pass over the heads of groups. */
@@ -61,6 +72,7 @@ final class ConditionsView implements SessionListener {
         table.setDefaultEditor(Object.class, new TypedCell(model::take));
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.conditions"));
         table.getColumnModel().getSelectionModel().addListSelectionListener(e -> chosen());
+        table.getSelectionModel().addListSelectionListener(e -> chosen());
         Grid.key(table, "SPACE", this::turn);
         table.addMouseListener(new MouseAdapter() {
             @Override
@@ -141,7 +153,7 @@ final class ConditionsView implements SessionListener {
 
     private void chosen() {
         int column = table.getSelectedColumn();
-        if (!following && column > 0 && column < model.getColumnCount()) {
+        if (!following && !arriving && column > 0 && column < model.getColumnCount()) {
             session.showCondition(model.condition(column).id());
         }
     }
@@ -150,6 +162,7 @@ final class ConditionsView implements SessionListener {
         int row = table.getSelectedRow();
         int column = table.getSelectedColumn();
         if (model.isCellEditable(row, column)) {
+            chosen(); // the keys may have come here without showing it
             if (table.isEditing()) {
                 table.getCellEditor().cancelCellEditing();
             }

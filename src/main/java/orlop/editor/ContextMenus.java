@@ -16,6 +16,7 @@ import orlop.drawing.Group;
 import orlop.drawing.Kind;
 import orlop.scene.Route;
 import orlop.scene.Scene;
+import orlop.scene.SceneItem;
 
 /** The menus that open on the sheet: what can be done with what is there. What is impossible now is left out. */
 final class ContextMenus {
@@ -48,6 +49,19 @@ final class ContextMenus {
     void open(Spot at) {
         JPopupMenu menu = menu(at);
         menu.show(canvas, at.xPx(), at.yPx());
+    }
+
+    /** Opens the menu for what is selected, beside it; with nothing selected, that of the sheet. */
+    void openByKey() {
+        Set<String> ids = session.state().selection();
+        open(canvas.scene()
+                .flatMap(s -> s.items().stream()
+                        .filter(i -> ids.contains(i.subject()))
+                        .map(SceneItem::bounds)
+                        .findFirst())
+                .map(r -> Spot.at(r.centreX(), r.centreY(), canvas.viewport()))
+                .filter(at -> canvas.contains(at.xPx(), at.yPx()))
+                .orElseGet(() -> Spot.of(canvas.getWidth() / 2, canvas.getHeight() / 2, canvas.viewport())));
     }
 
     JPopupMenu menu(Spot at) {

@@ -21,6 +21,7 @@ public final class EditorApp {
      */
     public static EditorApp prepare() {
         EditorApp app = new EditorApp();
+        new Preferences(app.settings).scaleFromTheStart();
         app.readying.parts();
         SwingUtilities.invokeLater(() -> new Preferences(app.settings).install());
         return app;

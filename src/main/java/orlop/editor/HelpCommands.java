@@ -34,15 +34,15 @@ final class HelpCommands {
 
     private void keys() {
         List<Object[]> rows = new ArrayList<>();
-        for (CommandList.Line l : all.lines()) {
-            if (!l.keys().isEmpty()) {
-                rows.add(new Object[] {l.text(), l.keys()});
-            }
-        }
         for (String habit : List.of(
                 "wheel", "pan", "rubber", "cable", "link", "arrows", "items", "that", "card", "locker", "put", "run",
                 "label", "shape", "switch", "menu", "back")) {
             rows.add(new Object[] {Texts.of("editor.habit." + habit), Texts.of("editor.habit." + habit + ".how")});
+        }
+        for (CommandList.Line l : all.lines()) {
+            if (!l.keys().isEmpty()) {
+                rows.add(new Object[] {l.text(), l.keys()});
+            }
         }
         DefaultTableModel model =
                 new DefaultTableModel(
@@ -56,10 +56,15 @@ final class HelpCommands {
                     }
                 };
         JTable table = new JTable(model);
-        table.setName("keys");
-        table.setRowHeight(Look.px(24));
+        Grid.look(table, "keys");
+        table.getColumnModel().getColumn(0).setPreferredWidth(Look.px(230));
+        table.getColumnModel().getColumn(1).setPreferredWidth(Look.px(410));
+        table.getAccessibleContext().setAccessibleName(Texts.of("editor.keys.title"));
+        Forms.beginAt(table); // so that arrow keys go through it at once
         JScrollPane scroll = new JScrollPane(table);
-        scroll.setPreferredSize(new java.awt.Dimension(Look.px(560), Look.px(440)));
+        scroll.setPreferredSize(new java.awt.Dimension(
+                Math.min(Look.px(640), Screens.width() - Look.px(60)),
+                Math.min(Look.px(440), Screens.height() - Look.px(110))));
         prompts.tell(Texts.of("editor.keys.title"), scroll);
     }
 

@@ -45,10 +45,12 @@ final class Look {
         if (dark) { // tables lie on the ground of a card
             defaults.put("Table.background", "#292D32");
             defaults.put("Table.selectionBackground", "#3D444D");
+            defaults.put("Table.selectionForeground", "#E6E9ED");
             defaults.put("Table.selectionInactiveBackground", "#363C44");
             defaults.put("TableHeader.background", "#24272B");
             defaults.put("Tree.background", "#292D32");
             defaults.put("Tree.selectionBackground", "#3D444D");
+            defaults.put("Tree.selectionForeground", "#E6E9ED");
             defaults.put("Tree.selectionInactiveBackground", "#363C44");
         }
         if (SystemInfo.isLinux) {

@@ -10,6 +10,7 @@ import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import orlop.desk.OwnSymbols;
 import orlop.desk.Session;
+import orlop.drawing.Message;
 
 /** The form of the preferences, and the switch between light and dark. What is chosen holds at once, in all windows. */
 final class PreferenceCommands {
@@ -38,10 +39,12 @@ final class PreferenceCommands {
 
     private void ask() {
         Preferences p = preferences;
+        String scaled = p.scale();
         JPanel page = Forms.page();
         JComboBox<String> language = box(page, "language", Preferences.LANGUAGES, p.language());
         JComboBox<String> areas = box(page, "areas", Preferences.AREAS, p.areas());
         JComboBox<String> look = box(page, "look", Preferences.LOOKS, p.look());
+        JComboBox<String> scale = box(page, "scale", Preferences.SCALES, p.scale());
         JComboBox<String> rules = Forms.line(page, "editor.form.rules", NewDrawingForm.ruleBox(p.ruleSet()));
         page.add(new WrapText(Texts.of("editor.preferences.rules"), Look::quiet, Look::small));
         JTextField symbols = Forms.line(page, "editor.form.symbols", new JTextField(p.symbols()));
@@ -52,10 +55,12 @@ final class PreferenceCommands {
                     Preferences.LANGUAGES.get(language.getSelectedIndex()),
                     Preferences.AREAS.get(areas.getSelectedIndex()),
                     Preferences.LOOKS.get(look.getSelectedIndex()),
+                    Preferences.SCALES.get(scale.getSelectedIndex()),
                     NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()),
                     symbols.getText().strip());
+            boolean larger = !scaled.equals(p.scale());
             hold();
-            session.say(OwnSymbols.said());
+            session.say(larger ? Message.of("editor.say.scale") : OwnSymbols.said());
             preferences.tellOfSymbols(prompts);
         }
     }

@@ -18,6 +18,12 @@ final class Preferences {
 
     static final List<String> LOOKS = List.of("light", "dark", "system");
 
+    /** How large all that is in a window is shown, in percent of what the system asks for. */
+    static final List<String> SCALES = List.of("100", "125", "150", "175", "200", "250", "300");
+
+    /** What the look asks for the scale, when it is first installed. */
+    private static final String SCALE_PROPERTY = "flatlaf.uiScale";
+
     /** The refusal of which a person has been told. */
     private static final String TOLD = "told-of-symbols";
 
@@ -42,6 +48,10 @@ final class Preferences {
         return word("look", LOOKS);
     }
 
+    String scale() {
+        return word("scale", SCALES);
+    }
+
     /** The rule set with which new drawings begin; "" for none. */
     String ruleSet() {
         return word("rule-set", NewDrawingForm.RULE_SETS);
@@ -57,7 +67,8 @@ final class Preferences {
         return known.contains(word) ? word : known.get(0);
     }
 
-    void remember(String language, String areas, String look, String ruleSet, String symbols) {
+    void remember(String language, String areas, String look, String scale, String ruleSet, String symbols) {
+        settings.rememberWord("scale", scale);
         settings.rememberWord("language", language);
         settings.rememberWord("areas", areas);
         settings.rememberWord("look", look);
@@ -88,6 +99,16 @@ final class Preferences {
         Texts.speak(language());
         OwnSymbols.read(folder());
         Look.install(dark());
+    }
+
+    /**
+     * Lets the scale hold from now on. Once, before anything is made that is seen: what is there already would keep its
+     * size. A scale that the command of the program sets goes before.
+     */
+    void scaleFromTheStart() {
+        if (System.getProperty(SCALE_PROPERTY) == null && !scale().equals(SCALES.get(0))) {
+            System.setProperty(SCALE_PROPERTY, scale() + "%");
+        }
     }
 
     /** Tells what was refused of the person's own symbols, and what to do about it; nothing if nothing was. */

@@ -93,7 +93,7 @@ final class Workbench {
         new ArrangeCommands(session, canvas, prompts).addTo(commands);
         this.menus = new ContextMenus(session, canvas, commands, notes, edits);
         canvas.onMenu(menus::open);
-        ConditionsStrip conditions = new ConditionsStrip(session);
+        ConditionsStrip conditions = new ConditionsStrip(session, canvas.blink());
         this.strip = conditions.panel();
         new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
         checks.addTo(commands);
@@ -147,8 +147,8 @@ final class Workbench {
             room.card();
             return margin.cardFocus();
         });
-        key("shift F10", canvas::menuByKey);
-        key("CONTEXT_MENU", canvas::menuByKey);
+        key("shift F10", menus::openByKey);
+        key("CONTEXT_MENU", menus::openByKey);
         this.status = new StatusLine(session, () -> KeyHints.atRest(session.state(), canvas.byKeys()));
         lay(settings);
         pointing.listen(commands::refresh);

@@ -72,6 +72,31 @@ class PreferencesTest {
     }
 
     @Test
+    void the_size_is_kept_for_the_next_start_and_goes_after_that_of_the_command() throws Exception {
+        assertThat(new Preferences(settings()).scale()).isEqualTo("100");
+        on.answers().agree = true;
+        on.answers().filling = form -> set(form, "scale", Preferences.SCALES.indexOf("200"));
+        on.run(CommandId.PREFERENCES);
+
+        assertThat(new Preferences(settings()).scale()).isEqualTo("200");
+        assertThat(status()).isEqualTo(Texts.title(Message.of("editor.say.scale")));
+        String before = System.getProperty("flatlaf.uiScale");
+        try {
+            System.clearProperty("flatlaf.uiScale");
+            new Preferences(settings()).scaleFromTheStart();
+            assertThat(System.getProperty("flatlaf.uiScale")).isEqualTo("200%");
+            System.setProperty("flatlaf.uiScale", "1.5");
+            new Preferences(settings()).scaleFromTheStart();
+            assertThat(System.getProperty("flatlaf.uiScale")).isEqualTo("1.5");
+        } finally {
+            System.clearProperty("flatlaf.uiScale");
+            if (before != null) {
+                System.setProperty("flatlaf.uiScale", before);
+            }
+        }
+    }
+
+    @Test
     void a_new_drawing_begins_with_the_rule_set_that_is_preferred() throws Exception {
         choose(0, 0, 1);
 
