@@ -133,11 +133,16 @@ class StretchGestureTest extends OnBench {
     @Test
     void the_space_bar_that_is_let_go_elsewhere_pans_no_longer() throws Exception {
         HeadlessBench.onUi(() -> {
-            canvas().dispatchEvent(new java.awt.event.KeyEvent(
-                    canvas(), java.awt.event.KeyEvent.KEY_PRESSED, 0, 0, java.awt.event.KeyEvent.VK_SPACE, ' '));
+            var space = new java.awt.event.KeyEvent(
+                    canvas(), java.awt.event.KeyEvent.KEY_PRESSED, 0, 0, java.awt.event.KeyEvent.VK_SPACE, ' ');
+            for (var l : canvas().getKeyListeners()) {
+                l.keyPressed(space);
+            }
             assertThat(canvas().getCursor().getType()).isEqualTo(Cursor.MOVE_CURSOR);
-            canvas().dispatchEvent(
-                            new java.awt.event.FocusEvent(canvas(), java.awt.event.FocusEvent.FOCUS_LOST, false));
+            var lost = new java.awt.event.FocusEvent(canvas(), java.awt.event.FocusEvent.FOCUS_LOST, false);
+            for (var l : canvas().getFocusListeners()) {
+                l.focusLost(lost);
+            }
             assertThat(canvas().getCursor().getType()).isEqualTo(Cursor.DEFAULT_CURSOR);
 
             Viewport was = canvas().viewport();
