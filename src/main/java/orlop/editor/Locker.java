@@ -112,7 +112,10 @@ final class Locker {
         menu.setName("drawer." + g.word());
         LockerDrawer rows = new LockerDrawer(canvas, this, g);
         menu.add(rows.panel());
-        menu.addPopupMenuListener(new PopupEnd(() -> shut(menu)));
+        menu.addPopupMenuListener(new PopupEnd(() -> {
+            rows.cancel();
+            shut(menu);
+        }));
         menu.addMenuKeyListener(new DrawerKeys(rows));
         drawer = menu;
         open = g;
