@@ -323,7 +323,7 @@ public final class Session {
         Drawing now = history.current();
         String sheet = now.sheets().contains(state.sheet()) ? state.sheet() : firstSheet(now);
         String condition = now.conditions().contains(state.condition()) ? state.condition() : Results.GOVERNING;
-        become(new SessionState(
+        SessionState next = new SessionState(
                 now,
                 null,
                 there(now, state.selection()),
@@ -334,10 +334,12 @@ public final class Session {
                 history.dirty(),
                 history.undoLabel().orElse(null),
                 history.redoLabel().orElse(null),
-                notice));
-        if (now != before) {
-            recalculator.request(now);
-        }
+                notice);
+        become(next, () -> {
+            if (now != before) {
+                recalculator.request(now); // it is studied while the window is told
+            }
+        });
     }
 
     private static Set<String> there(Drawing d, Set<String> ids) {
@@ -361,10 +363,19 @@ public final class Session {
                 notice);
     }
 
-    /** A listener may call the session: what it brings about is told after all listeners have heard the first change. */
     private void become(SessionState next) {
+        become(next, () -> {});
+    }
+
+    /**
+     * A listener may call the session: what it brings about is told after all listeners have heard the first change.
+     *
+     * @param begun done when the next state holds, before anybody is told of it
+     */
+    private void become(SessionState next, Runnable begun) {
         untold.add(new Change(state, next));
         state = next;
+        begun.run();
         if (telling) {
             return;
         }

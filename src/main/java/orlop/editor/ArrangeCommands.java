@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import orlop.desk.Arranging;
 import orlop.desk.Layering;
@@ -13,8 +14,11 @@ import orlop.desk.Repeats;
 import orlop.desk.Selecting;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
+import orlop.drawing.Component;
 import orlop.drawing.Drawing;
+import orlop.drawing.Edit;
 import orlop.drawing.Message;
+import orlop.drawing.Note;
 import orlop.layout.Rect;
 import orlop.scene.Role;
 import orlop.scene.SceneItem;
@@ -43,7 +47,7 @@ final class ArrangeCommands {
         distribute(c, CommandId.DISTRIBUTE_ACROSS, Arranging.Direction.ACROSS);
         distribute(c, CommandId.DISTRIBUTE_DOWN, Arranging.Direction.DOWN);
         c.add(CommandId.FROM_SOURCES, this::fromSources, () -> !layered().isEmpty());
-        c.add(CommandId.REPEAT, this::repeat, () -> !boxes().isEmpty());
+        c.add(CommandId.REPEAT, this::repeat, () -> drawn() > 0);
         c.add(CommandId.RENUMBER, () -> renumber(Set.of()));
         c.add(CommandId.RENUMBER_SELECTED, () -> renumber(state().selection()), this::any);
         c.add(CommandId.LOCK, () -> lock(true), () -> Locks.anyFree(drawing(), state().selection()));
@@ -51,11 +55,19 @@ final class ArrangeCommands {
     }
 
     private void align(Commands c, CommandId id, Arranging.Line line) {
-        c.add(id, () -> session.apply(Arranging.align(boxes(), line)), () -> boxes().size() >= 2);
+        c.add(id, () -> arrange(2, boxes -> Arranging.align(boxes, line)), () -> drawn() >= 2);
     }
 
     private void distribute(Commands c, CommandId id, Arranging.Direction direction) {
-        c.add(id, () -> session.apply(Arranging.distribute(boxes(), direction)), () -> boxes().size() >= 3);
+        c.add(id, () -> arrange(3, boxes -> Arranging.distribute(boxes, direction)), () -> drawn() >= 3);
+    }
+
+    /** Not while the sheet is still being laid out for the first time. */
+    private void arrange(int least, Function<Map<String, Rect>, Edit> edit) {
+        Map<String, Rect> boxes = boxes();
+        if (boxes.size() >= least) {
+            session.apply(edit.apply(boxes));
+        }
     }
 
     private SessionState state() {
@@ -68,6 +80,22 @@ final class ArrangeCommands {
 
     private boolean any() {
         return !state().selection().isEmpty();
+    }
+
+    /** How many components and notes are selected on the sheet: asked with every change, so without its scene. */
+    private int drawn() {
+        SessionState s = state();
+        Drawing d = s.shown();
+        int n = 0;
+        for (String id : s.selection()) {
+            Component c = d.components().get(id);
+            Note note = d.notes().get(id);
+            boolean here = c != null
+                    ? c.place().sheet().equals(s.sheet())
+                    : note != null && note.sheet().equals(s.sheet());
+            n += here ? 1 : 0;
+        }
+        return n;
     }
 
     /** What the selected components and notes cover. */

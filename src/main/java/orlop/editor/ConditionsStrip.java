@@ -32,13 +32,15 @@ final class ConditionsStrip implements SessionListener {
     private static final double LEAST_A = 0.005;
 
     private final Session session;
+    private final Blink blink;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final JPanel row = Flat.clear(new FlowLayout());
     private final Map<String, ConditionCard> cards = new LinkedHashMap<>();
     private boolean slim;
 
-    ConditionsStrip(Session session) {
+    ConditionsStrip(Session session, Blink blink) {
         this.session = session;
+        this.blink = blink;
         row.setLayout(new BoxLayout(row, BoxLayout.X_AXIS));
         panel.setBorder(Flat.lines(0, 0, 1, 0, new Insets(Look.px(5), Look.px(10), Look.px(6), Look.px(10))));
         panel.add(new SlidingRow(row).panel(), BorderLayout.CENTER);
@@ -46,6 +48,7 @@ final class ConditionsStrip implements SessionListener {
         panel.getAccessibleContext().setAccessibleName(Texts.of("editor.access.conditions"));
         rebuild(session.state());
         session.listen(this);
+        blink.listen(() -> fill(session.state()));
     }
 
     JPanel panel() {
@@ -71,6 +74,8 @@ final class ConditionsStrip implements SessionListener {
     public void changed(SessionState before, SessionState after) {
         if (!Same.object(before.drawing().conditions(), after.drawing().conditions())) {
             rebuild(after);
+        } else if (blink.waits()) {
+            return; // they are those of the drawing as it stands
         } else if (!Same.object(before.review(), after.review())
                 || !Same.object(before.drawing(), after.drawing())
                 || !before.condition().equals(after.condition())) {

@@ -166,6 +166,7 @@ final class HandTool implements Tool {
         gesture = null;
         if (g != null) {
             g.released(at);
+            canvas.blink().end(); // what was dragged stays where it was let go
         } else if (from != null && from.clicks() == 1 && !from.shift()) {
             clicked(from);
         }

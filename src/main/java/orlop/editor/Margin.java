@@ -75,6 +75,7 @@ final class Margin implements SessionListener {
         showCard(session.state());
         showNotes(session.state());
         session.listen(this);
+        canvas.blink().listen(() -> showNotes(session.state()));
     }
 
     /** Wide as its viewport, with the red line of a margin at its left edge. */
@@ -165,6 +166,9 @@ final class Margin implements SessionListener {
             if (!kept && !(several != null && several.refresh(after))) {
                 showCard(after);
             }
+        }
+        if (canvas.blink().waits()) {
+            return; // the notes are those of the sheet as it stands
         }
         if (!sameItems || !before.sheet().equals(after.sheet())) {
             showNotes(after);

@@ -8,7 +8,10 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.SessionState;
 import orlop.drawing.Point;
+import orlop.findings.Finding;
 import orlop.layout.Rect;
 import orlop.render.SymbolPainter;
 import orlop.scene.Ink;
@@ -26,6 +29,46 @@ final class Overlay {
     static final double TERMINAL_PX = 4;
 
     private Overlay() {}
+
+    /** All that shows what is selected and pointed at. */
+    static void all(
+            Graphics2D g,
+            SheetCanvas canvas,
+            Scene scene,
+            @Nullable Finding finding,
+            List<String> fedPath,
+            @Nullable String hovered) {
+        SessionState s = canvas.session().state();
+        double px = canvas.viewport().mm(1);
+        for (String id : s.selection()) {
+            halo(g, scene, id, true);
+            edge(g, scene, id, px);
+            LockMark.paint(g, s.drawing(), scene, id, px);
+        }
+        StretchGesture.grips(g, canvas, scene, px);
+        for (String id : fedPath) {
+            halo(g, scene, id, false);
+        }
+        if (hovered != null && !s.selection().contains(hovered)) {
+            halo(g, scene, hovered, false);
+        }
+        if (finding != null) {
+            FindingPlaces.bounds(s, scene, finding).ifPresent(r -> lit(g, r, Look.severity(finding.severity()), px));
+        }
+    }
+
+    /** The desk without a sheet, and whether one is being laid out. One unit is one pixel. */
+    static void none(Graphics2D g, SheetCanvas canvas) {
+        g.setColor(Look.desk());
+        g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        if (canvas.shown().awaited()) {
+            StaticLayer.hints(g);
+            g.setColor(Look.quiet());
+            String text = Texts.of("editor.laying-out");
+            int wide = g.getFontMetrics().stringWidth(text);
+            g.drawString(text, (canvas.getWidth() - wide) / 2, canvas.getHeight() / 2);
+        }
+    }
 
     private static Color with(Color c, int alpha) {
         return new Color(c.getRed(), c.getGreen(), c.getBlue(), alpha);

@@ -11,13 +11,14 @@ import java.util.function.Consumer;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
+import javax.swing.RepaintManager;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.PathProfile;
 import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
-import orlop.findings.Finding;
 import orlop.layout.Rect;
 import orlop.scene.Scene;
 
@@ -33,11 +34,13 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     private final transient Pointing pointing;
     private final transient StaticLayer layer = new StaticLayer();
     private final transient HandTool hand;
+    private final transient Blink blink;
     private transient Tool tool;
     private transient Viewport viewport = new Viewport(Viewport.FULL_SIZE, 0, 0);
     private transient Consumer<String> hints = text -> {};
     private transient Runnable onView = () -> {};
     private transient Consumer<Spot> menu = at -> {};
+    private transient Runnable onFresh = () -> {};
     private transient Consumer<Tool> onTool = t -> {};
     private transient @Nullable String hovered;
     private transient BooleanSupplier behind = () -> false;
@@ -51,6 +54,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         this.pointing = pointing;
         this.hand = new HandTool(this, session, pointing);
         this.tool = hand;
+        this.blink = new Blink(session);
         setName("sheet");
         setFocusable(true);
         setOpaque(true);
@@ -59,7 +63,13 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         CanvasMouse.install(this);
         Ring.follow(this);
         session.listen(this);
+        blink.listen(this::repaint);
         pointing.listen(this::repaint);
+    }
+
+    /** Tells when fresh figures are about to come. */
+    Blink blink() {
+        return blink;
     }
 
     /** @param listener told what the mouse can do where it is */
@@ -89,6 +99,11 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     /** @param listener told when another part of the sheet is seen */
     void onView(Runnable listener) {
         onView = listener;
+    }
+
+    /** @param listener told when fresh figures stand painted on the sheet, before the rest of the window shows them */
+    void onFresh(Runnable listener) {
+        onFresh = listener;
     }
 
     /** @param opener opens the menu for what is selected */
@@ -282,36 +297,55 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         if (others && accessibleContext instanceof CanvasAccess a) {
             a.tell(after);
         }
-        repaint();
+        if (blink.waits()) { // the picture is that of the drawing before, with its figures
+            SwingUtilities.invokeLater(this::prepare);
+            return;
+        }
+        if (after.fresh() && !before.fresh()) {
+            paintNow();
+        } else {
+            repaint();
+        }
+    }
+
+    private void prepare() {
+        if (blink.waits()) {
+            shown.prepare(session.state());
+        }
+    }
+
+    /** The annotations first: whatever else the window shows is painted after them. */
+    private void paintNow() {
+        if (isShowing() && isValid()) {
+            RepaintManager.currentManager(this).markCompletelyClean(this);
+            paintImmediately(0, 0, getWidth(), getHeight());
+            onFresh.run();
+        } else {
+            repaint();
+        }
     }
 
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         try {
-            Optional<Scene> scene = scene();
+            Optional<Scene> last = blink.waits() ? layer.again(g, viewport, getWidth(), getHeight()) : Optional.empty();
+            Optional<Scene> scene = last.isPresent() ? last : scene();
             if (scene.isEmpty()) {
-                g.setColor(Look.desk());
-                g.fillRect(0, 0, getWidth(), getHeight());
-                beingLaidOut(g);
+                Overlay.none(g, this);
                 return;
             }
-            boolean stale = session.state().review() != null && !session.state().fresh();
-            layer.paint(g, scene.get(), viewport, stale, getWidth(), getHeight());
+            if (last.isEmpty()) {
+                boolean stale =
+                        session.state().review() != null && !session.state().fresh();
+                layer.paint(g, scene.get(), viewport, stale, getWidth(), getHeight());
+            }
             StaticLayer.hints(g);
             g.transform(viewport.toView()); // not setTransform: the scale of the screen stays
-            over(g, scene.get());
+            Overlay.all(g, this, scene.get(), pointing.finding(), fedPath, hovered);
+            tool.paint(g);
         } finally {
             g.dispose();
-        }
-    }
-
-    private void beingLaidOut(Graphics2D g) {
-        if (shown.awaited()) {
-            StaticLayer.hints(g);
-            g.setColor(Look.quiet());
-            String text = Texts.of("editor.laying-out");
-            g.drawString(text, (getWidth() - g.getFontMetrics().stringWidth(text)) / 2, getHeight() / 2);
         }
     }
 
@@ -319,28 +353,6 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     void ready() {
         refit();
         repaint();
-    }
-
-    private void over(Graphics2D g, Scene scene) {
-        double px = viewport.mm(1);
-        for (String id : session.state().selection()) {
-            Overlay.halo(g, scene, id, true);
-            Overlay.edge(g, scene, id, px);
-            LockMark.paint(g, session.state().drawing(), scene, id, px);
-        }
-        StretchGesture.grips(g, this, scene, px);
-        for (String id : fedPath) {
-            Overlay.halo(g, scene, id, false);
-        }
-        if (hovered != null && !session.state().selection().contains(hovered)) {
-            Overlay.halo(g, scene, hovered, false);
-        }
-        Finding f = pointing.finding();
-        if (f != null) {
-            FindingPlaces.bounds(session.state(), scene, f)
-                    .ifPresent(r -> Overlay.lit(g, r, Look.severity(f.severity()), px));
-        }
-        tool.paint(g);
     }
 
     @Override

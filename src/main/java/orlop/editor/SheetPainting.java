@@ -32,9 +32,14 @@ final class SheetPainting {
 
     /** One unit of {@code g} is one millimetre. */
     static void paint(Scene scene, Graphics2D g, Palette palette) {
+        paper(scene, g, palette);
+        painter(palette).paint(scene, new Graphics2DSurface(g));
+    }
+
+    /** The paper without what is drawn on it. */
+    static void paper(Scene scene, Graphics2D g, Palette palette) {
         g.setColor(new Color(painter(palette).paperRgb()));
         g.fill(new Rectangle2D.Double(0, 0, scene.widthMm(), scene.heightMm()));
-        painter(palette).paint(scene, new Graphics2DSurface(g));
     }
 
     /** Some items of a scene, without the paper. */

@@ -116,6 +116,14 @@ final class ShownScene {
                         < now.components().size() / 2;
     }
 
+    /** Begins with what a scene of this state can be spared, before its figures are there. */
+    void prepare(SessionState s) {
+        Drawing d = s.shown();
+        if (d.sheets().contains(s.sheet()) && d.components().size() <= MOST_AT_ONCE) {
+            builder().prepare(d, s.sheet(), s.results().orElse(NO_RESULTS).condition());
+        }
+    }
+
     /** What is laid out for the first time takes long: a sheet, and its texts when there are figures. */
     private static String layout(SessionState s) {
         return s.sheet() + (s.review() == null ? "\n" : "\n\n");

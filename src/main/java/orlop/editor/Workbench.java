@@ -93,7 +93,7 @@ final class Workbench {
         new ArrangeCommands(session, canvas, prompts).addTo(commands);
         this.menus = new ContextMenus(session, canvas, commands, notes, edits);
         canvas.onMenu(menus::open);
-        ConditionsStrip conditions = new ConditionsStrip(session);
+        ConditionsStrip conditions = new ConditionsStrip(session, canvas.blink());
         this.strip = conditions.panel();
         new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
         checks.addTo(commands);

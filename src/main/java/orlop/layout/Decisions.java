@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,20 +17,32 @@ import org.jspecify.annotations.Nullable;
  * all places are known in which the sheet differs from what it was at that moment the last time.
  */
 final class Decisions {
+    /** A label that was put to a spot, from where it stood; null if it stood nowhere. */
+    record Move(String id, @Nullable Spot from, Spot spot) {
+        void covers(Changes to) {
+            if (from != null) {
+                to.add(from.rect());
+            }
+            to.add(spot.rect());
+        }
+    }
+
     /**
      * Which labels a decision moved where, and where it looked.
      *
+     * @param moves all of them in their order, those too that were taken back: in whatever order the texts come to lie on
+     *     the sheet, they are met again
      * @param settled where its own label stands for good; null if that is not decided by it
      * @param asked labels other than its own that it asked where they might stand
      */
-    record Decision(Rect seen, Map<String, Spot> moves, Label.@Nullable Put settled, Set<String> asked) {
+    record Decision(Rect seen, List<Move> moves, Label.@Nullable Put settled, Set<String> asked) {
         boolean same(@Nullable Decision o) {
             return o != null && o.moves.equals(moves) && Objects.equals(o.settled, settled);
         }
 
         /** Everything that it covers. */
         void covers(Changes to) {
-            moves.values().forEach(s -> to.add(s.rect()));
+            moves.forEach(m -> m.covers(to));
             if (settled != null) {
                 to.add(settled);
             }
@@ -48,7 +59,7 @@ final class Decisions {
     private final Changes changes = new Changes();
     private final List<Map<String, Decision>> stages = new ArrayList<>();
     private final Map<String, Far> far = new HashMap<>();
-    private Map<String, Spot> moves = new LinkedHashMap<>();
+    private List<Move> moves = new ArrayList<>(1);
     private Label.@Nullable Put settled;
     private Set<String> asked = Set.of();
 
@@ -74,10 +85,9 @@ final class Decisions {
         Set<String> gone = new HashSet<>(labelling.labels().keySet());
         gone.removeAll(labels.keySet());
         d.others.addAll(gone);
-        if (!d.sameOrder(labelling.labels(), labels)) {
+        if (!d.sameOrder(labelling.labels(), labels) || !d.compare(labelling.fixed(), ground.fixed())) {
             return none();
         }
-        d.compare(labelling.fixed(), ground.fixed());
         for (String id : d.others) {
             for (Label l : Arrays.asList(labels.get(id), labelling.labels().get(id))) {
                 if (l != null && l.fixed()) {
@@ -111,8 +121,8 @@ final class Decisions {
         return common.equals(old);
     }
 
-    /** What differs, apart from what both lists begin and end with. */
-    private void compare(List<Ground.Solid.Key> was, List<Ground.Solid.Key> is) {
+    /** What differs, apart from what both lists begin and end with. False if what is common stands in another order. */
+    private boolean compare(List<Ground.Solid.Key> was, List<Ground.Solid.Key> is) {
         int first = 0;
         int least = Math.min(was.size(), is.size());
         while (first < least && was.get(first).equals(is.get(first))) {
@@ -124,19 +134,25 @@ final class Decisions {
         }
         List<Ground.Solid.Key> old = was.subList(first, was.size() - last);
         List<Ground.Solid.Key> now = is.subList(first, is.size() - last);
-        missing(old, new HashSet<>(now));
-        missing(now, new HashSet<>(old));
+        return common(old, now).equals(common(now, old));
     }
 
-    private void missing(List<Ground.Solid.Key> of, Set<Ground.Solid.Key> in) {
+    /** What is in both, as often as it is in both; the rest is a change. */
+    private List<Ground.Solid.Key> common(List<Ground.Solid.Key> of, List<Ground.Solid.Key> in) {
+        Map<Ground.Solid.Key, Integer> left = new HashMap<>();
+        in.forEach(k -> left.merge(k, 1, Integer::sum));
+        List<Ground.Solid.Key> both = new ArrayList<>();
         for (Ground.Solid.Key k : of) {
-            if (!in.contains(k)) {
+            if (left.merge(k, -1, Integer::sum) >= 0) {
+                both.add(k);
+            } else {
                 changes.add(k.rect());
             }
         }
+        return both;
     }
 
-    /** Everywhere where one of these labels ever stood. */
+    /** Everywhere where one of these labels ever stood, and what it pushed elsewhere. */
     private void placesOf(Set<String> others, Changes to) {
         if (others.isEmpty()) {
             return;
@@ -144,15 +160,13 @@ final class Decisions {
         for (Map<String, Decision> stage : stages) {
             for (Map.Entry<String, Decision> e : stage.entrySet()) {
                 Decision d = e.getValue();
-                if (d.settled != null && others.contains(e.getKey())) {
-                    to.add(d.settled);
+                if (others.contains(e.getKey())) {
+                    d.covers(to); // it may have pushed others, which are not pushed now
                 }
-                if (!d.moves.isEmpty()) {
-                    d.moves.forEach((id, s) -> {
-                        if (others.contains(id)) {
-                            to.add(s.rect());
-                        }
-                    });
+                for (Move m : d.moves) {
+                    if (others.contains(m.id)) {
+                        m.covers(to);
+                    }
                 }
             }
         }
@@ -189,7 +203,7 @@ final class Decisions {
     }
 
     void begin() {
-        moves = new LinkedHashMap<>();
+        moves = new ArrayList<>(1);
         settled = null;
         asked = Set.of();
     }
@@ -211,12 +225,20 @@ final class Decisions {
         }
     }
 
+    /** Is told that nothing is decided on a label: what was decided on it the last time doesn't happen. */
+    void skipped(int stage, String id) {
+        Decision then = old(stage, id);
+        if (then != null) {
+            then.covers(changes);
+        }
+    }
+
     void settled(Label.Put put) {
         settled = put;
     }
 
-    void moved(String id, Spot s) {
-        moves.put(id, s);
+    void moved(String id, @Nullable Spot from, Spot s) {
+        moves.add(new Move(id, from, s));
     }
 
     /** Closes a decision. True if it moved a label. */
@@ -241,6 +263,14 @@ final class Decisions {
         }
         far.put(id, f);
         return f;
+    }
+
+    /** Is told that a label was settled before the end: where it stood in the end the last time, it may not now. */
+    void skippedFar(String id) {
+        Far then = before == null ? null : before.far.get(id);
+        if (then != null) {
+            changes.add(then.put);
+        }
     }
 
     void madeFar(String id, Far now) {

@@ -149,6 +149,7 @@ public final class Labeller {
     private Label.Put apart(Label l) {
         Label.Put stands = settled.get(l.id());
         if (stands != null) {
+            decisions.skippedFar(l.id());
             return stands;
         }
         Spot s = chosen(l.id());
@@ -172,9 +173,9 @@ public final class Labeller {
     }
 
     private void choose(Label l, Spot s) {
-        chosen.put(l.id(), s);
+        Spot from = chosen.put(l.id(), s);
         ground.put(l.id(), s.rect());
-        decisions.moved(l.id(), s);
+        decisions.moved(l.id(), from, s);
     }
 
     /** What is worked out for a decision; it chooses spots and tells where it looked. */
@@ -186,10 +187,10 @@ public final class Labeller {
     private boolean decide(int stage, Label l, Choice choice) {
         Decisions.Decision kept = decisions.kept(stage, l.id());
         if (kept != null) {
-            kept.moves().forEach((id, s) -> {
-                chosen.put(id, s);
-                ground.put(id, s.rect());
-            });
+            for (Decisions.Move m : kept.moves()) {
+                chosen.put(m.id(), m.spot());
+                ground.put(m.id(), m.spot().rect());
+            }
             if (kept.settled() != null) {
                 settle(l.id(), kept.settled());
             }
@@ -204,7 +205,9 @@ public final class Labeller {
     private boolean sweep(int stage) {
         boolean moved = false;
         for (Label l : labels.values()) {
-            if (!settled.containsKey(l.id())) {
+            if (settled.containsKey(l.id())) {
+                decisions.skipped(stage, l.id());
+            } else {
                 moved |= decide(stage, l, seen -> {
                     if (!clear(l, chosen(l.id()), seen)) {
                         improve(l, seen);

@@ -1,7 +1,6 @@
 package orlop.scene;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +28,7 @@ final class CableText {
     private final Cable cable;
     private final String system;
     private final @Nullable CableResult result;
+    private @Nullable Content content;
     private @Nullable TextBlock block;
     private @Nullable String size;
     private @Nullable String length;
@@ -51,23 +51,19 @@ final class CableText {
     }
 
     private TextBlock made() {
+        Content c = content();
         List<Line> lines = new ArrayList<>();
         List<Run> first = new ArrayList<>();
-        first.add(new Run(cable.id(), Weight.BOLD, Ink.INK, cable.refit() == RefitStatus.EXISTING));
-        String what = Format.dotted(List.of(
-                view.request().annotations().size() ? size() : "",
-                view.request().annotations().length() ? length() : ""));
-        if (!what.isEmpty()) {
-            first.add(new Run(what, Weight.REGULAR, Ink.INK));
+        first.add(new Run(c.tag, Weight.BOLD, Ink.INK, c.existing));
+        if (!c.what.isEmpty()) {
+            first.add(new Run(c.what, Weight.REGULAR, Ink.INK));
         }
         lines.add(new Line(first));
-        String figures = figures();
-        if (!figures.isEmpty()) {
-            lines.add(Line.of(figures, Weight.REGULAR, live() ? view.ink(system) : Ink.DEAD));
+        if (!c.figures.isEmpty()) {
+            lines.add(Line.of(c.figures, Weight.REGULAR, c.ink));
         }
-        String status = status();
-        if (!status.isEmpty()) {
-            lines.add(Line.of(status, Weight.REGULAR, Ink.QUIET));
+        if (!c.status.isEmpty()) {
+            lines.add(Line.of(c.status, Weight.REGULAR, Ink.QUIET));
         }
         return TextBlock.of(lines);
     }
@@ -87,9 +83,42 @@ final class CableText {
         return TextBlock.of(lines);
     }
 
-    /** Equal for texts of one cable that say the same. */
-    Object content() {
-        return Arrays.asList(block(), size(), length(), figures(), conductorCount());
+    /**
+     * What the text says and how; from equal ones come equal blocks.
+     *
+     * @param what size and length as far as they are shown
+     * @param ink of the figures
+     */
+    record Content(
+            String tag,
+            boolean existing,
+            String what,
+            String figures,
+            Ink ink,
+            String status,
+            String size,
+            String length,
+            int conductors) {}
+
+    Content content() {
+        Content c = content;
+        if (c == null) {
+            String what = Format.dotted(List.of(
+                    view.request().annotations().size() ? size() : "",
+                    view.request().annotations().length() ? length() : ""));
+            c = new Content(
+                    cable.id(),
+                    cable.refit() == RefitStatus.EXISTING,
+                    what,
+                    figures(),
+                    live() ? view.ink(system) : Ink.DEAD,
+                    status(),
+                    size(),
+                    length(),
+                    conductorCount());
+            content = c;
+        }
+        return c;
     }
 
     boolean removed() {

@@ -36,6 +36,7 @@ final class ComponentText {
     private final Ink ink;
     private @Nullable List<Part> said;
     private @Nullable String particulars;
+    private @Nullable Object content;
 
     ComponentText(SheetView view, Component component) {
         this.view = view;
@@ -86,6 +87,15 @@ final class ComponentText {
 
     /** Equal for texts of one component that say the same and are set alike in any room. */
     Object content() {
+        Object c = content;
+        if (c == null) {
+            c = made();
+            content = c;
+        }
+        return c;
+    }
+
+    private Object made() {
         return bar() ? List.of(block(), result()) : List.of(tag(Ink.INK), said(), switching());
     }
 

@@ -1,6 +1,7 @@
 package orlop.scene;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,15 +16,15 @@ import orlop.layout.Rect;
 final class ItemMaker {
     private final List<SceneItem> items = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
-    private final Map<String, Kept> before;
-    private final Map<String, Kept> now = new HashMap<>();
+    private final Map<Role, Map<String, Kept>> before;
+    private final Map<Role, Map<String, Kept>> now = new EnumMap<>(Role.class);
 
     ItemMaker() {
         this(Map.of());
     }
 
     /** @param before what a maker of the same sheet kept */
-    ItemMaker(Map<String, Kept> before) {
+    ItemMaker(Map<Role, Map<String, Kept>> before) {
         this.before = before;
     }
 
@@ -34,11 +35,11 @@ final class ItemMaker {
         }
     }
 
-    /** How a thing is drawn, and what that was made from. */
-    record Kept(List<@Nullable Object> from, Drawn drawn) {}
+    /** How a thing is drawn, what that was made from, and its id if no other item has it. */
+    record Kept(From from, Drawn drawn, String id) {}
 
-    /** What serves when the sheet is made the next time, by id. */
-    Map<String, Kept> kept() {
+    /** What serves when the sheet is made the next time, by role and subject. */
+    Map<Role, Map<String, Kept>> kept() {
         return now;
     }
 
@@ -48,19 +49,14 @@ final class ItemMaker {
      * @param from all that the maker makes it from, comparable
      * @param unchanged whether what the maker finds around it is the same, too
      */
-    void add(
-            Role role,
-            String subject,
-            List<@Nullable Object> from,
-            boolean unchanged,
-            Supplier<Drawn> maker,
-            Map<String, String> data) {
-        String id = unique(role, subject);
-        Kept old = unchanged ? before.get(id) : null;
-        Kept kept = old != null && old.from.equals(from) ? old : new Kept(from, maker.get());
-        now.put(id, kept);
+    void add(Role role, String subject, From from, boolean unchanged, Supplier<Drawn> maker, Map<String, String> data) {
+        Map<String, Kept> last = before.get(role);
+        Kept old = last == null ? null : last.get(subject);
+        String id = old == null ? id(role, subject) : old.id;
+        Kept kept = old != null && unchanged && old.from.equals(from) ? old : new Kept(from, maker.get(), id);
+        now.computeIfAbsent(role, r -> new HashMap<>()).put(subject, kept);
         Drawn d = kept.drawn;
-        items.add(new SceneItem(id, role, subject, d.title, d.bounds, d.marks, data));
+        items.add(new SceneItem(unique(id), role, subject, d.title, d.bounds, d.marks, data));
     }
 
     List<SceneItem> items() {
@@ -72,10 +68,10 @@ final class ItemMaker {
     }
 
     void add(Role role, String subject, String title, Rect bounds, List<Mark> marks, Map<String, String> data) {
-        items.add(new SceneItem(unique(role, subject), role, subject, title, bounds, marks, data));
+        items.add(new SceneItem(unique(id(role, subject)), role, subject, title, bounds, marks, data));
     }
 
-    private String unique(Role role, String subject) {
+    private static String id(Role role, String subject) {
         StringBuilder s = new StringBuilder(role.word());
         if (!subject.isEmpty()) {
             s.append('-');
@@ -89,9 +85,13 @@ final class ItemMaker {
                 s.append('_').append(Integer.toHexString(c)).append('_');
             }
         }
-        String id = s.toString();
+        return s.toString();
+    }
+
+    private String unique(String wanted) {
+        String id = wanted;
         for (int n = 2; !ids.add(id); n++) {
-            id = s + "_" + n;
+            id = wanted + "_" + n;
         }
         return id;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 import orlop.drawing.Words;
 import orlop.layout.Rect;
@@ -22,6 +23,11 @@ final class Legend {
     private static final double CLEAR_MM = 4;
     private static final double STEP_MM = 5;
     private static final List<Integer> SHAPES = List.of(2, 3, 4, 1);
+
+    /** The cautions as they are drawn at the foot of every sheet of a size. */
+    private record Caution(String text, Rect rect, double topMm, Rect bounds, List<Mark> marks) {}
+
+    private static volatile @Nullable Caution lastCaution;
 
     private final Words words;
     private final Rect rect;
@@ -126,6 +132,14 @@ final class Legend {
     /** At the foot, as many lines as it takes, about equally long. Returns its upper edge. */
     private double caution(ItemMaker items) {
         String text = words.text("scene.caution");
+        Caution last = lastCaution;
+        Caution now = last != null && last.text.equals(text) && last.rect.equals(rect) ? last : made(text);
+        lastCaution = now;
+        items.add(Role.CAUTION, "", text, now.bounds, now.marks, Map.of());
+        return now.topMm;
+    }
+
+    private Caution made(String text) {
         List<Line> lines = lines(text, rect.width() - 2 * INSET_MM);
         double width = rect.width() - 2 * INSET_MM;
         while (width > STEP_MM && lines(text, width - STEP_MM).size() == lines.size()) {
@@ -134,8 +148,8 @@ final class Legend {
         TextBlock block = TextBlock.of(lines(text, width));
         double top = rect.maxY() - 1.5 - block.height();
         Rect at = Rect.of(rect.minX() + INSET_MM, top, block.width(), block.height());
-        items.add(Role.CAUTION, "", text, block.marks(at, Side.RIGHT), Map.of());
-        return top;
+        List<Mark> marks = List.copyOf(block.marks(at, Side.RIGHT));
+        return new Caution(text, rect, top, ItemMaker.bounds(marks), marks);
     }
 
     private static List<Line> lines(String text, double width) {

@@ -12,7 +12,7 @@ final class MadeLabels {
     /** @param blocks the same words set in ever shorter lines */
     record Made(Label label, List<TextBlock> blocks) {}
 
-    private record Entry(List<@Nullable Object> from, Made made) {}
+    private record Entry(From from, Made made) {}
 
     private final Map<String, Entry> before;
     private final Map<String, Entry> now = new HashMap<>();
@@ -27,7 +27,7 @@ final class MadeLabels {
     }
 
     /** @param from all that it is made from, comparable */
-    Made of(String id, List<@Nullable Object> from, Supplier<Made> maker) {
+    Made of(String id, From from, Supplier<Made> maker) {
         Entry old = before.get(id);
         Entry entry = old != null && old.from.equals(from) ? old : new Entry(from, maker.get());
         now.put(id, entry);

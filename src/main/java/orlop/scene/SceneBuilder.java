@@ -1,28 +1,16 @@
 package orlop.scene;
 
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
-import orlop.drawing.Cable;
 import orlop.drawing.Drawing;
-import orlop.drawing.Link;
 import orlop.drawing.Message;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
-import orlop.drawing.TerminalRef;
-import orlop.layout.Connection;
-import orlop.layout.Placed;
 import orlop.layout.Placing;
-import orlop.layout.Port;
 import orlop.layout.Rect;
-import orlop.layout.Router;
-import orlop.layout.Routing;
-import orlop.layout.Way;
 import orlop.symbols.SymbolLibrary;
 
 /**
@@ -33,14 +21,14 @@ public final class SceneBuilder {
     /** How a sheet was laid out. */
     private record Laid(
             boolean margined,
-            Routing routing,
             SheetComposer.Kept composed,
             Joints joints,
-            Map<String, ItemMaker.Kept> items) {}
+            Map<Role, Map<String, ItemMaker.Kept>> items) {}
 
     private final SymbolLibrary library;
     private final Placing placing;
     private final Map<String, Laid> laid = new ConcurrentHashMap<>();
+    private final Map<String, Stand> stands = new ConcurrentHashMap<>();
 
     private SceneBuilder(SymbolLibrary library) {
         this.library = library;
@@ -67,21 +55,11 @@ public final class SceneBuilder {
      * {@code 1}, {@code 1/F1}, {@code 1/F2} … Without a printed margin it is the sheet alone.
      */
     public List<Scene> pages(SceneRequest request) {
-        Drawing drawing = request.drawing();
-        Sheet sheet = drawing.sheets().require(request.sheet());
-        OperatingCondition condition =
-                drawing.conditions().get(request.results().condition());
-        List<Placed> placed = placing.place(drawing, sheet.id(), condition);
-        SheetFrame frame = new SheetFrame(sheet.size(), MarginNotes.free(drawing, sheet, placed));
+        Sheet sheet = request.drawing().sheets().require(request.sheet());
+        Stand stand = stand(request.drawing(), sheet, request.results().condition());
+        SheetFrame frame = stand.frame();
         Laid before = before(sheet.id(), frame);
-        Routing routing = Router.route(
-                placed,
-                connections(drawing),
-                frame.drawable().grown(-2.5),
-                List.of(frame.titleBlock(), frame.foot(), frame.margin()),
-                before == null ? null : before.routing());
-        Map<String, Way> ways = routing.ways();
-        SheetView view = SheetView.of(request, placed, ways, frame.drawable());
+        SheetView view = SheetView.of(request, stand, frame.drawable());
         List<FoundPlace> found = FoundPlace.all(view, frame.drawable());
         SheetComposer.Composed composed =
                 new SheetComposer(view, frame, placing, found, before == null ? null : before.composed()).compose();
@@ -89,7 +67,7 @@ public final class SceneBuilder {
         Joints joints = Joints.of(view, before == null ? null : before.joints());
         List<Scene> more = paper(items, view, frame, found, composed);
         new SheetItems(view, composed, joints, found, items).draw();
-        laid.put(sheet.id(), new Laid(frame.margined(), routing, composed.kept(), joints, items.kept()));
+        laid.put(sheet.id(), new Laid(frame.margined(), composed.kept(), joints, items.kept()));
         List<Scene> pages = new ArrayList<>();
         pages.add(new Scene(
                 sheet.id(),
@@ -98,11 +76,32 @@ public final class SceneBuilder {
                 sheet.size().heightMm(),
                 frame.drawable(),
                 items.items(),
-                terminals(placed, ways),
-                bars(drawing, placed),
-                routes(drawing, ways)));
+                stand.terminals(),
+                stand.bars(),
+                stand.routes()));
         pages.addAll(more);
         return pages;
+    }
+
+    /**
+     * Finds out where the things of a sheet stand and how its lines run, which hangs on no figure: a scene of the same drawing
+     * is made the sooner for it. Any thread.
+     *
+     * @param condition as it will be asked for with the results
+     */
+    public void prepare(Drawing drawing, String sheet, String condition) {
+        stand(drawing, drawing.sheets().require(sheet), condition);
+    }
+
+    private Stand stand(Drawing drawing, Sheet sheet, String condition) {
+        OperatingCondition c = drawing.conditions().get(condition);
+        Stand last = stands.get(sheet.id());
+        if (last != null && last.isOf(drawing, c)) {
+            return last;
+        }
+        Stand now = Stand.of(placing, drawing, sheet, c, last);
+        stands.put(sheet.id(), now);
+        return now;
     }
 
     /** Draws what belongs to the paper, and makes the sheets on which it goes on. */
@@ -145,61 +144,5 @@ public final class SceneBuilder {
     private static String title(SheetView view, Sheet sheet) {
         String vessel = view.drawing().vessel().name();
         return view.words().text(Message.of("scene.sheet", vessel, sheet.number(), sheet.title()));
-    }
-
-    private static List<Connection> connections(Drawing drawing) {
-        List<Connection> all = new ArrayList<>();
-        for (Link l : drawing.links().values()) {
-            all.add(new Connection(l.id(), l.from(), l.to(), List.of()));
-        }
-        for (Cable c : drawing.cables().values()) {
-            all.add(new Connection(c.id(), c.from(), c.to(), c.bends()));
-        }
-        return all;
-    }
-
-    private static List<TerminalSpot> terminals(List<Placed> placed, Map<String, Way> ways) {
-        Set<TerminalRef> connected = new HashSet<>();
-        for (Way w : ways.values()) {
-            connected.add(w.start().terminal());
-            connected.add(w.end().terminal());
-        }
-        List<TerminalSpot> spots = new ArrayList<>();
-        for (Placed p : placed) {
-            for (Port q : p.ports()) {
-                spots.add(new TerminalSpot(q.terminal(), q.x(), q.y(), q.heading(), connected.contains(q.terminal())));
-            }
-        }
-        return spots;
-    }
-
-    private static List<BarSpan> bars(Drawing drawing, List<Placed> placed) {
-        Set<TerminalRef> used = new HashSet<>();
-        for (Connection c : connections(drawing)) {
-            used.add(c.from());
-            used.add(c.to());
-        }
-        List<BarSpan> bars = new ArrayList<>();
-        for (Placed p : placed) {
-            Rect bar = p.bar();
-            if (bar != null) {
-                int n = 1;
-                while (used.contains(new TerminalRef(p.id(), Integer.toString(n)))) {
-                    n++;
-                }
-                bars.add(new BarSpan(p.id(), bar, Integer.toString(n)));
-            }
-        }
-        return bars;
-    }
-
-    private static Map<String, Route> routes(Drawing drawing, Map<String, Way> ways) {
-        Map<String, Route> routes = new LinkedHashMap<>();
-        for (Way w : ways.values()) {
-            Connection c = w.connection();
-            boolean cable = drawing.cables().contains(c.id());
-            routes.put(c.id(), new Route(c.id(), cable, c.from(), c.to(), w.points()));
-        }
-        return routes;
     }
 }

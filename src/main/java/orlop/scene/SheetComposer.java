@@ -1,7 +1,6 @@
 package orlop.scene;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -195,8 +194,7 @@ final class SheetComposer {
         ComponentText text = new ComponentText(view, p.component());
         components.put(p.id(), text);
         String id = componentLabel(p.id());
-        List<@Nullable Object> from =
-                Arrays.asList(p.symbol(), p.ink(), p.bar(), p.component().place(), text.content());
+        From from = From.of(p.symbol(), p.ink(), p.bar(), p.component().place(), text.content());
         return made.of(id, from, () -> component(id, p, text)).label();
     }
 
@@ -237,7 +235,7 @@ final class SheetComposer {
         Rect name = gap == null ? null : gap.rect();
         Point dragged = cable.labelAt();
         String id = cableLabel(way.connection().id());
-        List<@Nullable Object> from = Arrays.asList(way.points(), text.block(), name, dragged);
+        From from = From.of(way.points(), text.content(), name, dragged);
         labels.add(made.of(id, from, () -> cable(id, way, text, name, dragged)).label());
     }
 
@@ -287,12 +285,12 @@ final class SheetComposer {
         if (proposal != null) {
             TextBlock block = ProposalItems.rating(view, f);
             String id = proposalLabel(f);
-            List<@Nullable Object> from = Arrays.asList(f.target(), block, proposal.standing());
+            From from = From.of(f.target(), block, proposal.standing());
             labels.add(made.of(id, from, () -> proposed(id, f, block, proposal.standing()))
                     .label());
         }
         String id = marker(f);
-        labels.add(made.of(id, Arrays.asList(f.target()), () -> marker(id, f)).label());
+        labels.add(made.of(id, From.of(f.target()), () -> marker(id, f)).label());
     }
 
     private static MadeLabels.Made proposed(String id, FoundPlace f, TextBlock block, boolean standing) {

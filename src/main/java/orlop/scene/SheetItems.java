@@ -1,7 +1,6 @@
 package orlop.scene;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,17 +59,36 @@ final class SheetItems {
     }
 
     void draw() {
-        view.ways().values().stream().filter(w -> !view.isCable(w)).forEach(this::link);
-        view.ways().values().stream().filter(view::isCable).forEach(this::cable);
-        view.placed().values().stream().filter(p -> p.bar() != null).forEach(this::bar);
-        view.placed().values().stream().filter(p -> p.bar() == null).forEach(this::symbol);
+        for (Way w : view.ways().values()) {
+            if (!view.isCable(w)) {
+                link(w);
+            }
+        }
+        for (Way w : view.ways().values()) {
+            if (view.isCable(w)) {
+                cable(w);
+            }
+        }
+        for (Placed p : view.placed().values()) {
+            if (p.bar() != null) {
+                bar(p);
+            }
+        }
+        for (Placed p : view.placed().values()) {
+            if (p.bar() == null) {
+                symbol(p);
+            }
+        }
         ProposalItems.draw(items, view, found, composed);
-        view.placed().values().forEach(p -> label(p.id(), SheetComposer.componentLabel(p.id())));
-        view.ways().values().stream()
-                .filter(view::isCable)
-                .forEach(w -> label(
-                        w.connection().id(),
-                        SheetComposer.cableLabel(w.connection().id())));
+        for (Placed p : view.placed().values()) {
+            label(p.id(), SheetComposer.componentLabel(p.id()));
+        }
+        for (Way w : view.ways().values()) {
+            if (view.isCable(w)) {
+                String id = w.connection().id();
+                label(id, SheetComposer.cableLabel(id));
+            }
+        }
     }
 
     private void link(Way w) {
@@ -98,7 +116,7 @@ final class SheetItems {
         Ink ink = view.lineInk(w);
         List<LineCutter.Cut> proposals = proposed.getOrDefault(id, List.of());
         Rect around = around(w.points());
-        List<@Nullable Object> from = Arrays.asList(
+        From from = From.of(
                 w,
                 view.cable(w),
                 ink,
@@ -181,7 +199,7 @@ final class SheetItems {
         ComponentText text = composed.component(p.id());
         boolean dead = view.deadComponent(p.id());
         Ink ink = dead ? Ink.DEAD : view.ink(p.component().systems().get(0));
-        List<@Nullable Object> from = Arrays.asList(p, ink, joints.ends(p), text.content());
+        From from = From.of(p, ink, joints.ends(p), text.content());
         items.add(
                 Role.BAR,
                 p.id(),
@@ -211,7 +229,7 @@ final class SheetItems {
                 ? Ink.PROTECTIVE
                 : view.deadComponent(p.id()) ? Ink.DEAD : Ink.INK;
         Ink ink = view.ink(c.systems().get(0));
-        List<@Nullable Object> from = Arrays.asList(p, pen, ink, joints.ends(p), text.inside(), text.content());
+        From from = From.of(p, pen, ink, joints.ends(p), text.inside(), text.content());
         items.add(
                 Role.COMPONENT,
                 p.id(),
@@ -292,7 +310,7 @@ final class SheetItems {
         items.add(
                 Role.LABEL,
                 subject,
-                Arrays.asList(put, block, line),
+                From.of(put, block, line),
                 true,
                 () -> new ItemMaker.Drawn(
                         view.words().text(Message.of("scene.label", block.words())),

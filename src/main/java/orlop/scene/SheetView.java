@@ -37,8 +37,10 @@ record SheetView(
     }
 
     /** @param room where the drawing may lie */
-    static SheetView of(SceneRequest request, List<Placed> placed, Map<String, Way> ways, Rect room) {
-        Map<String, List<String>> drawnOver = DrawnOver.all(placed);
+    static SheetView of(SceneRequest request, Stand stand, Rect room) {
+        List<Placed> placed = stand.placed();
+        Map<String, Way> ways = stand.routing().ways();
+        Map<String, List<String>> drawnOver = stand.drawnOver();
         List<Finding> found = new ArrayList<>(request.findings());
         if (request.margin()) {
             found.addAll(DrawnOver.advice(placed, drawnOver, room));

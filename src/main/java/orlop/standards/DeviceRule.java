@@ -1,6 +1,5 @@
 package orlop.standards;
 
-import java.util.Comparator;
 import java.util.Optional;
 
 /** How a device's rated current is held against the ampacity of the conductor behind it. */
@@ -67,13 +66,19 @@ public enum DeviceRule {
 
     /** I2 as a multiple of In changes with In (gG below 16 A): the best of the ranges counts. */
     private static Optional<Sourced> within145(double ampacityA, ProtectiveFamily family) {
-        return family.points(Characteristic.Kind.OPERATE).stream()
-                .map(p -> {
-                    double limit = Math.min(
-                            ampacityA, OVERLOAD_LIMIT * ampacityA / p.multiple().orElseThrow());
-                    double inRange = limit < p.inMinA() ? 0 : Math.min(limit, p.inMaxA());
-                    return new Sourced(inRange, p.provenance(), p.source());
-                })
-                .max(Comparator.comparingDouble(Sourced::value));
+        Characteristic best = null;
+        double most = 0;
+        for (Characteristic p : family.points()) {
+            if (p.kind() == Characteristic.Kind.OPERATE) {
+                double limit = Math.min(
+                        ampacityA, OVERLOAD_LIMIT * ampacityA / p.multiple().orElseThrow());
+                double inRange = limit < p.inMinA() ? 0 : Math.min(limit, p.inMaxA());
+                if (best == null || inRange > most) {
+                    best = p;
+                    most = inRange;
+                }
+            }
+        }
+        return best == null ? Optional.empty() : Optional.of(new Sourced(most, best.provenance(), best.source()));
     }
 }

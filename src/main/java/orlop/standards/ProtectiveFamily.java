@@ -1,5 +1,7 @@
 package orlop.standards;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -116,18 +118,33 @@ public record ProtectiveFamily(
 
     /** The points of one kind, in the table's order. */
     public List<Characteristic> points(Characteristic.Kind kind) {
-        return points.stream().filter(p -> p.kind() == kind).toList();
+        List<Characteristic> found = new ArrayList<>();
+        for (Characteristic p : points) {
+            if (p.kind() == kind) {
+                found.add(p);
+            }
+        }
+        return Collections.unmodifiableList(found);
     }
 
     /** The points of one kind that hold for a rated current. */
     public List<Characteristic> points(Characteristic.Kind kind, double inA) {
-        return points(kind).stream().filter(p -> p.holdsFor(inA)).toList();
+        List<Characteristic> found = new ArrayList<>();
+        for (Characteristic p : points) {
+            if (p.kind() == kind && p.holdsFor(inA)) {
+                found.add(p);
+            }
+        }
+        return Collections.unmodifiableList(found);
     }
 
     /** The conventional current that operates it, I2, as a multiple of its rated current; none where not known. */
     public Optional<Sourced> i2OverIn(double inA) {
-        return points(Characteristic.Kind.OPERATE, inA).stream()
-                .findFirst()
-                .map(p -> new Sourced(p.multiple().orElseThrow(), p.provenance(), p.source()));
+        for (Characteristic p : points) {
+            if (p.kind() == Characteristic.Kind.OPERATE && p.holdsFor(inA)) {
+                return Optional.of(new Sourced(p.multiple().orElseThrow(), p.provenance(), p.source()));
+            }
+        }
+        return Optional.empty();
     }
 }

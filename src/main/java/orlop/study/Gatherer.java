@@ -23,7 +23,6 @@ import orlop.study.model.Plan;
 import orlop.study.model.Rating;
 import orlop.study.protection.Coverage;
 import orlop.study.sizing.LoadDrop;
-import orlop.study.sizing.Sizing;
 
 /** Turns what was worked out for one condition into result records. */
 final class Gatherer {
@@ -32,7 +31,7 @@ final class Gatherer {
     private final Network network;
     private final Faults faults;
     private final AcFaults acFaults;
-    private final Sizing sizing;
+    private final List<SizedCable> sized;
     private final Coverage coverage;
     private final List<String> conditionIds;
     private final PointCurrents pinCurrents;
@@ -48,7 +47,7 @@ final class Gatherer {
             Operation operation,
             Faults faults,
             AcFaults acFaults,
-            Sizing sizing,
+            List<SizedCable> sized,
             Coverage coverage,
             List<LoadDrop> loadDrops,
             List<String> conditionIds,
@@ -57,7 +56,7 @@ final class Gatherer {
         this.operation = operation;
         this.faults = faults;
         this.acFaults = acFaults;
-        this.sizing = sizing;
+        this.sized = sized;
         this.coverage = coverage;
         this.conditionIds = conditionIds;
         network = operation.network();
@@ -178,12 +177,12 @@ final class Gatherer {
         boolean unknown = edge >= 0 && numbering.isOfUnknownLength(edge);
         dropV = unknown ? null : dropV;
         int far = live ? farPin(edge, a, b) : -1;
-        double least = sizing.leastAreaMm2(i);
-        int governing = sizing.governingCondition(i);
-        Rating rating = sizing.rating(i);
+        SizedCable s = sized.get(i);
+        int governing = s.governingCondition();
+        Rating rating = s.rating();
         double nominalV = operation.nominalV(i);
         boolean calculated = plan.calculates(w.system());
-        boolean areaOpen = cable.auto() && (!calculated || sizing.nothingFits(i));
+        boolean areaOpen = cable.auto() && (!calculated || s.nothingFits());
         return new CableResult(
                 cable.id(),
                 cable.from(),
@@ -191,15 +190,15 @@ final class Gatherer {
                 w.system().id(),
                 fed || live,
                 w.lengthM(),
-                areaOpen ? null : (Double) sizing.areaMm2(i),
+                areaOpen ? null : (Double) s.areaMm2(),
                 cable.auto(),
                 w.conductors(),
                 cable.parallel(),
-                calculated ? TerminalFigures.known(least) : null,
-                calculated ? sizing.governedBy(i) : null,
+                calculated ? TerminalFigures.known(s.leastMm2()) : null,
+                calculated ? s.governedBy() : null,
                 !calculated || governing < 0 || conditionIds.size() < 2 ? null : conditionIds.get(governing),
                 live ? TerminalFigures.known(amps) : null,
-                calculated ? (Double) sizing.designA(i) : null,
+                calculated ? (Double) s.designA() : null,
                 rating == null || areaOpen ? null : (Double) rating.amps(),
                 rating != null && !areaOpen && rating.fromMemory(),
                 live
@@ -221,7 +220,7 @@ final class Gatherer {
                 fed ? fault(a) : FaultRange.NONE,
                 fed ? fault(b) : FaultRange.NONE,
                 coverage.protectedBy(i),
-                sizing.sizing(i),
+                s.sizing(),
                 live ? phases.along(edge) : Map.of());
     }
 

@@ -173,12 +173,13 @@ final class Studying {
     private Study records(Sizing sizing, Coverage coverage, List<OperatingCondition> drawn) {
         Map<String, Results> byCondition = new LinkedHashMap<>();
         Ids rows = new Ids(plan);
+        List<SizedCable> sized = SizedCable.all(sizing, plan.cables().size());
         List<String> ids = conditions.stream().map(OperatingCondition::id).toList();
         for (int i = 0; i < conditions.size(); i++) {
             giveUpIfStale();
             Operation o = operations.get(i);
             Gatherer g =
-                    new Gatherer(plan, o, faults.get(i), acFaults.get(i), sizing, coverage, sizing.drops(i), ids, rows);
+                    new Gatherer(plan, o, faults.get(i), acFaults.get(i), sized, coverage, sizing.drops(i), ids, rows);
             OperatingCondition c = conditions.get(i);
             Notes notes = new Notes();
             boolean fine = troubles(o, c.id(), notes);

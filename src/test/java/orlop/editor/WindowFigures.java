@@ -18,20 +18,18 @@ import java.util.function.IntConsumer;
 import javax.swing.SwingUtilities;
 import orlop.desk.Review;
 import orlop.desk.Session;
-import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
-import orlop.drawing.Edits;
 
 /**
- * Measures the window, in less than a minute; no test, since a busy machine would fail it. Run on a quiet machine with a
+ * Measures the window, in some two minutes; no test, since a busy machine would fail it. Run on a quiet machine with a
  * display, after {@code mvn package}:
  *
  * <pre>mvn test-compile exec:java -Dexec.classpathScope=test -Dmain.class=orlop.editor.WindowFigures</pre>
  *
  * <p>Start: the program in its jar, in a process of its own, from its birth to the first sample painted with its figures.
- * Frame: moving the mouse and painting at 1920 × 1080 while a component among 1,000 is dragged. Edit: from a changed
- * length among 200 components to the study, the findings and the scene with its annotations.
+ * Frame: moving the mouse and painting at 1920 × 1080 while a component among 1,000 is dragged. Edit: see {@link
+ * EditFigures}.
  */
 final class WindowFigures {
     private static final Path JAR = Path.of("target", "orlop.jar");
@@ -54,7 +52,7 @@ final class WindowFigures {
         Drawing large = GrownBoat.of(1000);
         say("frame while dragging, 1000 components", frames(large, InputEvent.SHIFT_DOWN_MASK), "<= 8 ms p99");
         say("frame while running a cable among them", frames(large, 0), "<= 8 ms p99");
-        say("edit to annotations, 200 components", edits(GrownBoat.of(200)), "<= 5 ms median, <= 16 ms p99");
+        EditFigures.say(EditFigures.measure(EditFigures.drawing(200, 5), 400));
         System.exit(0);
     }
 
@@ -160,23 +158,6 @@ final class WindowFigures {
                 e -> {
                     throw new IllegalStateException(e);
                 });
-    }
-
-    private static Steps edits(Drawing d) throws Exception {
-        Steps steps = new Steps();
-        SwingUtilities.invokeAndWait(() -> {
-            Session session = session(d);
-            ShownScene shown = new ShownScene();
-            shown.of(session.state());
-            List<String> ids =
-                    session.state().drawing().cables().stream().map(Cable::id).toList();
-            steps.measure(i -> {
-                Cable w = session.state().drawing().cables().require(ids.get(i % ids.size()));
-                session.apply(Edits.change(w.withLengthM(2 + i % 17 / 10.0)));
-                shown.of(session.state());
-            });
-        });
-        return steps;
     }
 
     /** One thing done again and again, on one thread. */

@@ -64,7 +64,8 @@ final class Least {
         return area > 0 && area < Double.POSITIVE_INFINITY ? (Double) area : null;
     }
 
-    private double butDrop(int cable) {
+    /** What all but the drop asks for; infinite if no standard area would do. */
+    double butDrop(int cable) {
         Needs needs = sizing.needs();
         return Math.max(
                 Math.max(ampacity[cable], device[cable]), Math.max(needs.mechanical(cable), needs.fault(cable)));

@@ -7,6 +7,7 @@ import orlop.standards.Conductors;
 /** The standard metric areas, ascending. Areas to choose from are these under every rule set. */
 final class Series {
     private static final List<Double> AREAS = Conductors.published().standardAreasMm2();
+    private static final double[] ASCENDING = AREAS.stream().mapToDouble(a -> a).toArray();
 
     private Series() {}
 
@@ -15,12 +16,12 @@ final class Series {
     }
 
     static double greatestMm2() {
-        return AREAS.get(AREAS.size() - 1);
+        return ASCENDING[ASCENDING.length - 1];
     }
 
     /** The least standard area that is no less; infinite beyond the end. */
     static double ceilingMm2(double areaMm2) {
-        for (double a : AREAS) {
+        for (double a : ASCENDING) {
             if (a >= areaMm2 * (1 - 1e-9)) {
                 return a;
             }
@@ -31,21 +32,21 @@ final class Series {
     /** The least standard area that will do, where with one every greater one does too; infinite if none does. */
     static double leastMm2(DoublePredicate willDo) {
         int low = 0;
-        int high = AREAS.size();
+        int high = ASCENDING.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (willDo.test(AREAS.get(middle))) {
+            if (willDo.test(ASCENDING[middle])) {
                 high = middle;
             } else {
                 low = middle + 1;
             }
         }
-        return low == AREAS.size() ? Double.POSITIVE_INFINITY : AREAS.get(low);
+        return low == ASCENDING.length ? Double.POSITIVE_INFINITY : ASCENDING[low];
     }
 
     /** The next standard area; infinite at the end. */
     static double nextMm2(double areaMm2) {
-        for (double a : AREAS) {
+        for (double a : ASCENDING) {
             if (a > areaMm2 * (1 + 1e-9)) {
                 return a;
             }

@@ -317,7 +317,7 @@ public final class Sizing {
     /** What there is to say besides. */
     public CableSizing sizing(int cable) {
         CableModel w = plan.cables().get(cable);
-        boolean fits = needs.all(cable) < Double.POSITIVE_INFINITY;
+        boolean fits = least.butDrop(cable) < Double.POSITIVE_INFINITY;
         CableSizing said = new CableSizing(
                 w.cable().auto() ? copper.leastMm2(cable) : null,
                 least.togetherMm2(cable),

@@ -1,0 +1,146 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayDeque;
+import java.util.Queue;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import orlop.desk.Review;
+import orlop.desk.Session;
+import orlop.desk.UiThread;
+import orlop.drawing.Edits;
+import orlop.drawing.OperatingCondition;
+
+/** The blink after an edit, with a clock that rings when the test lets it. */
+class BlinkTest {
+    private final Queue<Runnable> studies = new ArrayDeque<>();
+    private final Queue<Runnable> ui = new ArrayDeque<>();
+    private final AtomicInteger told = new AtomicInteger();
+    private final Session session = new Session(
+            TestBoat.drawing().with(OperatingCondition.asDrawn("x", "Other")),
+            null,
+            Review::of,
+            studies::add,
+            new UiThread() {
+                @Override
+                public boolean isCurrent() {
+                    return true;
+                }
+
+                @Override
+                public void execute(Runnable task) {
+                    ui.add(task);
+                }
+            },
+            e -> {
+                throw new AssertionError(e);
+            });
+    private Runnable ring = () -> {};
+    private boolean running;
+    private final Blink blink = new Blink(session, end -> {
+        ring = end;
+        return new Blink.Clock() {
+            @Override
+            public void start() {
+                running = true;
+            }
+
+            @Override
+            public void stop() {
+                running = false;
+            }
+        };
+    });
+
+    BlinkTest() {
+        blink.listen(told::incrementAndGet);
+    }
+
+    private void studied() {
+        studies.forEach(Runnable::run);
+        studies.clear();
+        ui.forEach(Runnable::run);
+        ui.clear();
+    }
+
+    private void edit() {
+        session.apply(Edits.move(Set.of("FC1"), 2.5, 0, new Object()));
+    }
+
+    @Test
+    void before_the_first_figures_there_is_nothing_to_wait_for() {
+        edit();
+
+        assertThat(blink.waits()).isFalse();
+    }
+
+    @Test
+    void after_an_edit_the_figures_are_waited_for_until_they_come() {
+        studied();
+        assertThat(blink.waits()).isFalse();
+
+        edit();
+        assertThat(blink.waits()).isTrue();
+        assertThat(running).isTrue();
+        studied();
+
+        assertThat(session.state().fresh()).isTrue();
+        assertThat(blink.waits()).isFalse();
+        assertThat(running).isFalse();
+        ring.run();
+        assertThat(told).as("figures that have come need no word").hasValue(0);
+    }
+
+    @Test
+    void when_it_is_over_the_window_is_told_once_and_the_next_edit_is_not_waited_for_while_figures_are_old() {
+        studied();
+        edit();
+
+        ring.run();
+        blink.end();
+
+        assertThat(told).hasValue(1);
+        assertThat(blink.waits()).isFalse();
+        edit();
+        assertThat(blink.waits()).isFalse();
+        studied();
+        edit();
+        assertThat(blink.waits()).isTrue();
+    }
+
+    @Test
+    void what_is_selected_with_the_edit_does_not_end_it() {
+        studied();
+        edit();
+
+        session.select(Set.of("FC2"));
+
+        assertThat(blink.waits()).isTrue();
+    }
+
+    @Test
+    void another_condition_or_a_drag_is_shown_at_once() {
+        studied();
+        edit();
+        session.showCondition("x");
+        assertThat(blink.waits()).isFalse();
+
+        studied();
+        edit();
+        session.preview(Edits.move(Set.of("FC2"), 5, 0, "drag"));
+        assertThat(blink.waits()).isFalse();
+    }
+
+    @Test
+    void undo_is_waited_for_like_any_edit() {
+        studied();
+        edit();
+        studied();
+
+        session.undo();
+
+        assertThat(blink.waits()).isTrue();
+    }
+}

@@ -1,0 +1,189 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayDeque;
+import java.util.List;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import orlop.desk.Review;
+import orlop.desk.Session;
+import orlop.desk.SessionState;
+import orlop.desk.UiThread;
+import orlop.drawing.Drawing;
+import orlop.drawing.Edits;
+import orlop.scene.Role;
+import orlop.scene.Scene;
+import orlop.scene.SceneBuilder;
+import orlop.scene.SceneItem;
+import orlop.scene.SceneRequest;
+
+/** Large sheets are laid out by a worker; what worker and window have to do waits here until it is let go. */
+class ShownSceneTest {
+    private static final Drawing LARGE = GrownBoat.of(320);
+
+    private final Queue<Runnable> studies = new ArrayDeque<>();
+    private final Queue<Runnable> layouts = new ArrayDeque<>();
+    private final Queue<Runnable> ui = new ArrayDeque<>();
+    private final AtomicInteger told = new AtomicInteger();
+    private final ShownScene shown = new ShownScene();
+
+    private Session session(Drawing d) {
+        UiThread here = new UiThread() {
+            @Override
+            public boolean isCurrent() {
+                return true;
+            }
+
+            @Override
+            public void execute(Runnable task) {
+                ui.add(task);
+            }
+        };
+        Session s = new Session(d, null, Review::of, studies::add, here, e -> {
+            throw new AssertionError(e);
+        });
+        shown.behind(layouts::add, ui::add, told::incrementAndGet);
+        return s;
+    }
+
+    private static void all(Queue<Runnable> waiting) {
+        for (Runnable r = waiting.poll(); r != null; r = waiting.poll()) {
+            r.run();
+        }
+    }
+
+    private void studied() {
+        all(studies);
+        all(ui);
+    }
+
+    private static Scene afresh(SessionState s) {
+        return SceneBuilder.bundled()
+                .build(SceneRequest.screen(
+                        s.drawing(),
+                        s.results().orElse(ShownScene.NO_RESULTS),
+                        s.review() == null ? List.of() : s.review().findings(),
+                        s.sheet()));
+    }
+
+    private static List<String> titles(Scene s, String subject) {
+        return s.items().stream()
+                .filter(i -> i.role() == Role.LABEL && i.subject().equals(subject))
+                .map(SceneItem::title)
+                .toList();
+    }
+
+    @Test
+    void a_small_sheet_is_laid_out_at_once() {
+        Session s = session(TestBoat.drawing());
+
+        assertThat(shown.of(s.state())).contains(afresh(s.state()));
+        assertThat(shown.awaited()).isFalse();
+        assertThat(layouts).isEmpty();
+    }
+
+    @Test
+    void a_large_one_is_awaited_and_told_of_once_however_often_it_is_asked_for() {
+        Session s = session(LARGE);
+
+        assertThat(shown.of(s.state())).isEmpty();
+        assertThat(shown.of(s.state())).isEmpty();
+
+        assertThat(shown.awaited()).isTrue();
+        assertThat(layouts).hasSize(1);
+        all(layouts);
+        assertThat(shown.of(s.state())).as("before the window has heard").isEmpty();
+        all(ui);
+        assertThat(told).hasValue(1);
+        assertThat(shown.awaited()).isFalse();
+        assertThat(shown.of(s.state())).contains(afresh(s.state()));
+    }
+
+    @Test
+    void the_sheet_without_figures_stays_until_the_one_with_figures_is_there() {
+        Session s = session(LARGE);
+        shown.of(s.state());
+        all(layouts);
+        all(ui);
+        Scene bare = shown.of(s.state()).orElseThrow();
+
+        studied();
+
+        assertThat(s.state().fresh()).isTrue();
+        assertThat(shown.of(s.state())).containsSame(bare);
+        all(layouts);
+        all(ui);
+        Optional<Scene> figures = shown.of(s.state());
+        assertThat(figures).contains(afresh(s.state()));
+        String cable = LARGE.cables().stream().findFirst().orElseThrow().id();
+        assertThat(titles(bare, cable)).hasSize(1);
+        assertThat(titles(figures.orElseThrow(), cable)).isNotEqualTo(titles(bare, cable));
+    }
+
+    @Test
+    void what_was_laid_out_once_is_laid_out_at_once_after_an_edit() {
+        Session s = session(LARGE);
+        studied();
+        shown.of(s.state());
+        all(layouts);
+        all(ui);
+
+        s.apply(Edits.move(Set.of("E3_2"), 2.5, 0, "a"));
+        studied();
+
+        assertThat(shown.of(s.state())).contains(afresh(s.state()));
+        assertThat(layouts).isEmpty();
+    }
+
+    @Test
+    void an_edit_while_it_is_awaited_is_not_lost() {
+        Session s = session(LARGE);
+        studied();
+        shown.of(s.state());
+        s.apply(Edits.move(Set.of("E3_2"), 2.5, 0, "a"));
+        studied();
+
+        assertThat(shown.of(s.state())).as("nothing of the sheet is there yet").isEmpty();
+        all(layouts);
+        all(ui);
+
+        assertThat(shown.of(s.state())).contains(afresh(s.state()));
+    }
+
+    @Test
+    void another_drawing_is_awaited_anew() {
+        Session s = session(LARGE);
+        studied();
+        shown.of(s.state());
+        all(layouts);
+        all(ui);
+        shown.of(s.state());
+
+        s.open(GrownBoat.of(330), null);
+
+        assertThat(shown.of(s.state())).isEmpty();
+        assertThat(shown.awaited()).isTrue();
+    }
+
+    @Test
+    void what_is_prepared_before_the_figures_are_there_gives_the_same_scene() {
+        Session s = session(TestBoat.drawing());
+        studied();
+        shown.of(s.state());
+        String any = s.state().drawing().components().stream()
+                .filter(c -> !c.locked())
+                .findFirst()
+                .orElseThrow()
+                .id();
+
+        s.apply(Edits.move(Set.of(any), 2.5, 0, "a"));
+        shown.prepare(s.state());
+        studied();
+
+        assertThat(shown.of(s.state())).contains(afresh(s.state()));
+    }
+}
