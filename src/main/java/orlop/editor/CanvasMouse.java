@@ -1,6 +1,8 @@
 package orlop.editor;
 
 import java.awt.Cursor;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
@@ -29,6 +31,20 @@ final class CanvasMouse extends MouseAdapter {
         canvas.addMouseMotionListener(m);
         canvas.addMouseWheelListener(m);
         canvas.addKeyListener(m.keys());
+        canvas.addFocusListener(m.gone());
+    }
+
+    /** A key that is let go elsewhere isn't held here any more. */
+    private FocusAdapter gone() {
+        return new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent e) {
+                if (space) {
+                    space = false;
+                    canvas.toolCursor();
+                }
+            }
+        };
     }
 
     private KeyAdapter keys() {

@@ -115,7 +115,10 @@ final class Locker {
         menu.setName("drawer." + g.word());
         LockerDrawer rows = new LockerDrawer(canvas, this, g);
         menu.add(rows.panel());
-        menu.addPopupMenuListener(new PopupEnd(() -> shut(menu)));
+        menu.addPopupMenuListener(new PopupEnd(() -> {
+            rows.cancel();
+            shut(menu);
+        }));
         DrawerKeys keys = new DrawerKeys(rows);
         menu.addMenuKeyListener(keys);
         drawer = menu;

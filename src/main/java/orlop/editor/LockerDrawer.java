@@ -35,6 +35,7 @@ final class LockerDrawer {
     private final JPanel panel = Flat.clear(new BorderLayout());
     private final List<KindRow> rows = new ArrayList<>();
     private int marked;
+    private boolean dragged;
 
     LockerDrawer(SheetCanvas canvas, Locker locker, Group group) {
         this.canvas = canvas;
@@ -79,6 +80,15 @@ final class LockerDrawer {
         return rows.get(marked).kind;
     }
 
+    /** The drawer was closed by a key: what was being dragged out of it is put back. */
+    void cancel() {
+        if (dragged) {
+            dragged = false;
+            canvas.use(canvas.hand());
+            canvas.hint("");
+        }
+    }
+
     JPanel panel() {
         return panel;
     }
@@ -107,7 +117,6 @@ final class LockerDrawer {
         private static final int BEGINS_PX = 10;
         private final LockerKeys.Row row;
         private @Nullable Point pressed;
-        private boolean dragging;
 
         Drag(LockerKeys.Row row) {
             this.row = row;
@@ -121,23 +130,24 @@ final class LockerDrawer {
         @Override
         public void mouseDragged(MouseEvent e) {
             Point from = pressed;
-            if (!dragging && from != null && from.distance(e.getPoint()) >= Look.px(BEGINS_PX)) {
-                dragging = true;
+            if (!dragged && from != null && from.distance(e.getPoint()) >= Look.px(BEGINS_PX)) {
+                dragged = true;
+                pressed = null;
                 if (e.getComponent() instanceof AbstractButton b) {
                     b.getModel().setArmed(false); // no click is meant any more
                 }
                 canvas.use(new PlaceTool(canvas, row.kind()));
                 locker.stow();
             }
-            if (dragging) {
+            if (dragged) {
                 canvas.tool().dragged(spot(e));
             }
         }
 
         @Override
         public void mouseReleased(MouseEvent e) {
-            if (dragging) {
-                dragging = false;
+            if (dragged) {
+                dragged = false;
                 Spot there = spot(e);
                 if (canvas.contains(there.xPx(), there.yPx())) {
                     canvas.tool().released(there);

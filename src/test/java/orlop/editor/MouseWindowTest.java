@@ -79,6 +79,24 @@ class MouseWindowTest {
     }
 
     @Test
+    void escape_puts_back_what_is_being_dragged_out_of_a_drawer() {
+        on.frame().button("group.distribution").click();
+        Component row = on.frame().button("kind.junction").target();
+        on.robot().pressMouse(row, new Point(40, 20), MouseButton.LEFT_BUTTON);
+        on.robot().moveMouse(row, new Point(80, 20));
+        on.until("the mouse places a junction", () -> on.canvas().tool() instanceof PlaceTool);
+
+        on.robot().pressAndReleaseKeys(java.awt.event.KeyEvent.VK_ESCAPE);
+        on.until("the hand again", () -> on.canvas().tool() == on.canvas().hand());
+        on.robot().moveMouse(on.canvas(), new Point(400, 300));
+        on.robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        on.robot().waitForIdle();
+
+        assertThat(Same.object(on.drawing(), start)).isTrue();
+        assertThat(on.state().undo()).isNull();
+    }
+
+    @Test
     void a_click_on_a_row_is_no_drag_though_the_hand_trembles() {
         on.frame().button("group.distribution").click();
         Component row = on.frame().button("kind.junction").target();

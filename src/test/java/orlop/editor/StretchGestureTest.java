@@ -130,6 +130,29 @@ class StretchGestureTest extends OnBench {
         });
     }
 
+    @Test
+    void the_space_bar_that_is_let_go_elsewhere_pans_no_longer() throws Exception {
+        HeadlessBench.onUi(() -> {
+            var space = new java.awt.event.KeyEvent(
+                    canvas(), java.awt.event.KeyEvent.KEY_PRESSED, 0, 0, java.awt.event.KeyEvent.VK_SPACE, ' ');
+            for (var l : canvas().getKeyListeners()) {
+                l.keyPressed(space);
+            }
+            assertThat(canvas().getCursor().getType()).isEqualTo(Cursor.MOVE_CURSOR);
+            var lost = new java.awt.event.FocusEvent(canvas(), java.awt.event.FocusEvent.FOCUS_LOST, false);
+            for (var l : canvas().getFocusListeners()) {
+                l.focusLost(lost);
+            }
+            assertThat(canvas().getCursor().getType()).isEqualTo(Cursor.DEFAULT_CURSOR);
+
+            Viewport was = canvas().viewport();
+            mouse(MouseEvent.MOUSE_PRESSED, 330, 60);
+            mouse(MouseEvent.MOUSE_DRAGGED, 350, 80);
+            mouse(MouseEvent.MOUSE_RELEASED, 350, 80);
+            assertThat(canvas().viewport()).isEqualTo(was);
+        });
+    }
+
     private void wheel(int modifiers, double precise) {
         canvas().dispatchEvent(new MouseWheelEvent(
                 canvas(),
