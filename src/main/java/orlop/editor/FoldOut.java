@@ -156,7 +156,7 @@ final class FoldOut {
 
     /** What the keys do in the page that is open. */
     String hint() {
-        return Texts.of("editor.hint.fold-" + open);
+        return Texts.of("editor.hint.fold." + open);
     }
 
     /** Whether any page is. */

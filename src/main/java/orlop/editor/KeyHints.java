@@ -17,9 +17,9 @@ final class KeyHints {
         }
         Optional<String> id = s.soleSelection();
         if (id.isEmpty()) {
-            return Texts.of(s.selection().isEmpty() ? "editor.hint.keys-rest" : "editor.hint.keys-several");
+            return Texts.of(s.selection().isEmpty() ? "editor.hint.keys.rest" : "editor.hint.keys-several");
         }
-        return Texts.of("editor.hint.keys-" + kind(s.drawing(), id.get()), id.get());
+        return Texts.of("editor.hint.keys." + kind(s.drawing(), id.get()), id.get());
     }
 
     private static String kind(Drawing d, String id) {
