@@ -7,6 +7,8 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Insets;
+import java.awt.KeyEventDispatcher;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.EnumMap;
@@ -38,6 +40,7 @@ final class Locker {
     private final Map<Group, GroupButton> buttons = new EnumMap<>(Group.class);
     private @Nullable JPopupMenu drawer;
     private @Nullable Group open;
+    private @Nullable DrawerKeys drawerKeys;
 
     Locker(SheetCanvas canvas) {
         this.canvas = canvas;
@@ -116,18 +119,38 @@ final class Locker {
             rows.cancel();
             shut(menu);
         }));
-        menu.addMenuKeyListener(new DrawerKeys(rows));
+        DrawerKeys keys = new DrawerKeys(rows);
+        menu.addMenuKeyListener(keys);
         drawer = menu;
         open = g;
         GroupButton b = button(g);
         b.setSelected(true);
         if (rail.isShowing()) {
             menu.show(rail, rail.getWidth() - Look.px(2), Math.max(0, b.getY() - Look.px(20)));
+        } else if (canvas.isShowing()) {
+            menu.show(canvas, 0, 0); // the rail is folded away
+        }
+        if (menu.isShowing()) {
+            keysGoTo(keys);
         }
     }
 
-    /** An open popup takes the keys away from the sheet. */
-    private final class DrawerKeys implements MenuKeyListener {
+    private void keysGoTo(@Nullable DrawerKeys next) {
+        KeyboardFocusManager all = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        if (drawerKeys != null) {
+            all.removeKeyEventDispatcher(drawerKeys);
+        }
+        drawerKeys = next;
+        if (next != null) {
+            all.addKeyEventDispatcher(next);
+        }
+    }
+
+    /**
+     * An open drawer takes the keys away from the sheet, from the first on: a popup comes to have them a moment after it is
+     * shown.
+     */
+    private final class DrawerKeys implements MenuKeyListener, KeyEventDispatcher {
         private final LockerDrawer rows;
 
         DrawerKeys(LockerDrawer rows) {
@@ -142,9 +165,13 @@ final class Locker {
         }
 
         @Override
-        public void menuKeyPressed(MenuKeyEvent e) {
-            boolean taken = true;
-            switch (e.getKeyCode()) {
+        public boolean dispatchKeyEvent(KeyEvent e) {
+            int held = KeyEvent.CTRL_DOWN_MASK | KeyEvent.META_DOWN_MASK | KeyEvent.ALT_DOWN_MASK;
+            return e.getID() == KeyEvent.KEY_PRESSED && (e.getModifiersEx() & held) == 0 && pressed(e.getKeyCode());
+        }
+
+        private boolean pressed(int code) {
+            switch (code) {
                 case KeyEvent.VK_DOWN, KeyEvent.VK_KP_DOWN -> rows.step(1);
                 case KeyEvent.VK_UP, KeyEvent.VK_KP_UP -> rows.step(-1);
                 case KeyEvent.VK_HOME -> rows.step(-LockerKeys.MOST);
@@ -159,12 +186,15 @@ final class Locker {
                     close();
                     canvas.requestFocus();
                 }
-                default -> taken = false;
+                default -> {
+                    return false;
+                }
             }
-            if (taken) {
-                e.consume();
-            }
+            return true;
         }
+
+        @Override
+        public void menuKeyPressed(MenuKeyEvent e) {}
 
         @Override
         public void menuKeyReleased(MenuKeyEvent e) {}
@@ -230,6 +260,7 @@ final class Locker {
         if (drawer == menu) {
             drawer = null;
             open = null;
+            keysGoTo(null);
             buttons.values().forEach(b -> b.setSelected(false));
         }
     }

@@ -7,6 +7,7 @@ import java.awt.Graphics;
 import java.awt.Insets;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,6 +47,7 @@ final class Margin implements SessionListener {
     private @Nullable Card card;
     private @Nullable GroupCard group;
     private boolean moreOpen;
+    private int pending = -1;
     private Consumer<Figure> onWorking = f -> {};
     private Runnable onWanted = () -> {};
 
@@ -220,8 +222,7 @@ final class Margin implements SessionListener {
     }
 
     private void showNotes(SessionState s) {
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        int worked = owner == null ? -1 : indexOf(owner);
+        int worked = worked();
         notes.removeAll();
         noteViews.clear();
         pointing.at(null);
@@ -248,9 +249,18 @@ final class Margin implements SessionListener {
         notes.revalidate();
         notes.repaint();
         if (worked >= 0) { // the keys stay among the notes, or go back to the sheet with the last of them
-            int next = Math.min(worked, noteViews.size() - 1);
-            SwingUtilities.invokeLater(next < 0 ? canvas::requestFocusInWindow : () -> focusNote(next));
+            pending = worked;
+            boolean last = s.fresh();
+            SwingUtilities.invokeLater(() -> focusNote(worked, last));
         }
+    }
+
+    /** The place of the note that has the keys, or is to have them once the figures are there; −1 for none. */
+    private int worked() {
+        Window window = SwingUtilities.getWindowAncestor(panel);
+        Component owner = window == null ? null : window.getMostRecentFocusOwner();
+        int at = owner == null ? -1 : indexOf(owner);
+        return at >= 0 ? at : pending;
     }
 
     private void addNote(FindingPlaces.Numbered n) {
@@ -282,9 +292,14 @@ final class Margin implements SessionListener {
         }
     }
 
-    private void focusNote(int index) {
-        if (index < noteViews.size()) {
-            noteViews.get(index).requestFocusInWindow();
+    private void focusNote(int index, boolean last) {
+        if (noteViews.isEmpty()) {
+            canvas.requestFocusInWindow();
+        } else {
+            noteViews.get(Math.min(index, noteViews.size() - 1)).requestFocusInWindow();
+        }
+        if (last) {
+            pending = -1;
         }
     }
 

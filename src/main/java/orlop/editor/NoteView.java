@@ -9,7 +9,6 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.Box;
 import javax.swing.JButton;
@@ -100,12 +99,12 @@ final class NoteView extends JPanel {
             }
         };
         listen(this, mouse);
-        keys(f, deeds::place);
+        keys(f, deeds);
         setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
     }
 
     /** With the keys on it, it is lit as under the mouse; Enter shows its place, arrows go to its neighbours. */
-    private void keys(Finding f, Consumer<Finding> onPick) {
+    private void keys(Finding f, Deeds deeds) {
         setFocusable(true);
         addFocusListener(new FocusAdapter() {
             @Override
@@ -119,10 +118,18 @@ final class NoteView extends JPanel {
                 repaint();
             }
         });
-        key("ENTER", () -> onPick.accept(f));
-        key("SPACE", () -> onPick.accept(f));
+        key("ENTER", () -> deeds.place(f));
+        key("SPACE", () -> deeds.place(f));
+        key("shift F10", () -> menuByKey(f, deeds));
+        key("CONTEXT_MENU", () -> menuByKey(f, deeds));
         key("DOWN", () -> neighbour(1));
         key("UP", () -> neighbour(-1));
+    }
+
+    private void menuByKey(Finding f, Deeds deeds) {
+        JPopupMenu menu = menu(f, deeds);
+        MenuLetters.give(menu);
+        menu.show(this, Look.px(30), Look.px(20));
     }
 
     private void key(String key, Runnable body) {

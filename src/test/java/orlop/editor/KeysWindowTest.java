@@ -16,9 +16,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import orlop.desk.Same;
 import orlop.drawing.Cable;
 import orlop.drawing.Drawing;
 import orlop.drawing.Kind;
+import orlop.findings.Cure;
 import orlop.testing.WindowTest;
 
 /** Where the keys are in a real window: in the drawers, at the terminals, in the parts of the window and its tables. */
@@ -165,5 +167,28 @@ class KeysWindowTest {
             }
             on.press(KeyEvent.VK_TAB);
         }
+    }
+
+    @Test
+    void the_notes_are_walked_by_arrows_and_cured_without_leaving_them() {
+        on.press(KeyEvent.VK_F6);
+        on.until("the notes have the keys", () -> on.focused() instanceof NoteView);
+        NoteView first = (NoteView) Objects.requireNonNull(on.focused());
+        on.press(KeyEvent.VK_DOWN);
+        on.until("the next note", () -> on.focused() instanceof NoteView && on.focused() != first);
+        for (int i = 0; i < 30 && !curable(); i++) {
+            Component before = on.focused();
+            on.press(KeyEvent.VK_DOWN);
+            on.until("the next note", () -> on.focused() != before);
+        }
+        on.press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
+        on.until(
+                "it is cured",
+                () -> !Same.object(on.drawing(), start) && on.state().fresh());
+        on.until("the keys are still among the notes", () -> on.focused() instanceof NoteView);
+    }
+
+    private boolean curable() {
+        return on.focused() instanceof NoteView n && n.numbered().finding().cure() instanceof Cure.InsertDevice;
     }
 }
