@@ -39,7 +39,7 @@ class SeveralCardsTest {
         assertThat(paths(d, Set.of("EA1", "GB1")))
                 .contains("name", "systems.0", "refit", "stage", "locked")
                 .doesNotContain("particulars.capacityAh", "condition.running");
-        assertThat(paths(d, Set.of("EA1", "W1"))).containsExactlyInAnyOrder("name", "refit", "stage");
+        assertThat(paths(d, Set.of("EA1", "W1"))).containsExactlyInAnyOrder("name", "refit", "stage", "locked");
         assertThat(paths(d, Set.of())).isEmpty();
     }
 
