@@ -19,16 +19,13 @@ import org.jspecify.annotations.Nullable;
 import orlop.desk.Review;
 import orlop.desk.Same;
 import orlop.desk.Session;
-import orlop.drawing.Cable;
 import orlop.drawing.Component;
-import orlop.drawing.Consumer;
 import orlop.drawing.Drawing;
-import orlop.drawing.Edits;
+import orlop.drawing.Edit;
 import orlop.drawing.Extras;
 import orlop.drawing.Kind;
 import orlop.drawing.LoadState;
 import orlop.drawing.OperatingCondition;
-import orlop.drawing.Place;
 import orlop.findings.Checker;
 import orlop.study.Study;
 import orlop.study.StudyOptions;
@@ -48,7 +45,6 @@ final class EditFigures {
     private static final int WARM_UP = 240;
     private static final long REST_MS = 25;
     private static final LoadState OFF = new LoadState(false, 1, 1, Extras.NONE);
-    private static final List<String> EDITS = List.of("length", "power", "nudge", "add");
 
     private final Stamps stamps = new Stamps();
     private final ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
@@ -180,43 +176,11 @@ final class EditFigures {
 
     private void edit(int i) {
         Drawing d = session.state().drawing();
-        int item = i / EDITS.size() * 7 % 90;
-        String load = "E" + item / 16 + "_" + item % 16;
-        Component c = d.components().require(load);
-        switch (EDITS.get(i % EDITS.size())) {
-            case "length" -> {
-                Cable w = cableTo(d, load);
-                double was = w.lengthM() == null ? 0 : w.lengthM();
-                begun(() -> session.apply(Edits.change(w.withLengthM(was > 3.5 ? 3.0 : was + 0.1))));
-            }
-            case "power" -> {
-                var lamp = (Consumer.Lighting) c.particulars();
-                double was = lamp.powerW() == null ? 0 : lamp.powerW();
-                var other = new Consumer.Lighting(
-                        was > 24 ? 20.0 : was + 1,
-                        lamp.powerFactor(),
-                        lamp.points(),
-                        lamp.filament(),
-                        lamp.phase(),
-                        lamp.vital());
-                begun(() -> session.apply(Edits.change(c.withParticulars(other))));
-            }
-            case "nudge" -> {
-                double dx = start.components()
-                                .require(load)
-                                .place()
-                                .at()
-                                .equals(c.place().at())
-                        ? 2.5
-                        : -2.5;
-                begun(() -> session.apply(Edits.move(Set.of(load), dx, 0, new Object())));
-            }
-            default -> {
-                Place at = Place.at("1", 40 + i % 100 * 5, 560);
-                Component added = Component.of("E99", Kind.LIGHTING, at, List.of("24"));
-                begun(() -> session.apply(Edits.place(added), Set.of("E99")));
-            }
-        }
+        Edit edit = TypicalEdits.of(start, d, i);
+        boolean adds = TypicalEdits.name(i).equals("add");
+        Set<String> selected =
+                adds ? Set.of(TypicalEdits.ADDED) : session.state().selection();
+        begun(() -> session.apply(edit, selected));
     }
 
     private void begun(Runnable edit) {
@@ -227,19 +191,10 @@ final class EditFigures {
 
     private void select(int i) {
         Drawing d = session.state().drawing();
-        if (d.components().contains("E99")) {
+        if (d.components().contains(TypicalEdits.ADDED)) {
             session.undo();
         }
-        int item = i / EDITS.size() * 7 % 90;
-        String load = "E" + item / 16 + "_" + item % 16;
-        session.select(Set.of(i % EDITS.size() == 0 ? cableTo(d, load).id() : load));
-    }
-
-    private static Cable cableTo(Drawing d, String component) {
-        return d.cables().stream()
-                .filter(w -> w.to().component().equals(component))
-                .findFirst()
-                .orElseThrow();
+        session.select(Set.of(TypicalEdits.subject(d, i)));
     }
 
     private void rest() throws Exception {
@@ -277,7 +232,7 @@ final class EditFigures {
         for (int i = 0; i < WARM_UP + measured; i++) {
             Map<String, Double> one = made[0].one(i);
             if (i >= WARM_UP) {
-                all.computeIfAbsent(EDITS.get(i % EDITS.size()), k -> new ArrayList<>())
+                all.computeIfAbsent(TypicalEdits.name(i), k -> new ArrayList<>())
                         .add(one);
             }
         }

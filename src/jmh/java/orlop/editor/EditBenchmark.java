@@ -1,0 +1,61 @@
+package orlop.editor;
+
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import orlop.drawing.Drawing;
+import orlop.findings.Checker;
+import orlop.findings.Finding;
+import orlop.scene.Scene;
+import orlop.scene.SceneBuilder;
+import orlop.scene.SceneRequest;
+import orlop.study.Study;
+
+/**
+ * From an edit to its annotations at 200 components, one stage after the other on one thread and without a window: the edit,
+ * the study of all conditions, the findings, the scene. {@code EditFigures} measures the same as a person meets it.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SampleTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 4, time = 3)
+@Measurement(iterations = 5, time = 2)
+public class EditBenchmark {
+    @Param({"1", "5"})
+    private int conditions;
+
+    private Drawing start = Drawing.empty("");
+    private Drawing current = start;
+    private SceneBuilder builder = SceneBuilder.bundled();
+    private int number;
+
+    @Setup
+    public void grow() {
+        start = EditFigures.drawing(200, conditions);
+        current = start;
+        builder = SceneBuilder.bundled();
+        number = 0;
+    }
+
+    @Benchmark
+    public Scene editToAnnotations() {
+        int i = number++;
+        Drawing edited = TypicalEdits.of(start, current, i).applyTo(current);
+        boolean added = TypicalEdits.name(i).equals("add");
+        current = added ? current : edited; // what was added is taken back
+        Study study = Study.of(edited);
+        List<Finding> findings = Checker.check(study);
+        return builder.build(SceneRequest.screen(edited, study.governing(), findings, "1"));
+    }
+}
