@@ -1,6 +1,10 @@
 package orlop.editor;
 
 import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -12,6 +16,7 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import orlop.drawing.Drawing;
 import orlop.findings.Checker;
@@ -19,11 +24,13 @@ import orlop.findings.Finding;
 import orlop.scene.Scene;
 import orlop.scene.SceneBuilder;
 import orlop.scene.SceneRequest;
+import orlop.study.Results;
 import orlop.study.Study;
 
 /**
- * From an edit to its annotations at 200 components, one stage after the other on one thread and without a window: the edit,
- * the study of all conditions, the findings, the scene. {@code EditFigures} measures the same as a person meets it.
+ * From an edit to its annotations at 200 components without a window, on two threads as in it: the edit; the study of all
+ * conditions and the findings while the sheet's places and ways are prepared; the scene. {@code EditFigures} measures the same as
+ * a person meets it, with painting.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
@@ -39,6 +46,7 @@ public class EditBenchmark {
     private Drawing current = start;
     private SceneBuilder builder = SceneBuilder.bundled();
     private int number;
+    private final ExecutorService worker = Executors.newSingleThreadExecutor();
 
     @Setup
     public void grow() {
@@ -48,14 +56,27 @@ public class EditBenchmark {
         number = 0;
     }
 
+    @TearDown
+    public void end() {
+        worker.shutdown();
+    }
+
     @Benchmark
-    public Scene editToAnnotations() {
+    public Scene editToAnnotations() throws ExecutionException, InterruptedException {
         int i = number++;
         Drawing edited = TypicalEdits.of(start, current, i).applyTo(current);
         boolean added = TypicalEdits.name(i).equals("add");
         current = added ? current : edited; // what was added is taken back
-        Study study = Study.of(edited);
-        List<Finding> findings = Checker.check(study);
-        return builder.build(SceneRequest.screen(edited, study.governing(), findings, "1"));
+        Future<Checked> checked = worker.submit(() -> Checked.of(edited));
+        builder.prepare(edited, "1", Results.GOVERNING);
+        Checked c = checked.get();
+        return builder.build(SceneRequest.screen(edited, c.study().governing(), c.findings(), "1"));
+    }
+
+    private record Checked(Study study, List<Finding> findings) {
+        static Checked of(Drawing d) {
+            Study study = Study.of(d);
+            return new Checked(study, Checker.check(study));
+        }
     }
 }

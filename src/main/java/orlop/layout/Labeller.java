@@ -119,7 +119,7 @@ public final class Labeller {
 
     /** The best place beside what it speaks of; where symbols and lines leave none, one apart, before others take it. */
     private void first(Label l, Seen seen) {
-        if (!beyond(l) && spots(l).stream().allMatch(s -> blocked(s, seen))) {
+        if (spots(l).stream().allMatch(s -> blocked(s, seen)) && !beyond(l)) {
             Optional<Label.Put> far = new FarSpots(ground, l, seen).find();
             if (far.isPresent()) {
                 settle(l.id(), far.get());
