@@ -67,24 +67,29 @@ final class Ring {
         });
     }
 
+    private static class Edgeless extends JButton {
+        private static final long serialVersionUID = 1L;
+
+        Edgeless(String text) {
+            super(text);
+            putClientProperty("JButton.buttonType", "toolBarButton");
+        }
+
+        @Override
+        protected void paintComponent(Graphics g) {
+            super.paintComponent(g);
+            Ring.paint(this, g);
+        }
+    }
+
     /** A button without an edge; the ring shows where the keys are. */
     static JButton button(String text) {
-        JButton b = new JButton(text) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            protected void paintComponent(Graphics g) {
-                super.paintComponent(g);
-                Ring.paint(this, g);
-            }
-        };
-        b.putClientProperty("JButton.buttonType", "toolBarButton");
-        return b;
+        return new Edgeless(text);
     }
 
     /** The same in small quiet letters, light or dark. */
     static JButton quiet(String text) {
-        JButton b = new JButton(text) {
+        return new Edgeless(text) {
             private static final long serialVersionUID = 1L;
 
             @Override
@@ -96,15 +101,7 @@ final class Ring {
             public Font getFont() {
                 return Look.small();
             }
-
-            @Override
-            protected void paintComponent(Graphics g) {
-                super.paintComponent(g);
-                Ring.paint(this, g);
-            }
         };
-        b.putClientProperty("JButton.buttonType", "toolBarButton");
-        return b;
     }
 
     /** The same for an action. */

@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Queue;
 
 /** A window's thread for tests: what is handed to it waits until the test lets it run. */
-final class QueueUi implements UiThread {
+public final class QueueUi implements UiThread {
     private final Thread mine = Thread.currentThread();
     private final Queue<Runnable> waiting = new ArrayDeque<>();
 
@@ -19,7 +19,7 @@ final class QueueUi implements UiThread {
     }
 
     /** Runs what waits, and what that brings about. */
-    int runAll() {
+    public int runAll() {
         int n = 0;
         for (Runnable r = next(); r != null; r = next()) {
             r.run();

@@ -7,33 +7,23 @@ import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import orlop.desk.QueueUi;
 import orlop.desk.Review;
 import orlop.desk.Session;
-import orlop.desk.UiThread;
 import orlop.drawing.Edits;
 import orlop.drawing.OperatingCondition;
 
 /** The blink after an edit, with a clock that rings when the test lets it. */
 class BlinkTest {
     private final Queue<Runnable> studies = new ArrayDeque<>();
-    private final Queue<Runnable> ui = new ArrayDeque<>();
+    private final QueueUi ui = new QueueUi();
     private final AtomicInteger told = new AtomicInteger();
     private final Session session = new Session(
             TestBoat.drawing().with(OperatingCondition.asDrawn("x", "Other")),
             null,
             Review::of,
             studies::add,
-            new UiThread() {
-                @Override
-                public boolean isCurrent() {
-                    return true;
-                }
-
-                @Override
-                public void execute(Runnable task) {
-                    ui.add(task);
-                }
-            },
+            ui,
             e -> {
                 throw new AssertionError(e);
             });
@@ -61,8 +51,7 @@ class BlinkTest {
     private void studied() {
         studies.forEach(Runnable::run);
         studies.clear();
-        ui.forEach(Runnable::run);
-        ui.clear();
+        ui.runAll();
     }
 
     private void edit() {

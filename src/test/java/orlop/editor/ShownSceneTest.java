@@ -9,10 +9,10 @@ import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import orlop.desk.QueueUi;
 import orlop.desk.Review;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
-import orlop.desk.UiThread;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edits;
 import orlop.scene.Role;
@@ -27,26 +27,15 @@ class ShownSceneTest {
 
     private final Queue<Runnable> studies = new ArrayDeque<>();
     private final Queue<Runnable> layouts = new ArrayDeque<>();
-    private final Queue<Runnable> ui = new ArrayDeque<>();
+    private final QueueUi ui = new QueueUi();
     private final AtomicInteger told = new AtomicInteger();
     private final ShownScene shown = new ShownScene();
 
     private Session session(Drawing d) {
-        UiThread here = new UiThread() {
-            @Override
-            public boolean isCurrent() {
-                return true;
-            }
-
-            @Override
-            public void execute(Runnable task) {
-                ui.add(task);
-            }
-        };
-        Session s = new Session(d, null, Review::of, studies::add, here, e -> {
+        Session s = new Session(d, null, Review::of, studies::add, ui, e -> {
             throw new AssertionError(e);
         });
-        shown.behind(layouts::add, ui::add, told::incrementAndGet);
+        shown.behind(layouts::add, ui, told::incrementAndGet);
         return s;
     }
 
@@ -58,7 +47,7 @@ class ShownSceneTest {
 
     private void studied() {
         all(studies);
-        all(ui);
+        ui.runAll();
     }
 
     private static Scene afresh(SessionState s) {
@@ -97,7 +86,7 @@ class ShownSceneTest {
         assertThat(layouts).hasSize(1);
         all(layouts);
         assertThat(shown.of(s.state())).as("before the window has heard").isEmpty();
-        all(ui);
+        ui.runAll();
         assertThat(told).hasValue(1);
         assertThat(shown.awaited()).isFalse();
         assertThat(shown.of(s.state())).contains(afresh(s.state()));
@@ -108,7 +97,7 @@ class ShownSceneTest {
         Session s = session(LARGE);
         shown.of(s.state());
         all(layouts);
-        all(ui);
+        ui.runAll();
         Scene bare = shown.of(s.state()).orElseThrow();
 
         studied();
@@ -116,7 +105,7 @@ class ShownSceneTest {
         assertThat(s.state().fresh()).isTrue();
         assertThat(shown.of(s.state())).containsSame(bare);
         all(layouts);
-        all(ui);
+        ui.runAll();
         Optional<Scene> figures = shown.of(s.state());
         assertThat(figures).contains(afresh(s.state()));
         String cable = LARGE.cables().stream().findFirst().orElseThrow().id();
@@ -130,7 +119,7 @@ class ShownSceneTest {
         studied();
         shown.of(s.state());
         all(layouts);
-        all(ui);
+        ui.runAll();
 
         s.apply(Edits.move(Set.of("E3_2"), 2.5, 0, "a"));
         studied();
@@ -149,7 +138,7 @@ class ShownSceneTest {
 
         assertThat(shown.of(s.state())).as("nothing of the sheet is there yet").isEmpty();
         all(layouts);
-        all(ui);
+        ui.runAll();
 
         assertThat(shown.of(s.state())).contains(afresh(s.state()));
     }
@@ -160,7 +149,7 @@ class ShownSceneTest {
         studied();
         shown.of(s.state());
         all(layouts);
-        all(ui);
+        ui.runAll();
         shown.of(s.state());
 
         s.open(GrownBoat.of(330), null);
