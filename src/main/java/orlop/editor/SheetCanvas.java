@@ -268,12 +268,12 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         }
     }
 
-    /** As {@link #reveal}, and so near that its texts can be read. */
+    /** Brings this part of the sheet to the middle, near enough to be read; not at all if it is in sight and can be read. */
     void bringNear(Rect r) {
-        if (viewport.legible()) {
-            reveal(r);
-        } else {
-            view(Viewport.around(r.centreX(), r.centreY(), Viewport.FULL_SIZE, getWidth(), getHeight()));
+        Viewport v = viewport;
+        if (!v.legible() || !v.equals(v.showing(r.centreX(), r.centreY(), getWidth(), getHeight()))) {
+            double scale = v.legible() ? v.pxPerMm() : Viewport.FULL_SIZE;
+            view(Viewport.around(r.centreX(), r.centreY(), scale, getWidth(), getHeight()));
         }
     }
 

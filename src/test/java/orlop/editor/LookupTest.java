@@ -119,6 +119,30 @@ class LookupTest {
     }
 
     @Test
+    void what_is_found_out_of_sight_comes_to_the_middle() throws Exception {
+        SheetCanvas canvas = on.bench().canvas();
+        HeadlessBench.onUi(() -> canvas.view(new Viewport(4, 0, 0).moved(-4_000, -4_000)));
+        Lookup items = on.bench().finds().items();
+        on.run(CommandId.FIND);
+        typed(items, "bilge");
+
+        HeadlessBench.onUi(items::take);
+
+        var at = on.session()
+                .state()
+                .drawing()
+                .components()
+                .require("MA2")
+                .place()
+                .at();
+        assertThat(canvas.viewport().pxPerMm()).isEqualTo(4);
+        assertThat(canvas.viewport()
+                        .toView(at.xMm(), at.yMm())
+                        .distance(canvas.getWidth() / 2.0, canvas.getHeight() / 2.0))
+                .isLessThan(60);
+    }
+
+    @Test
     void what_is_found_and_can_be_read_already_moves_nothing() throws Exception {
         Viewport before = on.bench().canvas().viewport();
         assertThat(before.legible()).isTrue();
