@@ -10,6 +10,7 @@ import orlop.drawing.Message;
 import orlop.drawing.Sheet;
 import orlop.layout.FromSources;
 import orlop.layout.Rect;
+import orlop.scene.SheetRoom;
 
 /** Draws a sheet, or what is chosen on it, anew from the sources down. */
 public final class Layering {
@@ -45,7 +46,7 @@ public final class Layering {
             if (moved.isEmpty() || paper == null) {
                 throw new Edit.Refusal(Message.of("desk.from-sources.none"));
             }
-            Rect room = FromSources.room(paper.size(), 0);
+            Rect room = SheetRoom.of(paper.size(), 0);
             FromSources layout = new FromSources(OwnSymbols.library());
             Map<String, FromSources.Spot> spots = layout.arrange(d, moved, ids.isEmpty() ? room : from(d, moved, room));
             if (spots.isEmpty()) {

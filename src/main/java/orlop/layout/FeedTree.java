@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Predicate;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Distribution;
@@ -90,7 +90,7 @@ final class FeedTree {
         return away;
     }
 
-    private Map<String, Integer> spread(java.util.function.Predicate<String> start) {
+    private Map<String, Integer> spread(Predicate<String> start) {
         Map<String, Integer> away = new HashMap<>();
         Deque<String> open = new ArrayDeque<>();
         for (String id : joined.keySet()) {
@@ -204,15 +204,14 @@ final class FeedTree {
         return withSource.contains(id) && !withLoad.contains(id);
     }
 
-    /** How many components lie between a component and the end of the longest branch behind it, at most. */
+    /** Steps from a root to the end of the longest branch. */
     int depth() {
         int deepest = 0;
         Map<String, Integer> depth = new HashMap<>();
         Deque<String> open = new ArrayDeque<>(roots);
         while (!open.isEmpty()) {
             String id = open.remove();
-            @Nullable Integer own = depth.get(id);
-            int d = own == null ? 0 : own;
+            int d = depth.getOrDefault(id, 0);
             deepest = Math.max(deepest, d);
             for (Branch b : children(id)) {
                 depth.put(b.id(), d + 1);

@@ -12,7 +12,6 @@ import orlop.drawing.Distribution;
 import orlop.drawing.Drawing;
 import orlop.drawing.Place;
 import orlop.drawing.Point;
-import orlop.drawing.SheetSize;
 import orlop.symbols.SymbolLibrary;
 
 /** Finds places for components by what feeds what: from the sources down, on the grid, bars as long as they need. */
@@ -25,14 +24,6 @@ public final class FromSources {
 
     private static final double LONGEST_BAR_MM = 2_000;
     private static final double GRID_MM = 2.5;
-
-    /** Margin for filing, the other margins, the printed margin and the foot of a sheet: ISO 5457, ISO 7200, from memory. */
-    private static final double LEFT_MM = 20;
-
-    private static final double EDGE_MM = 10;
-    private static final double MARGIN_MM = 80;
-    private static final double FOOT_MM = 36;
-    private static final double IN_MM = 10;
 
     /** From airy to close. */
     private static final List<BlockMaker.Pitch> PITCHES = List.of(
@@ -81,13 +72,6 @@ public final class FromSources {
             }
         }
         return best == null || beyondReach(best, area) ? Map.of() : spots(drawing, best, area);
-    }
-
-    /** The room for components on a sheet: within frame, printed margin and the texts beside symbols. */
-    public static Rect room(SheetSize size, double fromMm) {
-        double right = size.widthMm() - EDGE_MM - MARGIN_MM;
-        double top = Math.max(EDGE_MM + IN_MM, fromMm);
-        return new Rect(LEFT_MM + IN_MM, top, right, Math.max(top, size.heightMm() - EDGE_MM - FOOT_MM));
     }
 
     /** The drawing with components in their spots. Corners set by hand on what runs between them are forgotten. */

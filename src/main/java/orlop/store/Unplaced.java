@@ -10,6 +10,7 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Sheet;
 import orlop.layout.FromSources;
 import orlop.layout.Rect;
+import orlop.scene.SheetRoom;
 import orlop.symbols.SymbolLibrary;
 
 /** Draws the components that a file puts nowhere from their sources down, below what has its place already. */
@@ -40,7 +41,7 @@ final class Unplaced {
         for (Map.Entry<String, Set<String>> e : sheets.entrySet()) {
             Sheet sheet = drawing.sheets().get(e.getKey());
             if (sheet != null && e.getValue().size() <= MOST) {
-                Rect room = FromSources.room(sheet.size(), top(drawing, e.getKey(), e.getValue()));
+                Rect room = SheetRoom.of(sheet.size(), top(drawing, e.getKey(), e.getValue()));
                 FromSources tidy = new FromSources(SymbolLibrary.bundled());
                 placed = FromSources.placed(placed, tidy.arrange(drawing, e.getValue(), room));
             }

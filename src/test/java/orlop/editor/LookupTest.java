@@ -8,6 +8,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import orlop.drawing.Point;
 
 /** The cards that find a command or an item. */
 @Timeout(60)
@@ -93,64 +94,50 @@ class LookupTest {
         assertThat(on.session().state().selection()).isEqualTo(Set.of("MA2"));
     }
 
-    @Test
-    void what_is_found_comes_so_near_that_it_can_be_read() throws Exception {
-        SheetCanvas canvas = on.bench().canvas();
-        HeadlessBench.onUi(() -> canvas.view(Viewport.fitting(3_000, 3_000, canvas.getWidth(), canvas.getHeight())));
-        assertThat(canvas.viewport().legible()).isFalse();
+    private void findTheBilgePump() throws Exception {
         Lookup items = on.bench().finds().items();
         on.run(CommandId.FIND);
         typed(items, "bilge");
-
         HeadlessBench.onUi(items::take);
+    }
 
-        assertThat(canvas.viewport().legible()).isTrue();
-        var at = on.session()
+    private double fromTheMiddlePx(SheetCanvas canvas) {
+        Point at = on.session()
                 .state()
                 .drawing()
                 .components()
                 .require("MA2")
                 .place()
                 .at();
-        assertThat(canvas.viewport()
-                        .toView(at.xMm(), at.yMm())
-                        .distance(canvas.getWidth() / 2.0, canvas.getHeight() / 2.0))
-                .isLessThan(60);
+        return canvas.viewport().toView(at.xMm(), at.yMm()).distance(canvas.getWidth() / 2.0, canvas.getHeight() / 2.0);
+    }
+
+    @Test
+    void what_is_found_comes_so_near_that_it_can_be_read() throws Exception {
+        SheetCanvas canvas = on.bench().canvas();
+        HeadlessBench.onUi(() -> canvas.view(Viewport.fitting(3_000, 3_000, canvas.getWidth(), canvas.getHeight())));
+        assertThat(canvas.viewport().legible()).isFalse();
+        findTheBilgePump();
+
+        assertThat(canvas.viewport().legible()).isTrue();
+        assertThat(fromTheMiddlePx(canvas)).isLessThan(60);
     }
 
     @Test
     void what_is_found_out_of_sight_comes_to_the_middle() throws Exception {
         SheetCanvas canvas = on.bench().canvas();
         HeadlessBench.onUi(() -> canvas.view(new Viewport(4, 0, 0).moved(-4_000, -4_000)));
-        Lookup items = on.bench().finds().items();
-        on.run(CommandId.FIND);
-        typed(items, "bilge");
+        findTheBilgePump();
 
-        HeadlessBench.onUi(items::take);
-
-        var at = on.session()
-                .state()
-                .drawing()
-                .components()
-                .require("MA2")
-                .place()
-                .at();
         assertThat(canvas.viewport().pxPerMm()).isEqualTo(4);
-        assertThat(canvas.viewport()
-                        .toView(at.xMm(), at.yMm())
-                        .distance(canvas.getWidth() / 2.0, canvas.getHeight() / 2.0))
-                .isLessThan(60);
+        assertThat(fromTheMiddlePx(canvas)).isLessThan(60);
     }
 
     @Test
     void what_is_found_and_can_be_read_already_moves_nothing() throws Exception {
         Viewport before = on.bench().canvas().viewport();
         assertThat(before.legible()).isTrue();
-        Lookup items = on.bench().finds().items();
-        on.run(CommandId.FIND);
-        typed(items, "bilge");
-
-        HeadlessBench.onUi(items::take);
+        findTheBilgePump();
 
         assertThat(on.bench().canvas().viewport()).isEqualTo(before);
     }

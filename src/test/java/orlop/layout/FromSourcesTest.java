@@ -19,14 +19,13 @@ import orlop.drawing.Kind;
 import orlop.drawing.Nature;
 import orlop.drawing.Place;
 import orlop.drawing.Sheet;
-import orlop.drawing.SheetSize;
 import orlop.drawing.TerminalRef;
 import orlop.symbols.SymbolLibrary;
 
 /** What is asked of the places: a single-line diagram is read from the sources down (IEC 61082-1, from memory). */
 class FromSourcesTest {
     private static final SymbolLibrary SYMBOLS = SymbolLibrary.bundled();
-    private static final Rect ROOM = FromSources.room(SheetSize.A3, 0);
+    private static final Rect ROOM = new Rect(30, 20, 334, 251);
 
     private static Set<String> on(Drawing d, String sheet) {
         Set<String> ids = new LinkedHashSet<>();

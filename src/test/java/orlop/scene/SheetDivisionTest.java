@@ -87,4 +87,14 @@ class SheetDivisionTest {
                 .allSatisfy(s -> assertThat(s).isNotEmpty());
         assertThat(TextBlock.wrapped("", 12, 2.5, Weight.REGULAR, 9)).containsExactly("");
     }
+
+    @ParameterizedTest
+    @EnumSource(SheetSize.class)
+    void the_room_for_components_lies_within_what_frame_margin_and_foot_leave(SheetSize size) {
+        Rect room = SheetRoom.of(size, 0);
+
+        assertThat(new SheetFrame(size).drawable().contains(room)).isTrue();
+        assertThat(room.height()).isPositive();
+        assertThat(SheetRoom.of(size, 5_000).height()).as("no room so far down").isZero();
+    }
 }
