@@ -36,16 +36,17 @@ public final class Labelling {
                 && fixed.equals(ground.fixed());
     }
 
-    /** Where texts stand or stood that are not in the same place in both; null if more than texts differs. */
+    /** Where anything stands or stood that is not in the same place in both; null if they are of different areas. */
     @SuppressWarnings("ReferenceEquality") // the very same one needs no comparison
     public @Nullable List<Rect> changes(Labelling before) {
         if (this == before) {
             return List.of();
         }
-        if (!area.equals(before.area) || !fixed.equals(before.fixed)) {
+        if (!area.equals(before.area)) {
             return null;
         }
-        List<Rect> changed = new ArrayList<>();
+        List<Rect> changed =
+                new ArrayList<>(FixedThings.compare(before.fixed, fixed).changed());
         moved(places, before.places, changed);
         moved(before.places, places, changed);
         return changed;
