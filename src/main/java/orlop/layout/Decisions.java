@@ -72,8 +72,9 @@ final class Decisions {
         return new Decisions(null);
     }
 
-    static Decisions of(@Nullable Labelling labelling, Ground ground, Map<String, Label> labels) {
-        if (labelling == null || !labelling.area().equals(ground.area())) {
+    static Decisions of(
+            @Nullable Labelling labelling, @Nullable FixedThings fixed, Ground ground, Map<String, Label> labels) {
+        if (labelling == null || fixed == null || !labelling.area().equals(ground.area())) {
             return none();
         }
         Decisions d = new Decisions(labelling.decisions().withoutPast());
@@ -85,7 +86,6 @@ final class Decisions {
         Set<String> gone = new HashSet<>(labelling.labels().keySet());
         gone.removeAll(labels.keySet());
         d.others.addAll(gone);
-        FixedThings fixed = FixedThings.compare(labelling.fixed(), ground.fixed());
         if (!d.sameOrder(labelling.labels(), labels) || !fixed.sameOrder()) {
             return none();
         }
