@@ -62,7 +62,7 @@ final class ItemMaker {
             String id = unique(old.id);
             SceneItem o = old.item;
             Drawn d = old.drawn;
-            boolean same = o != null && data.isEmpty() && o.id().equals(id);
+            boolean same = o != null && bare(data) && o.id().equals(id);
             items.add(same ? o : new SceneItem(id, role, subject, d.title, d.bounds, d.marks, data));
             keep(role, subject, old, last);
             return;
@@ -71,7 +71,12 @@ final class ItemMaker {
         Drawn d = maker.get();
         SceneItem item = new SceneItem(unique(wanted), role, subject, d.title, d.bounds, d.marks, data);
         items.add(item);
-        keep(role, subject, new Kept(from, d, wanted, data.isEmpty() ? item : null), last);
+        keep(role, subject, new Kept(from, d, wanted, bare(data) ? item : null), last);
+    }
+
+    /** Whether there are no values, without writing them out. */
+    private static boolean bare(Map<String, String> data) {
+        return !(data instanceof OnDemand) && data.isEmpty();
     }
 
     private void keep(Role role, String subject, Kept kept, @Nullable Map<String, Kept> last) {
