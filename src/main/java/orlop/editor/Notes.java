@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.KeyboardFocusManager;
@@ -25,7 +26,7 @@ final class Notes {
     private final SheetCanvas canvas;
     private final Pointing pointing;
     private final NoteView.Deeds deeds;
-    private final JPanel panel = Flat.clear(null);
+    private final JPanel panel = Flat.clear(new BorderLayout());
     private final List<NoteView> views = new ArrayList<>();
     private int width;
     private int pending = -1;
