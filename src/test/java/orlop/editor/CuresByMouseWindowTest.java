@@ -15,8 +15,10 @@ import orlop.desk.Same;
 import orlop.desk.Sample;
 import orlop.drawing.Drawing;
 import orlop.findings.Finding;
+import orlop.testing.WindowTest;
 
 /** Cures pressed by mouse: what stands under it stays there until it leaves. */
+@WindowTest
 class CuresByMouseWindowTest extends InWindow {
     CuresByMouseWindowTest() {
         super(Sample.of("pilot-cutter-first-sketch"));

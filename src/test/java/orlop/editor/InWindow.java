@@ -5,10 +5,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Timeout;
 import orlop.drawing.Drawing;
-import orlop.testing.WindowTest;
 
-/** A test in a real window of its own. */
-@WindowTest
+/** A {@link orlop.testing.WindowTest} in a window of its own. */
 @Timeout(120)
 abstract class InWindow {
     final Drawing start;

@@ -13,8 +13,10 @@ import org.junit.jupiter.api.Test;
 import orlop.desk.Same;
 import orlop.drawing.Kind;
 import orlop.layout.Rect;
+import orlop.testing.WindowTest;
 
 /** What the mouse does between the locker and the sheet, and with bars, in a real window. */
+@WindowTest
 class MouseWindowTest extends InWindow {
     MouseWindowTest() {
         super(TestBoat.drawing());
