@@ -3,12 +3,14 @@ package orlop.editor;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Insets;
 import java.awt.Rectangle;
+import java.awt.Window;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
@@ -55,7 +57,7 @@ final class Margin implements SessionListener {
         this.deeds = deeds;
         page.setBorder(Flat.rim(10, 14, 10, 0));
         page.setOpaque(false);
-        notes = new Notes(canvas, pointing, new Here());
+        notes = new Notes(canvas, pointing, new Here(), this::pressed);
         page.add(cardPlace);
         page.add(notes.panel());
         scroll =
@@ -201,8 +203,21 @@ final class Margin implements SessionListener {
         }
     }
 
-    /** What a click among the notes does leaves them where they are, under the mouse. */
+    /** The keys go to the sheet. */
+    private void pressed() {
+        if (!still.gone()) {
+            canvas.requestFocusInWindow();
+        }
+    }
+
+    /**
+     * What a click among the notes does leaves them where they are, under the mouse. Where they had to go from under it,
+     * another click without a move of the mouse was for what stood there before, and does nothing.
+     */
     private void fromHere(Runnable work) {
+        if (EventQueue.getCurrentEvent() instanceof MouseEvent && still.gone()) {
+            return;
+        }
         fromHere = true;
         try {
             work.run();
@@ -212,7 +227,13 @@ final class Margin implements SessionListener {
     }
 
     private void showCard(SessionState s) {
+        Window window = SwingUtilities.getWindowAncestor(panel);
+        Component owner = window == null ? null : window.getMostRecentFocusOwner();
+        boolean typing = owner != null && SwingUtilities.isDescendingFrom(owner, cardPlace);
         cardPlace.removeAll();
+        if (typing) { // the keys go back to the sheet, not to what comes next in the window
+            canvas.requestFocusInWindow();
+        }
         card = null;
         group = null;
         Optional<String> id = s.soleSelection();
@@ -294,11 +315,6 @@ final class Margin implements SessionListener {
         return notes.first();
     }
 
-    /** @param over says whether the mouse is among the notes */
-    void mouse(BooleanSupplier over) {
-        still.mouse(over);
-    }
-
     JPanel cardPlace() {
         return cardPlace;
     }
@@ -311,6 +327,7 @@ final class Margin implements SessionListener {
     void ask(String item, String field) {
         wanted();
         session.select(Set.of(item));
+        still.go();
         Card c = card;
         if (c != null && !moreOpen && c.inMore(field)) {
             toggleMore();

@@ -26,12 +26,15 @@ final class Notes {
     private final SheetCanvas canvas;
     private final Pointing pointing;
     private final NoteView.Deeds deeds;
+    private final Runnable onPressed;
     private final JPanel panel = Flat.clear(new BorderLayout());
     private final List<NoteView> views = new ArrayList<>();
     private int width;
     private int pending = -1;
 
-    Notes(SheetCanvas canvas, Pointing pointing, NoteView.Deeds deeds) {
+    /** @param onPressed told when the mouse is pressed on a note */
+    Notes(SheetCanvas canvas, Pointing pointing, NoteView.Deeds deeds, Runnable onPressed) {
+        this.onPressed = onPressed;
         this.canvas = canvas;
         this.pointing = pointing;
         this.deeds = deeds;
@@ -110,19 +113,19 @@ final class Notes {
         return v;
     }
 
-    /** Who presses a button with the mouse goes on with the mouse; what is typed elsewhere is taken first. */
-    private void leaveTheKeys(Container c) {
-        for (Component child : c.getComponents()) {
-            if (child instanceof AbstractButton b) {
-                b.setRequestFocusEnabled(false);
-                b.addMouseListener(new MouseAdapter() {
-                    @Override
-                    public void mousePressed(MouseEvent e) {
-                        canvas.requestFocusInWindow();
-                    }
-                });
-            } else if (child instanceof Container inner) {
-                leaveTheKeys(inner);
+    /** Who works with the mouse goes on with the mouse; what is typed elsewhere is taken first. */
+    private void leaveTheKeys(Component c) {
+        c.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                onPressed.run();
+            }
+        });
+        if (c instanceof AbstractButton b) {
+            b.setRequestFocusEnabled(false);
+        } else if (c instanceof Container inner) {
+            for (Component child : inner.getComponents()) {
+                leaveTheKeys(child);
             }
         }
     }

@@ -8,12 +8,12 @@ import java.awt.Point;
 import java.awt.Toolkit;
 import java.awt.event.AWTEventListener;
 import java.awt.event.MouseEvent;
-import java.util.function.BooleanSupplier;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The page of the margin. While the mouse is among the notes they keep their height on the screen, whatever grows or
@@ -26,7 +26,7 @@ final class StillPage {
     private final JPanel notes;
     private final Runnable onLeft;
     private final AWTEventListener leaving = this::happened;
-    private BooleanSupplier mouse = this::pointed;
+    private @Nullable Point left;
     private boolean holds;
 
     /** @param onLeft what stands in the page is to be shown anew */
@@ -38,11 +38,6 @@ final class StillPage {
         this.card = card;
     }
 
-    /** @param over says whether the mouse is among the notes */
-    void mouse(BooleanSupplier over) {
-        mouse = over;
-    }
-
     /** Whether the notes are to keep their places. */
     boolean holds() {
         return holds;
@@ -50,7 +45,7 @@ final class StillPage {
 
     /** Changes the page; if the mouse is among the notes, so that they stay where they are on the screen. */
     void keep(Runnable change) {
-        if (!holds && mouse.getAsBoolean()) {
+        if (!holds && pointed()) {
             holds = true;
             Toolkit.getDefaultToolkit()
                     .addAWTEventListener(leaving, AWTEvent.MOUSE_EVENT_MASK | AWTEvent.MOUSE_MOTION_EVENT_MASK);
@@ -93,6 +88,18 @@ final class StillPage {
     /** Whether what lies here is among the notes. */
     private boolean among(Point inViewport) {
         return viewport.contains(inViewport) && inViewport.y >= begin() - viewport.getViewPosition().y;
+    }
+
+    /** The page is to go where something else is seen. */
+    void go() {
+        left = pointed() ? viewport.getMousePosition(true) : null;
+    }
+
+    /** Whether the mouse is still where it was when the page went from under it. */
+    boolean gone() {
+        Point p = left;
+        Point now = p == null ? null : viewport.getMousePosition(true);
+        return now != null && p != null && now.distance(p) < Look.px(4);
     }
 
     private boolean pointed() {

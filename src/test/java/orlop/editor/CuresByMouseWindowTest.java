@@ -6,14 +6,18 @@ import java.awt.Component;
 import java.awt.Point;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import javax.swing.AbstractButton;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import orlop.desk.Same;
 import orlop.desk.Sample;
 import orlop.drawing.Drawing;
+import orlop.findings.Cure;
 import orlop.findings.Finding;
 import orlop.testing.WindowTest;
 
@@ -43,20 +47,29 @@ class CuresByMouseWindowTest extends InWindow {
     }
 
     private AbstractButton firstCure() {
+        return cure(f -> f.proposed() != null);
+    }
+
+    private AbstractButton cure(Predicate<Finding> wanted) {
         return GuiActionRunner.execute(() -> {
             for (Component c : notes().getComponents()) {
-                if (c instanceof NoteView v && v.numbered().finding().proposed() != null) {
+                if (c instanceof NoteView v && wanted.test(v.numbered().finding())) {
                     Finding f = v.numbered().finding();
                     return (AbstractButton) on.frame()
                             .button("cure." + f.rule() + "." + f.place().item())
                             .target();
                 }
             }
-            throw new AssertionError("no device is proposed");
+            throw new AssertionError("there is no such note");
         });
     }
 
-    private Drawing press(AbstractButton cure) {
+    private void show(AbstractButton cure) {
+        GuiActionRunner.execute(() -> notes().scrollRectToVisible(
+                        SwingUtilities.convertRectangle(cure.getParent(), cure.getBounds(), notes())));
+    }
+
+    private void press(AbstractButton cure) {
         Drawing before = on.drawing();
         GuiActionRunner.execute(() -> notes().scrollRectToVisible(
                         javax.swing.SwingUtilities.convertRectangle(cure.getParent(), cure.getBounds(), notes())));
@@ -66,7 +79,6 @@ class CuresByMouseWindowTest extends InWindow {
         on.until(
                 "it is cured",
                 () -> !Same.object(on.drawing(), before) && on.state().fresh());
-        return before;
     }
 
     @Test
@@ -110,6 +122,44 @@ class CuresByMouseWindowTest extends InWindow {
     @Test
     void the_sheet_has_the_keys_after_a_cure_by_mouse() {
         press(firstCure());
+
+        on.untilFocused(on.canvas());
+    }
+
+    /** Presses the cure of something that isn't known. */
+    private void ask() {
+        AbstractButton asks =
+                cure(f -> f.cure() instanceof Cure.EnterValue v && !v.item().isEmpty());
+        show(asks);
+        on.robot().moveMouse(asks, new Point(20, 10));
+        on.robot().pressMouse(MouseButton.LEFT_BUTTON);
+        on.robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        on.until("a field of the card", this::typing);
+    }
+
+    @Test
+    void who_double_clicks_a_cure_that_asks_has_the_card_and_no_other_cure() {
+        ask();
+        String asked = on.state().soleSelection().orElseThrow();
+
+        on.robot().pressMouse(MouseButton.LEFT_BUTTON);
+        on.robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        on.robot().waitForIdle();
+
+        assertThat(Same.object(on.drawing(), start)).isTrue();
+        assertThat(on.state().soleSelection()).contains(asked);
+        assertThat(typing()).isTrue();
+    }
+
+    private boolean typing() {
+        Component c = on.focused();
+        return c != null && c.getName() != null && c.getName().startsWith("field.");
+    }
+
+    @Test
+    void the_keys_go_back_to_the_sheet_when_the_card_goes_in_which_they_were() {
+        ask();
+        GuiActionRunner.execute(() -> on.canvas().session().select(Set.of()));
 
         on.untilFocused(on.canvas());
     }
