@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
@@ -16,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The boxes of a window. */
 final class SwingPrompts implements Prompts {
+    /** What the sign of a question takes of the width. */
+    private static final int ICON = 60;
+
     private final Component owner;
     private @Nullable File folder;
 
@@ -24,7 +28,16 @@ final class SwingPrompts implements Prompts {
     }
 
     private JFileChooser chooser(String suffix) {
-        JFileChooser c = new JFileChooser(folder);
+        JFileChooser c = new JFileChooser(folder) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected JDialog createDialog(Component parent) {
+                JDialog box = super.createDialog(parent);
+                Screens.keepWithin(box);
+                return box;
+            }
+        };
         c.setName("files");
         String extension = suffix.substring(1);
         c.setFileFilter(
@@ -78,7 +91,7 @@ final class SwingPrompts implements Prompts {
     private int ask(int first, String title, String text, String... answers) {
         return JOptionPane.showOptionDialog(
                 owner,
-                text,
+                Forms.fitting(Forms.said(text, ICON)),
                 title,
                 JOptionPane.DEFAULT_OPTION,
                 JOptionPane.QUESTION_MESSAGE,
@@ -168,11 +181,9 @@ final class SwingPrompts implements Prompts {
 
     @Override
     public void tell(String title, String text) {
-        WrapText area = new WrapText(text, Look::text, Look::font);
-        area.setColumns(52);
-        area.setSize(Look.px(480), Short.MAX_VALUE);
-        area.setFocusable(true);
-        tell(title, area);
+        JPanel page = Forms.said(text, 0);
+        page.getComponent(0).setFocusable(true); // so that it can be copied
+        tell(title, Forms.fitting(page));
     }
 
     @Override
