@@ -28,13 +28,11 @@ import orlop.store.FileProblem;
 
 /** The commands of the menus Edit and Draw. */
 final class EditCommands {
-    /** What comes back in greater number, such as by taking back a change of all tags, isn't selected. */
-    private static final int MOST_BACK = 30;
-
     private final Session session;
     private final SheetCanvas canvas;
     private final Prompts prompts;
     private final Consumer<String> onNote;
+    private final StepsBack steps;
     private final Clipboards clipboard = new Clipboards();
     private int pasted;
 
@@ -44,12 +42,13 @@ final class EditCommands {
         this.session = session;
         this.canvas = canvas;
         this.prompts = prompts;
+        this.steps = new StepsBack(session, canvas);
         canvas.hand().renamer(this::rename);
     }
 
     void addTo(Commands c) {
-        c.add(CommandId.UNDO, () -> there(session::undo), () -> state().undo() != null);
-        c.add(CommandId.REDO, () -> there(session::redo), () -> state().redo() != null);
+        c.add(CommandId.UNDO, steps::undo, () -> state().undo() != null);
+        c.add(CommandId.REDO, steps::redo, () -> state().redo() != null);
         c.add(CommandId.CUT, this::cut, () -> !movable().isEmpty());
         c.add(CommandId.COPY, this::copy, () -> !movable().isEmpty());
         c.add(CommandId.PASTE, this::paste, () -> state().shownSheet().isPresent());
@@ -167,21 +166,6 @@ final class EditCommands {
             healed.removeIf(id -> !state().drawing().cables().contains(id));
             if (refusal.isEmpty() && healed.size() == 1) {
                 session.select(healed);
-            }
-        }
-    }
-
-    /** Goes back or on in the history; with nothing selected then, what has come back is. */
-    private void there(Runnable step) {
-        Drawing before = state().drawing();
-        step.run();
-        if (state().selection().isEmpty()) {
-            Set<String> back = Changes.of(before, state().drawing());
-            back.removeIf(id -> canvas.scene()
-                    .filter(s -> s.items().stream().anyMatch(i -> i.subject().equals(id)))
-                    .isEmpty());
-            if (back.size() <= MOST_BACK) {
-                session.select(back);
             }
         }
     }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.CableRuns;
+import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.layout.Rect;
 import orlop.scene.Scene;
@@ -24,6 +26,7 @@ final class RunTool implements Tool {
     private @Nullable TerminalSpot at;
     private @Nullable CableGesture run;
     private String typed = "";
+    private boolean chosen;
 
     /** @param of the component where it begins; "" for any */
     RunTool(SheetCanvas canvas, String of) {
@@ -69,13 +72,11 @@ final class RunTool implements Tool {
     /** Those at which the cable may begin, or all others when it has begun. */
     private List<TerminalSpot> offered() {
         TerminalSpot begun = from;
-        return begun == null
-                ? begins()
-                : all().stream()
-                        .filter(t -> !t.terminal()
-                                .component()
-                                .equals(begun.terminal().component()))
-                        .toList();
+        return begun == null ? begins() : others(all(), begun.terminal().component());
+    }
+
+    private static List<TerminalSpot> others(List<TerminalSpot> all, String than) {
+        return all.stream().filter(t -> !t.terminal().component().equals(than)).toList();
     }
 
     private void begin(TerminalSpot t) {
@@ -128,6 +129,7 @@ final class RunTool implements Tool {
     /** Goes on to the next terminal that can take it, nearest to the beginning first. */
     void next(int by) {
         typed = "";
+        chosen = true;
         TerminalSpot begun = from;
         List<TerminalSpot> takers = offered().stream()
                 .filter(this::takes)
@@ -152,6 +154,7 @@ final class RunTool implements Tool {
     /** Goes to the next terminal in this direction: what lies straight ahead comes before what lies aside. */
     void step(int dx, int dy) {
         typed = "";
+        chosen = true;
         TerminalSpot now = at;
         if (now == null) {
             next(1);
@@ -161,27 +164,67 @@ final class RunTool implements Tool {
                 .ifPresent(this::mark);
     }
 
-    /** A letter or digit of a tag: marks the first component whose tag begins with what has been typed so far. */
+    /**
+     * A letter or digit of a tag: marks the first component whose tag begins with what has been typed so far. A tag of
+     * another component than the one where the cable is to begin says where it is to end: it begins at the marked
+     * terminal, or at the first other one from which it can go there.
+     */
     void typed(char c) {
         String wanted = typed + Character.toUpperCase(c);
-        Optional<TerminalSpot> found = tagged(wanted);
-        if (found.isEmpty()) {
-            wanted = String.valueOf(Character.toUpperCase(c));
-            found = tagged(wanted);
+        if (!leads(wanted)) {
+            leads(wanted.substring(wanted.length() - 1));
         }
-        String kept = wanted;
-        found.ifPresent(t -> {
-            mark(t);
-            typed = kept;
-        });
     }
 
-    private Optional<TerminalSpot> tagged(String start) {
+    private boolean leads(String wanted) {
+        Optional<TerminalSpot> found = tagged(offered(), wanted);
+        if (found.isEmpty() && run == null && !of.isEmpty()) {
+            List<TerminalSpot> ends = others(all(), of);
+            found = tagged(ends, wanted).flatMap(end -> begunTowards(ends, end, wanted));
+        }
+        found.ifPresent(t -> {
+            mark(t);
+            typed = wanted;
+        });
+        return found.isPresent();
+    }
+
+    /**
+     * Begins at the terminal from which it is the shortest way, unless one has been chosen; where none can go there, at
+     * the marked one, so that it is said why.
+     *
+     * @return where it is to end
+     */
+    private Optional<TerminalSpot> begunTowards(List<TerminalSpot> ends, TerminalSpot end, String wanted) {
+        TerminalSpot marked = at;
+        if (marked == null) {
+            return Optional.empty();
+        }
+        Drawing d = canvas.session().state().drawing();
+        String to = end.terminal().component();
+        List<TerminalSpot> there =
+                ends.stream().filter(t -> t.terminal().component().equals(to)).toList();
+        begin(begins().stream()
+                .filter(t -> !chosen && !t.connected())
+                .filter(t -> there.stream()
+                        .anyMatch(e ->
+                                CableRuns.refusal(d, t.terminal(), e.terminal()).isEmpty()))
+                .min(Comparator.comparingDouble(t ->
+                        there.stream().mapToDouble(e -> distance(t, e)).min().orElse(0)))
+                .orElse(marked));
+        return tagged(offered(), wanted);
+    }
+
+    private Optional<TerminalSpot> tagged(List<TerminalSpot> among, String start) {
+        TerminalSpot begun = from;
         Comparator<TerminalSpot> whole =
                 Comparator.comparing(t -> !t.terminal().component().equalsIgnoreCase(start));
-        return offered().stream()
+        return among.stream()
                 .filter(t -> t.terminal().component().toUpperCase(Locale.ROOT).startsWith(start))
-                .min(whole.thenComparing(t -> !takes(t)).thenComparing(TerminalSpot::connected));
+                .min(whole.thenComparing(t -> !takes(t))
+                        .thenComparing(t -> t.terminal().component())
+                        .thenComparing(TerminalSpot::connected)
+                        .thenComparingDouble(t -> begun == null ? 0 : distance(begun, t)));
     }
 
     /**

@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -89,15 +90,24 @@ final class SwingPrompts implements Prompts {
 
     /** @param first the answer that Enter gives */
     private int ask(int first, String title, String text, String... answers) {
-        return JOptionPane.showOptionDialog(
-                owner,
+        JOptionPane box = new JOptionPane(
                 Forms.fitting(Forms.said(text, ICON)),
-                title,
-                JOptionPane.DEFAULT_OPTION,
                 JOptionPane.QUESTION_MESSAGE,
+                JOptionPane.DEFAULT_OPTION,
                 null,
                 answers,
                 answers[first]);
+        return List.of(answers).indexOf(shown(box, title));
+    }
+
+    /** Shows a box until it is answered or backed out of; then the keys are again where they were. */
+    private Object shown(JOptionPane box, String title) {
+        AnswerKeys.give(box);
+        JDialog dialog = box.createDialog(owner, title);
+        dialog.setVisible(true);
+        dialog.dispose();
+        Object answer = box.getValue();
+        return answer == null ? JOptionPane.CLOSED_OPTION : answer;
     }
 
     @Override
@@ -174,9 +184,8 @@ final class SwingPrompts implements Prompts {
     @Override
     public boolean form(String title, JComponent form) {
         Forms.begin(form);
-        return JOptionPane.showConfirmDialog(
-                        owner, Forms.fitting(form), title, JOptionPane.OK_CANCEL_OPTION, JOptionPane.PLAIN_MESSAGE)
-                == JOptionPane.OK_OPTION;
+        JOptionPane box = new JOptionPane(Forms.fitting(form), JOptionPane.PLAIN_MESSAGE, JOptionPane.OK_CANCEL_OPTION);
+        return shown(box, title).equals(JOptionPane.OK_OPTION);
     }
 
     @Override
@@ -188,6 +197,6 @@ final class SwingPrompts implements Prompts {
 
     @Override
     public void tell(String title, JComponent content) {
-        JOptionPane.showMessageDialog(owner, content, title, JOptionPane.PLAIN_MESSAGE);
+        shown(new JOptionPane(content, JOptionPane.PLAIN_MESSAGE), title);
     }
 }

@@ -8,35 +8,18 @@ import java.awt.geom.Point2D;
 import java.util.Set;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import orlop.desk.Same;
-import orlop.drawing.Drawing;
 import orlop.drawing.Kind;
 import orlop.layout.Rect;
 import orlop.testing.WindowTest;
 
 /** What the mouse does between the locker and the sheet, and with bars, in a real window. */
 @WindowTest
-@Timeout(120)
-class MouseWindowTest {
-    private final Drawing start = TestBoat.drawing();
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private OpenWindow on;
-
-    @BeforeEach
-    void open(Robot robot) {
-        on = new OpenWindow(robot, start, new Settings(null));
-    }
-
-    @AfterEach
-    void close() {
-        on.close();
+class MouseWindowTest extends InWindow {
+    MouseWindowTest() {
+        super(TestBoat.drawing());
     }
 
     private Rect bar() {

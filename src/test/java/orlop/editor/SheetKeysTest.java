@@ -76,6 +76,46 @@ class SheetKeysTest extends OnBench {
     }
 
     @Test
+    void a_tag_leads_to_the_free_terminal_that_is_nearest() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session()
+                    .apply(Edits.place(orlop.drawing.Component.of(
+                            "GB8", Kind.BATTERY, Place.at("1", 340, 150), java.util.List.of("24"))));
+            on.session()
+                    .apply(Edits.place(orlop.drawing.Component.of(
+                            "FC88", Kind.FUSE, Place.at("1", 340, 110), java.util.List.of("24"))));
+            on.paint();
+        });
+        type(runFrom("GB8"), "FC88");
+        press("ENTER");
+        Cable up =
+                drawing().cables().require(on.session().state().soleSelection().orElseThrow());
+
+        assertThat(up.from()).as("the upper one").isEqualTo(new TerminalRef("GB8", "1"));
+        assertThat(up.to()).as("the lower one").isEqualTo(new TerminalRef("FC88", "2"));
+    }
+
+    @Test
+    void a_tag_typed_before_the_beginning_is_taken_begins_where_the_cable_can_go_there() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session()
+                    .apply(Edits.place(orlop.drawing.Component.of(
+                            "TB8", Kind.INVERTER_CHARGER, Place.at("1", 300, 45), java.util.List.of("24", "230"))));
+            on.session()
+                    .apply(Edits.place(orlop.drawing.Component.of(
+                            "EB8", Kind.HEATER, Place.at("1", 330, 45), java.util.List.of("230"))));
+            on.paint();
+        });
+        type(runFrom("TB8"), "EB8");
+        press("ENTER");
+
+        Cable w =
+                drawing().cables().require(on.session().state().soleSelection().orElseThrow());
+        assertThat(w.to().component()).isEqualTo("EB8");
+        assertThat(w.from().component()).isEqualTo("TB8");
+    }
+
+    @Test
     void two_components_are_joined_directly_with_the_alt_key() throws Exception {
         type(runFrom("GA1"), "QB1");
         press("alt ENTER");
@@ -267,7 +307,7 @@ class SheetKeysTest extends OnBench {
         select();
         on.run(CommandId.UNDO);
 
-        assertThat(on.session().state().selection()).contains("FC1");
+        assertThat(on.session().state().selection()).containsExactly("FC1");
         assertThat(drawing()).isEqualTo(start);
     }
 }
