@@ -51,7 +51,7 @@ final class Locker {
     Locker(SheetCanvas canvas) {
         this.canvas = canvas;
         rail.setLayout(new BoxLayout(rail, BoxLayout.Y_AXIS));
-        rail.setBorder(Flat.lines(0, 0, 0, 1, new Insets(Look.px(8), Look.px(5), Look.px(8), Look.px(5))));
+        rail.setBorder(Flat.lines(0, 0, 0, 1, new Insets(Look.px(4), Look.px(5), Look.px(4), Look.px(5))));
         rail.setName("locker");
         Letters letters = new Letters();
         for (Group g : Group.values()) {
@@ -74,10 +74,15 @@ final class Locker {
             });
             buttons.put(g, b);
             rail.add(b);
-            rail.add(Box.createVerticalStrut(Look.px(4)));
+            rail.add(gap());
         }
         rail.add(Box.createVerticalGlue());
         canvas.addKeyListener(letters);
+    }
+
+    /** Between two groups, where there is room. */
+    private static Component gap() {
+        return new Box.Filler(new Dimension(0, 0), new Dimension(0, Look.px(4)), new Dimension(0, Look.px(4)));
     }
 
     /** Who has gone to a group by Tab has the keys there: the letters must work as they do on the sheet. */
@@ -335,7 +340,8 @@ final class Locker {
 
         @Override
         public Dimension getMinimumSize() {
-            return new Dimension(getPreferredSize().width, Look.px(26));
+            return new Dimension(
+                    getPreferredSize().width, Look.px(20)); // so that all groups are there in a very low window
         }
 
         @Override

@@ -296,7 +296,7 @@ final class Margin implements SessionListener {
         session.select(Set.of(f.place().item()));
         canvas.scene()
                 .flatMap(scene -> FindingPlaces.bounds(session.state(), scene, f))
-                .ifPresent(canvas::reveal);
+                .ifPresent(canvas.view()::reveal);
         pointing.at(f);
     }
 
