@@ -195,6 +195,12 @@ final class Margin implements SessionListener {
     }
 
     private void showCard(SessionState s) {
+        boolean same = card != null && s.soleSelection().equals(Optional.of(card.item()));
+        boolean several = group != null && s.selection().size() > 1;
+        KeptFocus.through(cardPlace, () -> fillCard(s), () -> same || several ? cardFocus() : Optional.of(canvas));
+    }
+
+    private void fillCard(SessionState s) {
         cardPlace.removeAll();
         card = null;
         group = null;

@@ -87,6 +87,7 @@ final class SwingPrompts implements Prompts {
     private Object shown(JOptionPane box, String title) {
         AnswerKeys.give(box);
         JDialog dialog = box.createDialog(owner, title);
+        box.selectInitialValue(); // so that the first focus is on it, from where a form takes it to its first field
         dialog.setVisible(true);
         dialog.dispose();
         Object answer = box.getValue();
