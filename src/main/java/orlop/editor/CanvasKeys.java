@@ -135,7 +135,7 @@ final class CanvasKeys {
             double step = MoveGesture.GRID_MM * (far ? 8 : 2);
             at = at.plus(dx * step, dy * step);
             tool.moved(Spot.at(at.xMm(), at.yMm(), canvas.viewport()));
-            canvas.reveal(Rect.of(at.xMm(), at.yMm(), 0, 0));
+            canvas.view().reveal(Rect.of(at.xMm(), at.yMm(), 0, 0));
         } else if (tool instanceof RunTool run) {
             run.step(dx, dy);
         } else if (session.state().selection().isEmpty()) {
@@ -168,7 +168,7 @@ final class CanvasKeys {
     private void offer(Tool tool) {
         begin(tool);
         tool.moved(Spot.at(at.xMm(), at.yMm(), canvas.viewport()));
-        canvas.reveal(Rect.of(at.xMm(), at.yMm(), 0, 0));
+        canvas.view().reveal(Rect.of(at.xMm(), at.yMm(), 0, 0));
     }
 
     /** A component is offered in the selected cable, else beside the selected component, else in the middle. */

@@ -2,7 +2,7 @@ package orlop.editor;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.KeyboardFocusManager;
+import java.awt.Window;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
@@ -18,7 +18,8 @@ final class KeptFocus {
      * @param otherwise what gets the keys if nothing of that name is left
      */
     static void through(Container place, Runnable filling, Supplier<Optional<? extends Component>> otherwise) {
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        Window window = SwingUtilities.getWindowAncestor(place);
+        Component owner = window == null ? null : window.getMostRecentFocusOwner(); // a box may lie over it
         if (owner == null || !SwingUtilities.isDescendingFrom(owner, place)) {
             filling.run();
             return;

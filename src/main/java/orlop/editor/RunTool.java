@@ -111,7 +111,7 @@ final class RunTool implements Tool {
 
     private void mark(TerminalSpot t) {
         at = t;
-        canvas.reveal(Rect.of(t.xMm() - 5, t.yMm() - 5, 10, 10));
+        canvas.view().reveal(Rect.of(t.xMm() - 5, t.yMm() - 5, 10, 10));
         CableGesture g = run;
         TerminalSpot begun = from;
         if (g == null || begun == null) {

@@ -89,7 +89,7 @@ final class StepsBack {
             session.showCondition(then.condition());
         }
         session.select(selection);
-        place.ifPresent(p -> canvas.reveal(Rect.of(p.at().xMm(), p.at().yMm(), 0, 0)));
+        place.ifPresent(p -> canvas.view().reveal(Rect.of(p.at().xMm(), p.at().yMm(), 0, 0)));
         session.say(Message.of(said, what));
     }
 

@@ -18,6 +18,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The boxes of a window. */
 final class SwingPrompts implements Prompts {
+    /** What the sign of a question takes of the width. */
+    private static final int ICON = 60;
+
     private final Component owner;
     private @Nullable File folder;
 
@@ -26,7 +29,16 @@ final class SwingPrompts implements Prompts {
     }
 
     private JFileChooser chooser(String suffix) {
-        JFileChooser c = new JFileChooser(folder);
+        JFileChooser c = new JFileChooser(folder) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected JDialog createDialog(Component parent) {
+                JDialog box = super.createDialog(parent);
+                Screens.keepWithin(box);
+                return box;
+            }
+        };
         c.setName("files");
         String extension = suffix.substring(1);
         c.setFileFilter(
@@ -79,7 +91,12 @@ final class SwingPrompts implements Prompts {
     /** @param first the answer that Enter gives */
     private int ask(int first, String title, String text, String... answers) {
         JOptionPane box = new JOptionPane(
-                text, JOptionPane.QUESTION_MESSAGE, JOptionPane.DEFAULT_OPTION, null, answers, answers[first]);
+                Forms.fitting(Forms.said(text, ICON)),
+                JOptionPane.QUESTION_MESSAGE,
+                JOptionPane.DEFAULT_OPTION,
+                null,
+                answers,
+                answers[first]);
         return List.of(answers).indexOf(shown(box, title));
     }
 
@@ -87,7 +104,8 @@ final class SwingPrompts implements Prompts {
     private Object shown(JOptionPane box, String title) {
         AnswerKeys.give(box);
         JDialog dialog = box.createDialog(owner, title);
-        box.selectInitialValue(); // so that the first focus is on it, from where a form takes it to its first field
+        box.selectInitialValue(); // before it is shown, or the button takes the keys from the field in which a
+        // form begins
         dialog.setVisible(true);
         dialog.dispose();
         Object answer = box.getValue();
@@ -174,11 +192,9 @@ final class SwingPrompts implements Prompts {
 
     @Override
     public void tell(String title, String text) {
-        WrapText area = new WrapText(text, Look::text, Look::font);
-        area.setColumns(52);
-        area.setSize(Look.px(480), Short.MAX_VALUE);
-        area.setFocusable(true);
-        tell(title, area);
+        JPanel page = Forms.said(text, 0);
+        page.getComponent(0).setFocusable(true); // so that it can be copied
+        tell(title, Forms.fitting(page));
     }
 
     @Override
