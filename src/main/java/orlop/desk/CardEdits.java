@@ -54,7 +54,7 @@ public final class CardEdits {
         Component c = d.components().get(item);
         Cable w = d.cables().get(item);
         if (c != null && !path.startsWith("condition.")) {
-            return d.with(component(c, path, value));
+            return d.with(component(d, c, path, value));
         }
         return w != null
                 ? d.with(deep(w, path, value))
@@ -67,7 +67,7 @@ public final class CardEdits {
             return inCondition(d, c, path.substring("condition.".length()), value, condition);
         }
         if (c != null) {
-            return Edits.change(component(c, path, value));
+            return Edits.change(component(d, c, path, value));
         }
         Cable w = d.cables().get(item);
         if (w != null) {
@@ -86,7 +86,7 @@ public final class CardEdits {
         throw new Edit.Refusal(Message.of("drawing.refuse.gone", item));
     }
 
-    private static Component component(Component c, String path, @Nullable Object value) {
+    private static Component component(Drawing d, Component c, String path, @Nullable Object value) {
         if (path.startsWith("systems.")) {
             int i = Integer.parseInt(path.substring("systems.".length()));
             List<String> systems = new ArrayList<>(c.systems());
@@ -94,7 +94,7 @@ public final class CardEdits {
                 systems.add(systems.get(systems.size() - 1));
             }
             systems.set(i, String.valueOf(value));
-            return c.withSystems(systems);
+            return PolesFit.fitted(d, c.withSystems(systems));
         }
         if (path.startsWith("particulars.")) {
             Record p = (Record) c.particulars();

@@ -2,6 +2,7 @@ package orlop.desk;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 
@@ -46,6 +47,12 @@ public record CardField(
     CardField with(CardField other) {
         boolean differs = mixed || !Objects.equals(value, other.value);
         return new CardField(section, path, name, type, optional, differs ? null : value, choices, differs);
+    }
+
+    /** This line with those of its choices that are wanted. */
+    CardField choosing(Predicate<Object> wanted) {
+        List<Choice> some = choices.stream().filter(c -> wanted.test(c.value())).toList();
+        return new CardField(section, path, name, type, optional, value, some, mixed);
     }
 
     /** The parts of a card, from top to foot. */

@@ -2,6 +2,7 @@ package orlop.desk;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -18,6 +19,7 @@ import orlop.drawing.Message;
 import orlop.drawing.Named;
 import orlop.drawing.Note;
 import orlop.drawing.OperatingCondition;
+import orlop.drawing.Poles;
 import orlop.drawing.Protection;
 import orlop.drawing.SwitchPositions;
 import orlop.standards.ProtectiveFamilies;
@@ -25,6 +27,9 @@ import orlop.standards.ProtectiveFamily;
 
 /** The lines of the card of a component, cable, link or note, made from its record. */
 public final class CardFields {
+    /** The word of what is not known: it stands above the rest, as a list begins with what it is before one has chosen. */
+    private static final String UNKNOWN = "unknown";
+
     private static final List<String> CABLE_MAIN = List.of("areaMm2", "lengthM", "conductors");
     private static final Set<String> CABLE_FIRST = Set.of("insulationC", "laying");
 
@@ -99,6 +104,7 @@ public final class CardFields {
                 part(CardField.Section.PARTICULARS, "particulars.", p, part.name());
             }
         }
+        fields.replaceAll(f -> f.name().equals("poles") ? f.choosing(v -> fits(c, f, v)) : f);
         if (condition != null) {
             condition(c, condition);
         }
@@ -117,6 +123,12 @@ public final class CardFields {
         part(CardField.Section.MORE, "", c, "refit");
         part(CardField.Section.MORE, "", c, "stage");
         part(CardField.Section.MORE, "", c, "locked");
+    }
+
+    private boolean fits(Component c, CardField poles, Object value) {
+        return value.equals(poles.value())
+                || (value instanceof Poles p
+                        && PolesFit.of(PolesFit.nature(drawing, c)).contains(p));
     }
 
     private List<String> systemIds() {
@@ -214,6 +226,7 @@ public final class CardFields {
                 all.add(new CardField.Choice("", Message.of("editor.choice.by-system")));
             }
             Arrays.stream(p.type().getEnumConstants())
+                    .sorted(Comparator.comparing(v -> !UNKNOWN.equals(((Named) v).word())))
                     .map(v -> new CardField.Choice(
                             v, Message.of("editor.choice." + word(p.type()) + "." + ((Named) v).word())))
                     .forEach(all::add);

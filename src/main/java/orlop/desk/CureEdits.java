@@ -88,7 +88,8 @@ public final class CureEdits {
         Component end = d.components().require((c.atFrom() ? w.from() : w.to()).component());
         String system = end.systemOf((c.atFrom() ? w.from() : w.to()).terminal());
         Place place = place(scenes.of(end.place().sheet()), w, c.atFrom(), p.kind(), end);
-        Component device = Component.of(Tags.next(d, p.kind()), p, place, java.util.List.of(system));
+        Component device =
+                PolesFit.fitted(d, Component.of(Tags.next(d, p.kind()), p, place, java.util.List.of(system)));
         return made(Edits.insert(w.id(), device, share(w, c)), device.id());
     }
 

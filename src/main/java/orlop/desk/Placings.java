@@ -19,13 +19,13 @@ public final class Placings {
     private Placings() {}
 
     /**
-     * A fresh component with every default.
+     * A fresh component with every default, in poles that its system has.
      *
      * @param preferred id of the system to take where the kind leaves it open; "" for none
      * @throws IllegalStateException if the drawing has no system
      */
     public static Component fresh(Drawing d, Kind kind, Place place, String preferred) {
-        return Component.of(Tags.next(d, kind), kind, place, systems(d, kind, preferred));
+        return PolesFit.fitted(d, Component.of(Tags.next(d, kind), kind, place, systems(d, kind, preferred)));
     }
 
     /** The systems that a component of this kind most likely belongs to: one, or in and out. */

@@ -14,6 +14,8 @@ import javax.swing.JComponent;
 final class Column implements LayoutManager {
     private static final String OWN_WIDTH = "orlop.own-width";
 
+    private static final String LEAST = "orlop.least-height";
+
     private final int width;
     private final int gap;
 
@@ -30,6 +32,11 @@ final class Column implements LayoutManager {
     static <C extends JComponent> C own(C c) {
         c.putClientProperty(OWN_WIDTH, OWN_WIDTH);
         return c;
+    }
+
+    /** Makes a component at least so high, in pixels. */
+    static void atLeast(JComponent c, int height) {
+        c.putClientProperty(LEAST, height);
     }
 
     @Override
@@ -77,6 +84,7 @@ final class Column implements LayoutManager {
         if (c instanceof WrapText) {
             c.setSize(width, Short.MAX_VALUE);
         }
-        return c.getPreferredSize().height;
+        int least = c instanceof JComponent j && j.getClientProperty(LEAST) instanceof Integer i ? i : 0;
+        return Math.max(least, c.getPreferredSize().height);
     }
 }

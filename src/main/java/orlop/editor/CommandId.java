@@ -77,6 +77,8 @@ enum CommandId {
     SHOW_REGISTER("menu shift R"),
     SHOW_CONDITIONS("menu shift O"),
     SHOW_STRIP(null),
+    WHOLE_PAGE("menu shift U"),
+    ALONE("F11"),
     DARK("menu shift D"),
     NEXT_PART("F6"),
     PREVIOUS_PART("shift F6"),

@@ -28,13 +28,11 @@ import orlop.store.FileProblem;
 
 /** The commands of the menus Edit and Draw. */
 final class EditCommands {
-    /** What comes back in greater number, such as by taking back a change of all tags, isn't selected. */
-    private static final int MOST_BACK = 30;
-
     private final Session session;
     private final SheetCanvas canvas;
     private final Prompts prompts;
     private final Consumer<String> onNote;
+    private final StepsBack steps;
     private final Clipboards clipboard = new Clipboards();
     private int pasted;
 
@@ -44,12 +42,13 @@ final class EditCommands {
         this.session = session;
         this.canvas = canvas;
         this.prompts = prompts;
+        this.steps = new StepsBack(session, canvas);
         canvas.hand().renamer(this::rename);
     }
 
     void addTo(Commands c) {
-        c.add(CommandId.UNDO, () -> there(session::undo), () -> state().undo() != null);
-        c.add(CommandId.REDO, () -> there(session::redo), () -> state().redo() != null);
+        c.add(CommandId.UNDO, steps::undo, () -> state().undo() != null);
+        c.add(CommandId.REDO, steps::redo, () -> state().redo() != null);
         c.add(CommandId.CUT, this::cut, () -> !movable().isEmpty());
         c.add(CommandId.COPY, this::copy, () -> !movable().isEmpty());
         c.add(CommandId.PASTE, this::paste, () -> state().shownSheet().isPresent());
@@ -60,8 +59,8 @@ final class EditCommands {
         c.add(CommandId.BACK_OUT, canvas::backOut);
         c.add(CommandId.TURN, this::turn, this::anyComponent);
         c.add(CommandId.MIRROR, this::mirror, this::anyComponent);
-        c.add(CommandId.JOIN, () -> join(false), () -> ends().isPresent());
-        c.add(CommandId.LINK, () -> join(true), () -> ends().isPresent());
+        c.add(CommandId.JOIN, () -> join(false), this::two);
+        c.add(CommandId.LINK, () -> join(true), this::two);
         c.add(CommandId.RUN, this::run, () -> !state().drawing().components().isEmpty());
         c.add(CommandId.SWITCH, this::turnSwitches, this::anySwitch);
         c.add(
@@ -171,21 +170,6 @@ final class EditCommands {
         }
     }
 
-    /** Goes back or on in the history; with nothing selected then, what has come back is. */
-    private void there(Runnable step) {
-        Drawing before = state().drawing();
-        step.run();
-        if (state().selection().isEmpty()) {
-            Set<String> back = Changes.of(before, state().drawing());
-            back.removeIf(id -> canvas.scene()
-                    .filter(s -> s.items().stream().anyMatch(i -> i.subject().equals(id)))
-                    .isEmpty());
-            if (back.size() <= MOST_BACK) {
-                session.select(back);
-            }
-        }
-    }
-
     private void selectAll() {
         Set<String> ids = new LinkedHashSet<>();
         canvas.scene()
@@ -237,13 +221,23 @@ final class EditCommands {
         }
     }
 
-    /** The free ends of exactly two selected components, in the order in which they were selected. */
+    private boolean two() {
+        return components().size() == 2;
+    }
+
+    /** The ends of a cable between exactly two selected components, in the order in which they were selected. */
     private Optional<List<TerminalRef>> ends() {
         List<Component> two = components();
-        if (two.size() != 2) {
+        if (!two()) {
             return Optional.empty();
         }
-        return Optional.of(List.of(freeEnd(two.get(0)), freeEnd(two.get(1))));
+        return Optional.of(canvas.scene()
+                .flatMap(s -> new NaturalEnds(state().drawing())
+                        .best(
+                                NaturalEnds.spots(s, two.get(0).id()),
+                                NaturalEnds.spots(s, two.get(1).id())))
+                .map(p -> List.of(p.from().terminal(), p.to().terminal()))
+                .orElseGet(() -> List.of(freeEnd(two.get(0)), freeEnd(two.get(1)))));
     }
 
     private TerminalRef freeEnd(Component c) {

@@ -56,7 +56,7 @@ final class FindCommands {
                 onFinding.accept(f);
                 canvas.scene()
                         .flatMap(s -> FindingPlaces.bounds(session.state(), s, f))
-                        .ifPresent(canvas::bringNear);
+                        .ifPresent(canvas.view()::bringNear);
             }
         });
     }
@@ -67,7 +67,7 @@ final class FindCommands {
         canvas.scene()
                 .flatMap(s ->
                         s.items().stream().filter(i -> i.subject().equals(id)).findFirst())
-                .ifPresent(i -> canvas.bringNear(i.bounds()));
+                .ifPresent(i -> canvas.view().bringNear(i.bounds()));
         canvas.requestFocusInWindow();
     }
 }

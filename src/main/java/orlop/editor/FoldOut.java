@@ -24,8 +24,19 @@ import javax.swing.JTree;
 
 /** What folds out below the sheet: the path to what is selected, findings, conditions, the register. One at a time. */
 final class FoldOut {
+    /** How much it has of what lies between the strips. */
+    enum Share {
+        /** Its tabs alone: a click on one brings the page. */
+        TABS,
+        /** As much as it was given by hand, but no more than half: the other half is the sheet's. */
+        HALF,
+        /** All of it. */
+        WHOLE
+    }
+
     private static final int HEIGHT = 210;
     private static final int LEAST = 110;
+    private static final int WISHED_WIDTH = 400;
 
     private final Settings settings;
     private final CardLayout cards = new CardLayout();
@@ -33,23 +44,21 @@ final class FoldOut {
     private final JPanel panel = new JPanel(new BorderLayout()) {
         private static final long serialVersionUID = 1L;
 
-        /** The sheet keeps more than half of a low window. */
         @Override
         public Dimension getPreferredSize() {
-            Dimension wanted = super.getPreferredSize();
-            // Its place is as high as itself: what it shares with the sheet is around that.
-            Container around = getParent() == null ? null : getParent().getParent();
-            int most = around == null || around.getHeight() == 0
-                    ? wanted.height
-                    : Math.max(Look.px(LEAST), around.getHeight() * 3 / 5);
-            return new Dimension(wanted.width, Math.min(wanted.height, most));
+            return new Dimension(WISHED_WIDTH, shareHeight());
         }
     };
+    private final JPanel head = Flat.panel(new BorderLayout(), Look::strip);
+    private final JToggleButton whole = Ring.toggle("▴", false, "toolBarButton");
     private final JPanel tabs = Flat.clear(new NarrowRow());
     private final ButtonGroup group = new ButtonGroup();
     private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
     private final Map<String, Supplier<JComponent>> unmade = new HashMap<>();
     private String open;
+    private Share share = Share.HALF;
+    private int height;
+    private Runnable onWhole = () -> {};
     private Runnable onFold = () -> {};
 
     /**
@@ -60,14 +69,16 @@ final class FoldOut {
         this.unmade.putAll(all);
         all.keySet().forEach(word -> tabs.add(tab(word)));
         panel.setName("fold-out");
-        JPanel head = Flat.panel(new BorderLayout(), Look::strip);
         head.add(handle(), BorderLayout.NORTH);
         head.add(tabs, BorderLayout.CENTER);
-        head.add(away(), BorderLayout.EAST);
+        JPanel ends = Flat.clear(new NarrowRow());
+        ends.add(whole());
+        ends.add(away());
+        head.add(ends, BorderLayout.EAST);
         panel.add(head, BorderLayout.NORTH);
         panel.add(pages, BorderLayout.CENTER);
         panel.setBorder(Flat.lines(1, 0, 0, 0, new Insets(0, 0, 0, 0)));
-        panel.setPreferredSize(new Dimension(400, Look.px(settings.number("fold.height", HEIGHT))));
+        height = Look.px(settings.number("fold.height", HEIGHT));
         open = settings.word("fold", "");
         open = all.containsKey(open) ? open : "";
         show();
@@ -84,6 +95,14 @@ final class FoldOut {
         return tab;
     }
 
+    private JToggleButton whole() {
+        whole.setName("fold-whole");
+        whole.setToolTipText(Texts.of("editor.fold.whole"));
+        whole.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.whole"));
+        whole.addActionListener(e -> onWhole.run());
+        return whole;
+    }
+
     private JButton away() {
         JButton away = Ring.button("▾");
         away.setName("fold-away");
@@ -96,6 +115,7 @@ final class FoldOut {
     /** A strip at the upper edge by which it is made higher or lower. */
     private JComponent handle() {
         JPanel handle = Flat.panel(new BorderLayout(), Look::strip);
+        handle.setName("fold-edge");
         handle.setPreferredSize(new Dimension(10, Look.px(5)));
         handle.setCursor(Cursor.getPredefinedCursor(Cursor.N_RESIZE_CURSOR));
         MouseAdapter drag = new MouseAdapter() {
@@ -110,15 +130,23 @@ final class FoldOut {
             public void mouseDragged(MouseEvent e) {
                 Container around =
                         panel.getParent() == null ? null : panel.getParent().getParent();
-                int most = around == null ? Integer.MAX_VALUE : around.getHeight() - Look.px(200);
-                int height = Math.max(Look.px(LEAST), Math.min(grip - e.getYOnScreen(), most));
-                panel.setPreferredSize(new Dimension(400, height));
+                int most = around == null ? Integer.MAX_VALUE : around.getHeight() / 2;
+                height = Math.max(Look.px(LEAST), Math.min(grip - e.getYOnScreen(), most));
                 panel.revalidate();
             }
 
             @Override
             public void mouseReleased(MouseEvent e) {
-                settings.rememberNumber("fold.height", (int) (panel.getHeight() / Look.scale()));
+                if (share == Share.HALF) {
+                    settings.rememberNumber("fold.height", (int) (panel.getHeight() / Look.scale()));
+                }
+            }
+
+            @Override
+            public void mouseClicked(MouseEvent e) {
+                if (e.getClickCount() == 2) {
+                    onWhole.run();
+                }
             }
         };
         handle.addMouseListener(drag);
@@ -128,6 +156,36 @@ final class FoldOut {
 
     JPanel panel() {
         return panel;
+    }
+
+    private int shareHeight() {
+        // Its place is as high as itself: what it shares with the sheet is around that.
+        Container around = panel.getParent() == null ? null : panel.getParent().getParent();
+        int all = around == null ? 0 : around.getHeight();
+        return switch (share) {
+            case TABS -> head.getPreferredSize().height + 1;
+            case WHOLE -> all == 0 ? height : all;
+            case HALF -> all == 0 ? height : Math.min(height, Math.max(all / 2, Math.min(Look.px(LEAST), all)));
+        };
+    }
+
+    /** Gives it more or less of the room. */
+    void share(Share to) {
+        if (share != to) {
+            share = to;
+            pages.setVisible(to != Share.TABS);
+            whole.setSelected(to == Share.WHOLE);
+            panel.revalidate();
+        }
+    }
+
+    Share share() {
+        return share;
+    }
+
+    /** @param listener told when the page is to have all the room, or to give it back */
+    void onWhole(Runnable listener) {
+        onWhole = listener;
     }
 
     /** @param listener told when another page is shown, or none */

@@ -94,6 +94,17 @@ final class Forms {
         return Flat.clear(new Column(width(), Look.px(6)));
     }
 
+    /**
+     * What is said in a box without fields, in lines that the screen has room for.
+     *
+     * @param beside what stands beside it, in pixels of a window of the usual resolution
+     */
+    static JPanel said(String text, int beside) {
+        JPanel page = Flat.clear(new Column(Math.min(Look.px(WIDTH), width() - Look.px(beside)), 0));
+        page.add(new WrapText(text, Look::text, Look::font));
+        return page;
+    }
+
     private static int width() {
         return Math.min(Look.px(WIDTH), Screens.width() - Look.px(AROUND));
     }

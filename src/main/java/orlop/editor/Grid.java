@@ -1,8 +1,9 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
-import java.awt.FlowLayout;
 import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.InputEvent;
@@ -29,6 +30,12 @@ final class Grid {
     /** A page with a row of buttons above a table. */
     static JPanel page(JComponent buttons, JTable table) {
         JPanel page = Flat.panel(new BorderLayout(), Look::card);
+        page.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                buttons.revalidate(); // they take more lines, or fewer
+            }
+        });
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         page.add(buttons, BorderLayout.NORTH);
@@ -37,7 +44,7 @@ final class Grid {
     }
 
     static JPanel row() {
-        return Flat.clear(new FlowLayout(FlowLayout.LEFT, Look.px(6), Look.px(3)));
+        return Flat.clear(new WrapRow(Look.px(6), Look.px(3)));
     }
 
     /** A button for a command, with a short text of its own. */

@@ -128,6 +128,6 @@ final class ItemKeys {
         canvas.scene()
                 .flatMap(s ->
                         s.items().stream().filter(i -> i.subject().equals(id)).findFirst())
-                .ifPresent(i -> canvas.reveal(i.bounds()));
+                .ifPresent(i -> canvas.view().reveal(i.bounds()));
     }
 }

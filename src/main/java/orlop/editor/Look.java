@@ -39,6 +39,7 @@ final class Look {
         defaults.put("Button.toolbar.focusColor", ring);
         defaults.put("Table.focusCellHighlightBorder", "2,6,2,6," + ring + ",2");
         defaults.put("Table.focusSelectedCellHighlightBorder", "2,6,2,6," + ring + ",2");
+        defaults.put("OptionPane.sameSizeButtons", "false"); // three answers in a row have room on a small screen
         defaults.put("Component.arc", "6");
         defaults.put("Button.arc", "6");
         defaults.put("TextComponent.arc", "6");

@@ -3,13 +3,11 @@ package orlop.editor;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Insets;
-import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
-import java.awt.Window;
-import java.util.ArrayList;
-import java.util.List;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -39,15 +37,15 @@ final class Margin implements SessionListener {
     private final Page page = new Page();
     private final JScrollPane scroll;
     private boolean fromHere;
+    private boolean cardWanted;
     private final JPanel cardPlace = Flat.clear(new BorderLayout());
-    private final JPanel notes = Flat.clear(new BorderLayout());
+    private final Notes notes;
+    private final StillPage still;
     private final Drafts drafts = new Drafts();
     private int inner;
-    private final List<NoteView> noteViews = new ArrayList<>();
     private @Nullable Card card;
     private @Nullable GroupCard group;
     private boolean moreOpen;
-    private int pending = -1;
     private Consumer<Figure> onWorking = f -> {};
     private Runnable onWanted = () -> {};
 
@@ -58,24 +56,33 @@ final class Margin implements SessionListener {
         this.deeds = deeds;
         page.setBorder(Flat.rim(10, 14, 10, 0));
         page.setOpaque(false);
+        notes = new Notes(canvas, pointing, new Here(), this::pressed);
         page.add(cardPlace);
-        page.add(notes);
-        notes.setName("notes");
+        page.add(notes.panel());
         scroll =
                 new JScrollPane(page, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder()); // null would be replaced with every new look
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
         scroll.getVerticalScrollBar().setUnitIncrement(Look.px(18));
+        still = new StillPage(scroll, page, cardPlace, notes.panel(), this::loosen);
         panel.add(scroll, BorderLayout.CENTER);
         panel.setBorder(Flat.lines(0, 1, 0, 0, new Insets(0, 0, 0, 0)));
         fit(Look.px(WIDTH));
         panel.setName("margin");
-        pointing.listen(this::lightNote);
         showCard(session.state());
         showNotes(session.state());
         session.listen(this);
-        canvas.blink().listen(() -> showNotes(session.state()));
+        canvas.blink().listen(() -> still.keep(() -> showNotes(session.state())));
+    }
+
+    /** The mouse has gone: the notes close up again, and who has selected something wants to see its card. */
+    private void loosen() {
+        showNotes(session.state());
+        if (cardWanted) {
+            cardWanted = false;
+            SwingUtilities.invokeLater(() -> scroll.getVerticalScrollBar().setValue(0));
+        }
     }
 
     /** Wide as its viewport, with the red line of a margin at its left edge. */
@@ -131,7 +138,7 @@ final class Margin implements SessionListener {
     private void fit(int width) {
         inner = width - Look.px(4 + 14 + 12 + 14);
         cardPlace.setLayout(new Column(inner, Look.px(6)));
-        notes.setLayout(new Column(inner, Look.px(4)));
+        notes.width(inner);
         page.setLayout(new Column(inner + Look.px(14), Look.px(10)));
         panel.setPreferredSize(new Dimension(width, 200));
         panel.setMinimumSize(new Dimension(width, 100));
@@ -158,7 +165,29 @@ final class Margin implements SessionListener {
                 && Same.object(before.review(), after.review())
                 && before.condition().equals(after.condition());
         boolean sameSelection = before.selection().equals(after.selection());
-        if (!sameItems || !sameSelection) {
+        boolean sameSheet = before.sheet().equals(after.sheet());
+        if (sameItems && sameSelection && sameSheet) {
+            return;
+        }
+        if (!sameSheet) {
+            still.release();
+        }
+        still.keep(() -> show(before, after));
+        if (!sameSelection && !after.selection().isEmpty() && !notes.haveTheKeys()) {
+            // The card stands above the notes; who selects on the sheet wants to see it.
+            if (fromHere) {
+                cardWanted = still.holds();
+            } else {
+                SwingUtilities.invokeLater(() -> scroll.getVerticalScrollBar().setValue(0));
+            }
+        }
+    }
+
+    private void show(SessionState before, SessionState after) {
+        boolean sameItems = Same.object(before.drawing(), after.drawing())
+                && Same.object(before.review(), after.review())
+                && before.condition().equals(after.condition());
+        if (!sameItems || !before.selection().equals(after.selection())) {
             Card shown = card;
             GroupCard several = group;
             boolean kept =
@@ -167,20 +196,27 @@ final class Margin implements SessionListener {
                 showCard(after);
             }
         }
-        if (canvas.blink().waits()) {
-            return; // the notes are those of the sheet as it stands
-        }
-        if (!sameItems || !before.sheet().equals(after.sheet())) {
+        // During a blink the notes are those of the sheet as it stands.
+        if (!canvas.blink().waits() && (!sameItems || !before.sheet().equals(after.sheet()))) {
             showNotes(after);
-        }
-        if (!sameSelection && !after.selection().isEmpty() && !fromHere && !amongNotes()) {
-            // The card stands above the notes; who selects on the sheet wants to see it.
-            SwingUtilities.invokeLater(() -> scroll.getVerticalScrollBar().setValue(0));
         }
     }
 
-    /** What a click among the notes does leaves them where they are, under the mouse. */
+    /** The keys go to the sheet. */
+    private void pressed() {
+        if (!still.gone()) {
+            canvas.requestFocusInWindow();
+        }
+    }
+
+    /**
+     * What a click among the notes does leaves them where they are, under the mouse. Where they had to go from under it,
+     * another click without a move of the mouse was for what stood there before, and does nothing.
+     */
     private void fromHere(Runnable work) {
+        if (EventQueue.getCurrentEvent() instanceof MouseEvent && still.gone()) {
+            return;
+        }
         fromHere = true;
         try {
             work.run();
@@ -189,12 +225,13 @@ final class Margin implements SessionListener {
         }
     }
 
-    private boolean amongNotes() {
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        return owner != null && SwingUtilities.isDescendingFrom(owner, notes);
+    private void showCard(SessionState s) {
+        boolean same = card != null && s.soleSelection().equals(Optional.of(card.item()));
+        boolean several = group != null && s.selection().size() > 1;
+        KeptFocus.through(cardPlace, () -> fillCard(s), () -> same || several ? cardFocus() : Optional.of(canvas));
     }
 
-    private void showCard(SessionState s) {
+    private void fillCard(SessionState s) {
         cardPlace.removeAll();
         card = null;
         group = null;
@@ -222,51 +259,7 @@ final class Margin implements SessionListener {
     }
 
     private void showNotes(SessionState s) {
-        int worked = worked();
-        notes.removeAll();
-        noteViews.clear();
-        pointing.at(null);
-        List<FindingPlaces.Numbered> here = canvas.shown()
-                .of(s)
-                .map(scene -> FindingPlaces.ofSheet(s, scene))
-                .orElseGet(() -> FindingPlaces.ofSheet(s));
-        int elsewhere = FindingPlaces.all(s).size() - here.size();
-        List<FindingPlaces.Numbered> accepted = canvas.shown()
-                .of(s)
-                .map(scene -> FindingPlaces.acceptedOfSheet(s, scene))
-                .orElse(List.of());
-        if (s.review() != null && here.isEmpty()) {
-            notes.add(new WrapText(Texts.of("editor.notes.none"), Look::quiet, Look::font));
-        }
-        here.forEach(this::addNote);
-        if (!accepted.isEmpty()) {
-            notes.add(new WrapText(Texts.of("editor.notes.accepted", accepted.size()), Look::quiet, Look::font));
-        }
-        accepted.forEach(this::addNote);
-        if (elsewhere > 0) {
-            notes.add(new WrapText(Texts.of("editor.notes.elsewhere", elsewhere), Look::quiet, Look::font));
-        }
-        notes.revalidate();
-        notes.repaint();
-        if (worked >= 0) { // the keys stay among the notes, or go back to the sheet with the last of them
-            pending = worked;
-            boolean last = s.fresh();
-            SwingUtilities.invokeLater(() -> focusNote(worked, last));
-        }
-    }
-
-    /** The place of the note that has the keys, or is to have them once the figures are there; −1 for none. */
-    private int worked() {
-        Window window = SwingUtilities.getWindowAncestor(panel);
-        Component owner = window == null ? null : window.getMostRecentFocusOwner();
-        int at = owner == null ? -1 : indexOf(owner);
-        return at >= 0 ? at : pending;
-    }
-
-    private void addNote(FindingPlaces.Numbered n) {
-        NoteView v = new NoteView(n, inner, pointing, new Here());
-        noteViews.add(v);
-        notes.add(v);
+        notes.show(s, still.holds());
     }
 
     /** What is done from a note leaves the notes where they are. */
@@ -292,26 +285,6 @@ final class Margin implements SessionListener {
         }
     }
 
-    private void focusNote(int index, boolean last) {
-        if (noteViews.isEmpty()) {
-            canvas.requestFocusInWindow();
-        } else {
-            noteViews.get(Math.min(index, noteViews.size() - 1)).requestFocusInWindow();
-        }
-        if (last) {
-            pending = -1;
-        }
-    }
-
-    private int indexOf(Component inNote) {
-        for (int i = 0; i < noteViews.size(); i++) {
-            if (SwingUtilities.isDescendingFrom(inNote, noteViews.get(i))) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
     /** Selects what a note speaks of, and brings it into sight. */
     private void pick(Finding f) {
         SessionState s = session.state();
@@ -322,7 +295,7 @@ final class Margin implements SessionListener {
         session.select(Set.of(f.place().item()));
         canvas.scene()
                 .flatMap(scene -> FindingPlaces.bounds(session.state(), scene, f))
-                .ifPresent(canvas::reveal);
+                .ifPresent(canvas.view()::reveal);
         pointing.at(f);
     }
 
@@ -338,12 +311,7 @@ final class Margin implements SessionListener {
 
     /** The note of the finding that is pointed at, else the first; empty if there is none. */
     Optional<Component> notesFocus() {
-        Finding f = pointing.finding();
-        return noteViews.stream()
-                .filter(v -> v.numbered().finding().equals(f))
-                .findFirst()
-                .or(() -> noteViews.stream().findFirst())
-                .map(v -> v);
+        return notes.first();
     }
 
     JPanel cardPlace() {
@@ -351,30 +319,14 @@ final class Margin implements SessionListener {
     }
 
     JPanel notes() {
-        return notes;
-    }
-
-    private void lightNote() {
-        notes.repaint();
-        Finding f = pointing.finding();
-        for (NoteView v : noteViews) {
-            boolean lit = f != null && v.numbered().finding().equals(f);
-            if (lit && !v.under()) { // nothing moves away from under the mouse; after what has been shown above it
-                // has found its height
-                SwingUtilities.invokeLater(() -> {
-                    if (v.getParent() != null && !v.getVisibleRect().equals(new Rectangle(v.getSize()))) {
-                        panel.validate();
-                        v.scrollRectToVisible(new Rectangle(v.getSize()));
-                    }
-                });
-            }
-        }
+        return notes.panel();
     }
 
     /** Shows the card of an item with the cursor in the field of this particular. */
     void ask(String item, String field) {
         wanted();
         session.select(Set.of(item));
+        still.go();
         Card c = card;
         if (c != null && !moreOpen && c.inMore(field)) {
             toggleMore();
@@ -382,6 +334,8 @@ final class Margin implements SessionListener {
         SwingUtilities.invokeLater(() -> {
             Card now = card;
             if (now != null) {
+                panel.validate();
+                scroll.getVerticalScrollBar().setValue(0);
                 now.focus(field);
             }
         });

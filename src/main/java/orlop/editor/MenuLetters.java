@@ -12,7 +12,7 @@ import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JPopupMenu;
 
-/** Gives each entry of a menu a letter of its own by which it is chosen: the first of its words, else a later one. */
+/** Gives each entry of a menu, or each answer of a box, a letter of its own by which it is chosen: the first of its words, else a later one. */
 final class MenuLetters {
     private MenuLetters() {}
 
@@ -43,7 +43,8 @@ final class MenuLetters {
         give(entries);
     }
 
-    private static void give(List<AbstractButton> entries) {
+    /** Entries that stand together, or the answers of a box. */
+    static void give(List<AbstractButton> entries) {
         Set<Character> taken = new HashSet<>();
         List<AbstractButton> later = new ArrayList<>();
         for (AbstractButton b : entries) {

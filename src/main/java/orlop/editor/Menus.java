@@ -67,7 +67,7 @@ final class Menus {
         m.checks(CommandId.SHOW_SIZE, CommandId.SHOW_LENGTH, CommandId.SHOW_CURRENT, CommandId.SHOW_DROP);
         m.checks(CommandId.SHOW_FAULT, null, CommandId.SHOW_STRIP, CommandId.SHOW_LOCKER, CommandId.SHOW_MARGIN);
         m.checks(CommandId.SHOW_PATH, CommandId.SHOW_WORKING, CommandId.SHOW_FINDINGS, CommandId.SHOW_CONDITIONS);
-        m.checks(CommandId.SHOW_REGISTER, null, CommandId.DARK);
+        m.checks(CommandId.SHOW_REGISTER, null, CommandId.WHOLE_PAGE, CommandId.ALONE, null, CommandId.DARK);
         m.fill(m.last(), null, CommandId.NEXT_PART, CommandId.PREVIOUS_PART);
         m.menu("check", CommandId.NEXT_FINDING, CommandId.PREVIOUS_FINDING, CommandId.CURE, CommandId.ACCEPT);
         m.fill(m.last(), CommandId.WITHDRAW, null, CommandId.CHECK_AGAIN);

@@ -146,8 +146,12 @@ final class NoteView extends JPanel {
 
     private void neighbour(int by) {
         int to = getParent().getComponentZOrder(this) + by;
-        if (to >= 0 && to < getParent().getComponentCount() && getParent().getComponent(to) instanceof NoteView v) {
-            v.requestFocusInWindow();
+        while (to >= 0 && to < getParent().getComponentCount()) {
+            if (getParent().getComponent(to) instanceof NoteView v) {
+                v.requestFocusInWindow();
+                return;
+            }
+            to += by;
         }
     }
 

@@ -24,18 +24,19 @@ final class RunTool implements Tool {
     private @Nullable TerminalSpot at;
     private @Nullable CableGesture run;
     private String typed = "";
+    private boolean chosen;
 
     /** @param of the component where it begins; "" for any */
     RunTool(SheetCanvas canvas, String of) {
         this.canvas = canvas;
         this.of = of;
         List<TerminalSpot> begins = begins();
+        NaturalEnds ends = new NaturalEnds(canvas.session().state().drawing());
         List<TerminalSpot> free = begins.stream().filter(t -> !t.connected()).toList();
-        if (!of.isEmpty() && (begins.size() == 1 || free.size() == 1)) {
-            begin(free.isEmpty() ? begins.get(0) : free.get(0));
-        } else if (!begins.isEmpty()) {
-            mark(free.isEmpty() ? begins.get(0) : free.get(0));
-        }
+        Optional<TerminalSpot> first =
+                free.stream().filter(t -> !ends.second(t.terminal())).findFirst();
+        boolean plain = begins.size() == 1 || (free.size() == 1 && first.isPresent());
+        first.or(() -> begins.stream().findFirst()).ifPresent(plain && !of.isEmpty() ? this::begin : this::mark);
     }
 
     /** The terminals at which a cable of this component, or of any, may begin or end; a bar counts once. */
@@ -69,13 +70,11 @@ final class RunTool implements Tool {
     /** Those at which the cable may begin, or all others when it has begun. */
     private List<TerminalSpot> offered() {
         TerminalSpot begun = from;
-        return begun == null
-                ? begins()
-                : all().stream()
-                        .filter(t -> !t.terminal()
-                                .component()
-                                .equals(begun.terminal().component()))
-                        .toList();
+        return begun == null ? begins() : others(all(), begun.terminal().component());
+    }
+
+    private static List<TerminalSpot> others(List<TerminalSpot> all, String than) {
+        return all.stream().filter(t -> !t.terminal().component().equals(than)).toList();
     }
 
     private void begin(TerminalSpot t) {
@@ -106,13 +105,13 @@ final class RunTool implements Tool {
         return Math.hypot(a.xMm() - b.xMm(), a.yMm() - b.yMm());
     }
 
-    private static String name(TerminalSpot t) {
-        return t.terminal().toString();
+    private String name(TerminalSpot t) {
+        return NaturalEnds.name(canvas.session().state().drawing(), t.terminal());
     }
 
     private void mark(TerminalSpot t) {
         at = t;
-        canvas.reveal(Rect.of(t.xMm() - 5, t.yMm() - 5, 10, 10));
+        canvas.view().reveal(Rect.of(t.xMm() - 5, t.yMm() - 5, 10, 10));
         CableGesture g = run;
         TerminalSpot begun = from;
         if (g == null || begun == null) {
@@ -128,6 +127,7 @@ final class RunTool implements Tool {
     /** Goes on to the next terminal that can take it, nearest to the beginning first. */
     void next(int by) {
         typed = "";
+        chosen = true;
         TerminalSpot begun = from;
         List<TerminalSpot> takers = offered().stream()
                 .filter(this::takes)
@@ -152,6 +152,7 @@ final class RunTool implements Tool {
     /** Goes to the next terminal in this direction: what lies straight ahead comes before what lies aside. */
     void step(int dx, int dy) {
         typed = "";
+        chosen = true;
         TerminalSpot now = at;
         if (now == null) {
             next(1);
@@ -161,27 +162,72 @@ final class RunTool implements Tool {
                 .ifPresent(this::mark);
     }
 
-    /** A letter or digit of a tag: marks the first component whose tag begins with what has been typed so far. */
+    /**
+     * A letter or digit of a tag: marks the first component whose tag begins with what has been typed so far. A tag of
+     * another component than the one where the cable is to begin says where it is to end: it begins at the marked
+     * terminal, or at the first other one from which it can go there.
+     */
     void typed(char c) {
         String wanted = typed + Character.toUpperCase(c);
-        Optional<TerminalSpot> found = tagged(wanted);
-        if (found.isEmpty()) {
-            wanted = String.valueOf(Character.toUpperCase(c));
-            found = tagged(wanted);
+        if (!leads(wanted)) {
+            leads(wanted.substring(wanted.length() - 1));
         }
-        String kept = wanted;
-        found.ifPresent(t -> {
-            mark(t);
-            typed = kept;
-        });
     }
 
-    private Optional<TerminalSpot> tagged(String start) {
+    private boolean leads(String wanted) {
+        Optional<TerminalSpot> found = tagged(offered(), wanted);
+        if (found.isEmpty() && run == null && !of.isEmpty()) {
+            List<TerminalSpot> ends = others(all(), of);
+            found = tagged(ends, wanted).flatMap(end -> begunTowards(ends, end, wanted));
+        }
+        found.ifPresent(t -> {
+            mark(t);
+            typed = wanted;
+        });
+        return found.isPresent();
+    }
+
+    /**
+     * Begins at the terminal from which a cable would naturally go there, or at the one that has been chosen; where none
+     * can go there, at the marked one, so that it is said why.
+     *
+     * @return where it is to end
+     */
+    private Optional<TerminalSpot> begunTowards(List<TerminalSpot> ends, TerminalSpot end, String wanted) {
+        TerminalSpot marked = at;
+        if (marked == null) {
+            return Optional.empty();
+        }
+        begin(natural(chosen ? List.of(marked) : begins(), of(ends, end))
+                .map(NaturalEnds.Pair::from)
+                .orElse(marked));
+        return tagged(offered(), wanted);
+    }
+
+    private static List<TerminalSpot> of(List<TerminalSpot> spots, TerminalSpot one) {
+        String component = one.terminal().component();
+        return spots.stream()
+                .filter(t -> t.terminal().component().equals(component))
+                .toList();
+    }
+
+    private Optional<NaturalEnds.Pair> natural(List<TerminalSpot> froms, List<TerminalSpot> tos) {
+        return new NaturalEnds(canvas.session().state().drawing()).best(froms, tos);
+    }
+
+    /** The component whose tag begins so; of its terminals the one at which a cable from here would naturally end. */
+    private Optional<TerminalSpot> tagged(List<TerminalSpot> among, String start) {
+        TerminalSpot begun = from;
         Comparator<TerminalSpot> whole =
                 Comparator.comparing(t -> !t.terminal().component().equalsIgnoreCase(start));
-        return offered().stream()
+        Optional<TerminalSpot> found = among.stream()
                 .filter(t -> t.terminal().component().toUpperCase(Locale.ROOT).startsWith(start))
                 .min(whole.thenComparing(t -> !takes(t)).thenComparing(TerminalSpot::connected));
+        return begun == null
+                ? found
+                : found.flatMap(t -> natural(List.of(begun), of(among, t))
+                        .map(NaturalEnds.Pair::to)
+                        .or(() -> found));
     }
 
     /**

@@ -19,7 +19,8 @@ import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
-import orlop.layout.Rect;
+import orlop.drawing.Sheet;
+import orlop.drawing.SheetSize;
 import orlop.scene.Scene;
 
 /**
@@ -36,9 +37,8 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     private final transient HandTool hand;
     private final transient Blink blink;
     private transient Tool tool;
-    private transient Viewport viewport = new Viewport(Viewport.FULL_SIZE, 0, 0);
+    private final transient SheetView view = new SheetView(this);
     private transient Consumer<String> hints = text -> {};
-    private transient Runnable onView = () -> {};
     private transient Consumer<Spot> menu = at -> {};
     private transient Runnable onFresh = () -> {};
     private transient Consumer<Tool> onTool = t -> {};
@@ -46,7 +46,6 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     private transient BooleanSupplier behind = () -> false;
     private boolean byKeys;
     private transient List<String> fedPath = List.of();
-    private boolean fitting = true;
 
     SheetCanvas(Session session, ShownScene shown, Pointing pointing) {
         this.session = session;
@@ -97,9 +96,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         }
     }
 
-    /** @param listener told when another part of the sheet is seen */
-    void onView(Runnable listener) {
-        onView = listener;
+    /** Which part of the sheet is seen. */
+    SheetView view() {
+        return view;
     }
 
     /** @param listener told when fresh figures stand painted on the sheet, before the rest of the window shows them */
@@ -133,7 +132,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     }
 
     Viewport viewport() {
-        return viewport;
+        return view.viewport();
     }
 
     /** The scene of the sheet that is shown. */
@@ -221,74 +220,30 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     }
 
     void view(Viewport v) {
-        fitting = false;
-        show(v);
-    }
-
-    private void show(Viewport v) {
-        if (!v.equals(viewport)) {
-            viewport = v;
-            onView.run();
-            repaint();
-        }
-    }
-
-    void zoom(double factor) {
-        view(viewport.zoomed(factor, getWidth() / 2.0, getHeight() / 2.0));
+        view.view(v);
     }
 
     /** Shows the whole sheet, and goes on doing so when the window changes, until somebody zooms or pans. */
     void fit() {
-        fitting = true;
-        refit();
-    }
-
-    private void refit() {
-        if (fitting && getWidth() > 0 && getHeight() > 0) {
-            scene().ifPresent(s -> show(Viewport.fitting(s.widthMm(), s.heightMm(), getWidth(), getHeight())));
-        }
-    }
-
-    /** Shows what is drawn, as big as may be. */
-    void fitDrawn() {
-        scene().flatMap(DrawnPart::of).ifPresent(r -> {
-            Viewport v = Viewport.fitting(r.width(), r.height(), getWidth(), getHeight());
-            view(v.moved(-r.minX() * v.pxPerMm(), -r.minY() * v.pxPerMm()));
-        });
-    }
-
-    void fullSize() {
-        view(viewport.zoomed(Viewport.FULL_SIZE / viewport.pxPerMm(), getWidth() / 2.0, getHeight() / 2.0));
-    }
-
-    /** Moves the sheet so that this part of it is seen; not at all if it is. */
-    void reveal(Rect r) {
-        Viewport v = viewport.showing(r.centreX(), r.centreY(), getWidth(), getHeight());
-        if (!v.equals(viewport)) {
-            view(v);
-        }
-    }
-
-    /** Brings this part of the sheet to the middle, near enough to be read; not at all if it is in sight and can be read. */
-    void bringNear(Rect r) {
-        Viewport v = viewport;
-        if (!v.legible() || !v.equals(v.showing(r.centreX(), r.centreY(), getWidth(), getHeight()))) {
-            double scale = v.legible() ? v.pxPerMm() : Viewport.FULL_SIZE;
-            view(Viewport.around(r.centreX(), r.centreY(), scale, getWidth(), getHeight()));
-        }
+        view.fit();
     }
 
     @Override
     @SuppressWarnings("deprecation") // the one hook that hears of every change of size before painting
     public void reshape(int x, int y, int w, int h) {
+        boolean other = w != getWidth() || h != getHeight();
         super.reshape(x, y, w, h);
-        refit();
+        if (other) {
+            view.refit();
+        }
     }
 
     @Override
     public void changed(SessionState before, SessionState after) {
         if (!before.sheet().equals(after.sheet())) {
             fit();
+        } else if (!paper(before).equals(paper(after))) {
+            view.refit();
         }
         boolean said = after.notice() != null && !Same.object(after.notice(), before.notice());
         boolean others = !before.selection().equals(after.selection());
@@ -312,6 +267,10 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         }
     }
 
+    private static Optional<SheetSize> paper(SessionState s) {
+        return s.shownSheet().map(Sheet::size);
+    }
+
     private void prepare() {
         if (blink.waits()) {
             shown.prepare(session.state());
@@ -333,7 +292,8 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         try {
-            Optional<Scene> last = blink.waits() ? layer.again(g, viewport, getWidth(), getHeight()) : Optional.empty();
+            Optional<Scene> last =
+                    blink.waits() ? layer.again(g, viewport(), getWidth(), getHeight()) : Optional.empty();
             Optional<Scene> scene = last.isPresent() ? last : scene();
             if (scene.isEmpty()) {
                 Overlay.none(g, this);
@@ -342,10 +302,10 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
             if (last.isEmpty()) {
                 boolean stale =
                         session.state().review() != null && !session.state().fresh();
-                layer.paint(g, scene.get(), viewport, stale, getWidth(), getHeight());
+                layer.paint(g, scene.get(), viewport(), stale, getWidth(), getHeight());
             }
             StaticLayer.hints(g);
-            g.transform(viewport.toView()); // not setTransform: the scale of the screen stays
+            g.transform(viewport().toView()); // not setTransform: the scale of the screen stays
             Overlay.all(g, this, scene.get(), pointing.finding(), fedPath, hovered);
             tool.paint(g);
         } finally {
@@ -355,7 +315,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
 
     /** A sheet that was awaited is there. */
     void ready() {
-        refit();
+        view.refit();
         repaint();
     }
 

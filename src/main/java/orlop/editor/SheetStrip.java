@@ -3,6 +3,8 @@ package orlop.editor;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Insets;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -23,10 +25,14 @@ import orlop.drawing.Sheet;
 
 /** The strip above the sheet: its number, title, revision and status; a button opens the list of all sheets. */
 final class SheetStrip implements SessionListener {
+    /** In a narrower strip the button says only which sheet of how many this is. */
+    private static final int NARROW = 460;
+
     private final Session session;
     private final SheetCanvas canvas;
     private final Runnable onRegister;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
+    private final JPanel left = Flat.clear(new BorderLayout());
     private final JLabel number = Flat.bold("", Look::text);
     private final JLabel title = Flat.label("", Look::text, false);
     private final JButton register = Ring.button("");
@@ -37,7 +43,6 @@ final class SheetStrip implements SessionListener {
         this.onRegister = onRegister;
         this.session = session;
         this.canvas = canvas;
-        JPanel left = Flat.clear(new BorderLayout());
         left.setLayout(new BoxLayout(left, BoxLayout.X_AXIS));
         left.add(number);
         left.add(Box.createHorizontalStrut(Look.px(8)));
@@ -45,7 +50,6 @@ final class SheetStrip implements SessionListener {
         title.setMinimumSize(new Dimension(0, 0)); // in a narrow window it is cut before the rest
         left.add(Box.createHorizontalStrut(Look.px(4)));
         left.add(register);
-        register.setMinimumSize(new Dimension(Look.px(60), 0)); // and then this
         register.setName("register");
         register.addActionListener(e -> open());
         panel.add(left, BorderLayout.CENTER);
@@ -53,9 +57,15 @@ final class SheetStrip implements SessionListener {
         panel.setBorder(Flat.lines(0, 0, 1, 0, new Insets(Look.px(3), Look.px(6), Look.px(3), Look.px(12))));
         number.setName("sheet.number");
         title.setName("sheet.title");
-        canvas.onView(this::showZoom);
+        canvas.view().onView(this::showZoom);
         fill(session.state());
         session.listen(this);
+        panel.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                fill(session.state());
+            }
+        });
     }
 
     JPanel panel() {
@@ -90,12 +100,17 @@ final class SheetStrip implements SessionListener {
         List<Sheet> all = s.drawing().sheets().stream().toList();
         String place = Texts.of("editor.sheet-of", all.indexOf(sheet) + 1, all.size());
         String revision = sheet.revision().isEmpty() ? "" : Texts.of("editor.revision", sheet.revision());
+        String whole = Stream.of(revision, sheet.status(), place)
+                .filter(t -> !t.isEmpty())
+                .collect(Collectors.joining(" · "));
+        boolean narrow = panel.getWidth() > 0 && panel.getWidth() < Look.px(NARROW);
         register.setVisible(true);
-        register.setText(Stream.of(revision, sheet.status(), place)
-                        .filter(t -> !t.isEmpty())
-                        .collect(Collectors.joining(" · "))
-                + " ▾");
+        register.setText((narrow ? place : whole) + " ▾");
+        register.setToolTipText(whole);
+        int least = narrow ? register.getPreferredSize().width : Look.px(60);
+        register.setMinimumSize(new Dimension(least, 0)); // cut after the title
         register.getAccessibleContext().setAccessibleName(Texts.of("editor.access.register"));
+        left.revalidate(); // by itself: the row forgets its old widths even where it wasn't laid out since
     }
 
     static String number(Drawing d, Sheet sheet) {

@@ -4,9 +4,11 @@ import java.awt.Component;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
@@ -16,6 +18,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The boxes of a window. */
 final class SwingPrompts implements Prompts {
+    /** What the sign of a question takes of the width. */
+    private static final int ICON = 60;
+
     private final Component owner;
     private @Nullable File folder;
 
@@ -24,7 +29,16 @@ final class SwingPrompts implements Prompts {
     }
 
     private JFileChooser chooser(String suffix) {
-        JFileChooser c = new JFileChooser(folder);
+        JFileChooser c = new JFileChooser(folder) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected JDialog createDialog(Component parent) {
+                JDialog box = super.createDialog(parent);
+                Screens.keepWithin(box);
+                return box;
+            }
+        };
         c.setName("files");
         String extension = suffix.substring(1);
         c.setFileFilter(
@@ -76,15 +90,26 @@ final class SwingPrompts implements Prompts {
 
     /** @param first the answer that Enter gives */
     private int ask(int first, String title, String text, String... answers) {
-        return JOptionPane.showOptionDialog(
-                owner,
-                text,
-                title,
-                JOptionPane.DEFAULT_OPTION,
+        JOptionPane box = new JOptionPane(
+                Forms.fitting(Forms.said(text, ICON)),
                 JOptionPane.QUESTION_MESSAGE,
+                JOptionPane.DEFAULT_OPTION,
                 null,
                 answers,
                 answers[first]);
+        return List.of(answers).indexOf(shown(box, title));
+    }
+
+    /** Shows a box until it is answered or backed out of; then the keys are again where they were. */
+    private Object shown(JOptionPane box, String title) {
+        AnswerKeys.give(box);
+        JDialog dialog = box.createDialog(owner, title);
+        box.selectInitialValue(); // before it is shown, or the button takes the keys from the field in which a
+        // form begins
+        dialog.setVisible(true);
+        dialog.dispose();
+        Object answer = box.getValue();
+        return answer == null ? JOptionPane.CLOSED_OPTION : answer;
     }
 
     @Override
@@ -161,22 +186,19 @@ final class SwingPrompts implements Prompts {
     @Override
     public boolean form(String title, JComponent form) {
         Forms.begin(form);
-        return JOptionPane.showConfirmDialog(
-                        owner, Forms.fitting(form), title, JOptionPane.OK_CANCEL_OPTION, JOptionPane.PLAIN_MESSAGE)
-                == JOptionPane.OK_OPTION;
+        JOptionPane box = new JOptionPane(Forms.fitting(form), JOptionPane.PLAIN_MESSAGE, JOptionPane.OK_CANCEL_OPTION);
+        return shown(box, title).equals(JOptionPane.OK_OPTION);
     }
 
     @Override
     public void tell(String title, String text) {
-        WrapText area = new WrapText(text, Look::text, Look::font);
-        area.setColumns(52);
-        area.setSize(Look.px(480), Short.MAX_VALUE);
-        area.setFocusable(true);
-        tell(title, area);
+        JPanel page = Forms.said(text, 0);
+        page.getComponent(0).setFocusable(true); // so that it can be copied
+        tell(title, Forms.fitting(page));
     }
 
     @Override
     public void tell(String title, JComponent content) {
-        JOptionPane.showMessageDialog(owner, content, title, JOptionPane.PLAIN_MESSAGE);
+        shown(new JOptionPane(content, JOptionPane.PLAIN_MESSAGE), title);
     }
 }

@@ -37,20 +37,20 @@ final class ViewCommands {
     }
 
     void addTo(Commands c) {
-        c.add(CommandId.ZOOM_IN, () -> canvas.zoom(1.25));
-        c.add(CommandId.ZOOM_OUT, () -> canvas.zoom(1 / 1.25));
-        c.add(CommandId.FIT, canvas::fit);
-        c.add(CommandId.FIT_DRAWN, canvas::fitDrawn);
-        c.add(CommandId.FULL_SIZE, canvas::fullSize);
+        c.add(CommandId.ZOOM_IN, () -> canvas.view().zoom(1.25));
+        c.add(CommandId.ZOOM_OUT, () -> canvas.view().zoom(1 / 1.25));
+        c.add(CommandId.FIT, canvas.view()::fitWhole);
+        c.add(CommandId.FIT_DRAWN, canvas.view()::fitDrawn);
+        c.add(CommandId.FULL_SIZE, canvas.view()::fullSize);
         annotation(c, CommandId.SHOW_SIZE, Annotations::size, a -> with(a, 0));
         annotation(c, CommandId.SHOW_LENGTH, Annotations::length, a -> with(a, 1));
         annotation(c, CommandId.SHOW_CURRENT, Annotations::current, a -> with(a, 2));
         annotation(c, CommandId.SHOW_DROP, Annotations::drop, a -> with(a, 3));
         annotation(c, CommandId.SHOW_FAULT, Annotations::fault, a -> with(a, 4));
-        pane(c, CommandId.SHOW_LOCKER, locker);
-        margin.setVisible(settings.flag(CommandId.SHOW_MARGIN.word(), true));
-        c.toggle(CommandId.SHOW_MARGIN, margin::isVisible, this::margin);
-        pane(c, CommandId.SHOW_STRIP, strip);
+        pane(c, CommandId.SHOW_LOCKER, locker, room::locker);
+        pane(c, CommandId.SHOW_MARGIN, margin, room::card);
+        pane(c, CommandId.SHOW_STRIP, strip, room::strip);
+        c.toggle(CommandId.ALONE, room::isAlone, room::alone);
         c.add(CommandId.NEXT_SHEET, () -> sheet(1));
         c.add(CommandId.PREVIOUS_SHEET, () -> sheet(-1));
         c.add(CommandId.NEXT_CONDITION, () -> condition(1));
@@ -75,22 +75,21 @@ final class ViewCommands {
                 a.fault() ^ part == 4);
     }
 
-    /** A margin that stands aside, for want of room, comes when it is asked for. */
-    private void margin() {
-        if (margin.isVisible() && room.marginAside()) {
-            room.card();
-        } else {
-            fold(margin);
-            settings.rememberFlag(CommandId.SHOW_MARGIN.word(), margin.isVisible());
-        }
-    }
-
-    /** A part of the window that folds away, and is found as it was left. */
-    private void pane(Commands c, CommandId id, JComponent pane) {
+    /**
+     * A part of the window that folds away, and is found as it was left. One that stands aside, for want of room, comes
+     * when it is asked for.
+     */
+    private void pane(Commands c, CommandId id, JComponent pane, Runnable wanted) {
         pane.setVisible(settings.flag(id.word(), true));
         c.toggle(id, pane::isVisible, () -> {
-            fold(pane);
-            settings.rememberFlag(id.word(), pane.isVisible());
+            boolean aside = room.aside(pane);
+            if (!aside) {
+                fold(pane);
+                settings.rememberFlag(id.word(), pane.isVisible());
+            }
+            if (pane.isVisible()) {
+                wanted.run();
+            }
         });
     }
 

@@ -85,7 +85,7 @@ final class Workbench {
         files.addTo(commands);
         ExportCommands exports = new ExportCommands(session, shown, prompts, background, new EventThread());
         exports.addTo(commands);
-        canvas.onBackOut(exports::giveUp);
+        canvas.onBackOut(() -> exports.giveUp() || giveBack());
         NoteCommands notes = new NoteCommands(session, canvas, prompts);
         notes.addTo(commands);
         EditCommands edits = new EditCommands(session, canvas, prompts, notes::edit);
@@ -114,7 +114,7 @@ final class Workbench {
         finds.addTo(commands);
         // Pages have buttons of commands, and one that was open is made here.
         this.foldOut = new FoldOut(settings, pages());
-        this.room = new GivingWay(panel, margin, foldOut, conditions);
+        this.room = new GivingWay(panel, locker.rail(), margin, foldOut, conditions);
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, room, settings).addTo(commands);
         margin.onWanted(room::card);
         margin.onWorking(figure -> {
@@ -124,11 +124,13 @@ final class Workbench {
         });
         FOLDS.forEach((id, page) -> commands.toggle(id, () -> foldOut.shows(page), () -> fold(page)));
         Parts parts = new Parts(panel, canvas, canvas::hint, this::rest);
+        room.onChange(this::foldMarks);
         parts.add(margin.cardPlace(), margin::cardFocus, () -> Texts.of("editor.hint.part-card"), room::card);
         parts.add(margin.notes(), margin::notesFocus, () -> Texts.of("editor.hint.part-notes"), room::card);
         parts.add(foldOut.panel(), foldOut::focus, foldOut::hint, room::page);
-        parts.add(strip, conditions::focus, () -> Texts.of("editor.hint.part-conditions"), () -> {});
-        parts.add(locker.rail(), locker::focus, () -> Texts.of("editor.hint.part-locker"), () -> {});
+        parts.add(strip, conditions::focus, () -> Texts.of("editor.hint.part-conditions"), room::strip);
+        parts.add(locker.rail(), locker::focus, () -> Texts.of("editor.hint.part-locker"), room::locker);
+        commands.toggle(CommandId.WHOLE_PAGE, room::isWhole, this::wholePage);
         commands.add(CommandId.NEXT_PART, () -> parts.go(1));
         commands.add(CommandId.PREVIOUS_PART, () -> parts.go(-1));
         foldOut.onFold(() -> {
@@ -164,6 +166,26 @@ final class Workbench {
         }
     }
 
+    /** The page that is open gets all the room; with none open, the findings do. */
+    private void wholePage() {
+        if (!foldOut.open()) {
+            foldOut.open("findings");
+        }
+        room.whole();
+        if (room.isWhole() && canvas.byKeys()) {
+            SwingUtilities.invokeLater(() -> foldOut.focus().orElse(canvas).requestFocusInWindow());
+        }
+    }
+
+    /** Whether a page had all the room; it has not any longer. */
+    private boolean giveBack() {
+        boolean was = room.isWhole();
+        if (was) {
+            room.sheet();
+        }
+        return was;
+    }
+
     private void rest() {
         room.sheet();
         status.rest();
@@ -195,17 +217,22 @@ final class Workbench {
     /** Lets the marks in the menu agree with the window. */
     private void foldMarks() {
         FOLDS.forEach((id, page) -> commands.get(id).putValue(Action.SELECTED_KEY, foldOut.shows(page)));
+        commands.get(CommandId.WHOLE_PAGE).putValue(Action.SELECTED_KEY, room.isWhole());
+        commands.get(CommandId.ALONE).putValue(Action.SELECTED_KEY, room.isAlone());
         commands.get(CommandId.DARK).putValue(Action.SELECTED_KEY, Look.dark());
     }
 
     private void lay(Settings settings) {
         JPanel middle = Flat.panel(new BorderLayout(), Look::desk);
         middle.add(new SheetStrip(session, canvas, () -> foldOut.open("register")).panel(), BorderLayout.NORTH);
-        middle.add(canvas, BorderLayout.CENTER);
-        middle.add(room.foldPlace(), BorderLayout.SOUTH);
+        JPanel shared = Flat.panel(new BorderLayout(), Look::desk);
+        shared.add(canvas, BorderLayout.CENTER);
+        shared.add(room.foldPlace(), BorderLayout.SOUTH);
+        canvas.view().shares(shared);
+        middle.add(shared, BorderLayout.CENTER);
         canvas.onHint(status::hint);
         JPanel below = Flat.panel(new BorderLayout(), Look::strip);
-        below.add(locker.rail(), BorderLayout.WEST);
+        below.add(room.lockerPlace(), BorderLayout.WEST);
         below.add(middle, BorderLayout.CENTER);
         below.add(room.marginPlace(), BorderLayout.EAST);
         new Sides(below, locker, margin, settings);

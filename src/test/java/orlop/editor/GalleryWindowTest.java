@@ -120,4 +120,23 @@ class GalleryWindowTest {
         assertThat(said.lines().toList()).isEqualTo(List.of("scale 2.0"));
         assertThat(colours(ImageIO.read(picture.toFile()))).isGreaterThan(40);
     }
+
+    /** 1366 by 768 dots at 300 % are 455 by 256: this screen is scaled to be about as wide. Its scale is a whole number. */
+    @Test
+    void every_menu_box_and_page_lies_within_a_small_screen_and_its_buttons_can_be_pressed() throws Exception {
+        int dots = java.awt.Toolkit.getDefaultToolkit().getScreenSize().width;
+        Process p = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Dsun.java2d.uiScale=" + Math.round(dots / 455.0),
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        SmallScreen.class.getName())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(p.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+        assertThat(p.waitFor(150, TimeUnit.SECONDS)).isTrue();
+
+        assertThat(said.lines().toList()).hasSize(1).first().asString().startsWith("seen ");
+    }
 }

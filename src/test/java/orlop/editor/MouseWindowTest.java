@@ -8,35 +8,18 @@ import java.awt.geom.Point2D;
 import java.util.Set;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import orlop.desk.Same;
-import orlop.drawing.Drawing;
 import orlop.drawing.Kind;
 import orlop.layout.Rect;
 import orlop.testing.WindowTest;
 
 /** What the mouse does between the locker and the sheet, and with bars, in a real window. */
 @WindowTest
-@Timeout(120)
-class MouseWindowTest {
-    private final Drawing start = TestBoat.drawing();
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private OpenWindow on;
-
-    @BeforeEach
-    void open(Robot robot) {
-        on = new OpenWindow(robot, start, new Settings(null));
-    }
-
-    @AfterEach
-    void close() {
-        on.close();
+class MouseWindowTest extends InWindow {
+    MouseWindowTest() {
+        super(TestBoat.drawing());
     }
 
     private Rect bar() {
@@ -76,6 +59,17 @@ class MouseWindowTest {
         var at = on.drawing().components().require(id).place().at();
         assertThat(Math.hypot(at.xMm() - mm.getX(), at.yMm() - mm.getY())).isLessThan(2.5);
         on.until("the hand again", () -> on.canvas().tool() == on.canvas().hand());
+        on.untilFocused(on.canvas());
+    }
+
+    @Test
+    void a_drawer_that_is_opened_by_mouse_says_what_the_mouse_does_there_and_leaves_the_keys_with_the_sheet() {
+        on.frame().button("group.distribution").click();
+
+        assertThat(on.frame().label("status").text()).isEqualTo(Texts.of("editor.hint.drawer"));
+        on.frame().button("group.distribution").click();
+        on.untilFocused(on.canvas());
+        assertThat(on.frame().label("status").text()).isEqualTo(Texts.of("editor.hint.rest"));
     }
 
     @Test

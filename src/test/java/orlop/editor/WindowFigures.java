@@ -110,7 +110,7 @@ final class WindowFigures {
             Session session = session(d);
             SheetCanvas canvas = new SheetCanvas(session, new ShownScene(), new Pointing());
             canvas.setSize(1920, 1080);
-            canvas.fitDrawn();
+            canvas.view().fitDrawn();
             BufferedImage image = new BufferedImage(1920, 1080, BufferedImage.TYPE_INT_RGB);
             paint(canvas, image);
             Component c = d.components().require("E7_8");

@@ -1,0 +1,105 @@
+package orlop.editor;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import orlop.findings.Finding;
+
+/**
+ * Notes that keep their places while the mouse is among them. A cure takes its note away and may change those below; if
+ * they moved up, the next click would press the cure of another.
+ */
+final class StillNotes {
+    private static final String KEY = "orlop.part-of-notes";
+
+    private StillNotes() {}
+
+    /**
+     * One thing among the notes.
+     *
+     * @param key what it is, whatever it says
+     */
+    record Part(Object key, JComponent component) {}
+
+    /**
+     * What a finding is about, so that it is known again after an edit.
+     *
+     * @param nth place among those that are alike otherwise
+     */
+    record Key(String rule, String item, boolean atFrom, boolean accepted, int nth) {}
+
+    static Part part(Object key, JComponent c) {
+        c.putClientProperty(KEY, key);
+        return new Part(key, c);
+    }
+
+    /** @param before those that stand above */
+    static Part part(List<Part> before, NoteView v) {
+        Finding f = v.numbered().finding();
+        int nth = 0;
+        while (true) {
+            Key key = new Key(f.rule(), f.place().item(), f.place().atFrom(), f.accepted(), nth++);
+            if (before.stream().noneMatch(p -> p.key().equals(key))) {
+                return part(key, v);
+            }
+        }
+    }
+
+    /** What stands in a column now. */
+    static List<Part> parts(JPanel column) {
+        List<Part> all = new ArrayList<>();
+        for (Component c : column.getComponents()) {
+            if (c instanceof JComponent j && j.getClientProperty(KEY) != null) {
+                all.add(new Part(j.getClientProperty(KEY), j));
+            }
+        }
+        return all;
+    }
+
+    /**
+     * Puts what is to be shown where it stood before, at least as high as it was; what is gone leaves its place empty, and
+     * what is new comes at the end.
+     *
+     * @param before what stands there, laid out; empty if nothing needs to keep its place
+     */
+    static List<Part> arrange(List<Part> before, List<Part> now) {
+        Map<Object, Part> left = new LinkedHashMap<>();
+        now.forEach(p -> left.put(p.key(), p));
+        List<Part> all = new ArrayList<>();
+        for (Part old : before) {
+            Part same = left.remove(old.key());
+            Part here = same != null ? same : part(old.key(), gone(old.component()));
+            Column.atLeast(here.component(), old.component().getHeight());
+            all.add(here);
+        }
+        all.addAll(left.values());
+        return all;
+    }
+
+    /** The place of what is there no longer. */
+    private static final class Gone extends JPanel {
+        private static final long serialVersionUID = 1L;
+        private final String title;
+
+        Gone(String title) {
+            super(new BorderLayout());
+            this.title = title;
+            setOpaque(false);
+            setBorder(Flat.rim(6, 34, 0, 6));
+            String words = title.isEmpty() ? "" : Texts.of("editor.notes.gone", title);
+            add(new WrapText(words, Look::quiet, Look::font), BorderLayout.NORTH);
+        }
+    }
+
+    private static JComponent gone(JComponent c) {
+        return new Gone(
+                c instanceof NoteView v
+                        ? Texts.title(v.numbered().finding().title())
+                        : c instanceof Gone g ? g.title : "");
+    }
+}
