@@ -71,8 +71,7 @@ public record SessionState(
 
     /** With these selected. */
     SessionState withSelection(Set<String> chosen) {
-        return new SessionState(
-                drawing, preview, chosen, sheet, condition, review, file, dirty, undo, redo, notice);
+        return new SessionState(drawing, preview, chosen, sheet, condition, review, file, dirty, undo, redo, notice);
     }
 
     /** With another sheet or condition shown. */
@@ -83,26 +82,22 @@ public record SessionState(
 
     /** With this preview, or none. */
     SessionState withPreview(@Nullable Drawing shown) {
-        return new SessionState(
-                drawing, shown, selection, sheet, condition, review, file, dirty, undo, redo, notice);
+        return new SessionState(drawing, shown, selection, sheet, condition, review, file, dirty, undo, redo, notice);
     }
 
     /** With these results. */
     SessionState withReview(Review newest) {
-        return new SessionState(
-                drawing, preview, selection, sheet, condition, newest, file, dirty, undo, redo, notice);
+        return new SessionState(drawing, preview, selection, sheet, condition, newest, file, dirty, undo, redo, notice);
     }
 
     /** With this said, or nothing. */
     SessionState withNotice(@Nullable Message said) {
-        return new SessionState(
-                drawing, preview, selection, sheet, condition, review, file, dirty, undo, redo, said);
+        return new SessionState(drawing, preview, selection, sheet, condition, review, file, dirty, undo, redo, said);
     }
 
     /** Kept there, without a preview. */
     SessionState withFile(@Nullable Path kept, boolean differs) {
-        return new SessionState(
-                drawing, null, selection, sheet, condition, review, kept, differs, undo, redo, notice);
+        return new SessionState(drawing, null, selection, sheet, condition, review, kept, differs, undo, redo, notice);
     }
 
     /** The one thing that is selected, if it is one. */

@@ -87,8 +87,8 @@ public final class LineSpots {
             }
             if (name != null) {
                 Rect beside = name.grown(4, 0);
-                spots.replaceAll(s ->
-                        s.rect().overlaps(beside) ? new Spot(s.rect(), s.side(), s.cost() + BESIDE_NAME) : s);
+                spots.replaceAll(
+                        s -> s.rect().overlaps(beside) ? new Spot(s.rect(), s.side(), s.cost() + BESIDE_NAME) : s);
             }
             return spots;
         }

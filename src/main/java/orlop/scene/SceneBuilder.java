@@ -19,10 +19,7 @@ import orlop.symbols.SymbolLibrary;
  */
 public final class SceneBuilder {
     /** How a sheet was laid out. */
-    private record Laid(
-            boolean margined,
-            SheetComposer.Kept composed,
-            Map<Role, Map<String, ItemMaker.Kept>> items) {}
+    private record Laid(boolean margined, SheetComposer.Kept composed, Map<Role, Map<String, ItemMaker.Kept>> items) {}
 
     private final SymbolLibrary library;
     private final Placing placing;

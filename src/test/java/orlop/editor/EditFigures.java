@@ -44,6 +44,7 @@ import orlop.study.StudyOptions;
 final class EditFigures {
     /** After so many edits the program has been translated as far as a short session translates it. */
     static final int WARM_UP = 240;
+
     private static final long REST_MS = 25;
     private static final LoadState OFF = new LoadState(false, 1, 1, Extras.NONE);
 

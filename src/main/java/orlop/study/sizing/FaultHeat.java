@@ -77,8 +77,8 @@ public final class FaultHeat {
         CableModel w = plan.cables().get(cable);
         boolean dc = w.system().nature().isDc();
         double breakingA = device.breakingA() == null ? 0 : device.breakingA();
-        Optional<Sourced> energy = energies
-                .computeIfAbsent(new Type(device.family().get(), ratingA), t -> FaultEnergy.of(t.family, t.inA))
+        Optional<Sourced> energy = energies.computeIfAbsent(
+                        new Type(device.family().get(), ratingA), t -> FaultEnergy.of(t.family, t.inA))
                 .greatestA2s(least >= 0 && least < most ? least : most, most, dc, breakingA);
         String id = device.component().id();
         Double stated = stated(device, most, breakingA);
