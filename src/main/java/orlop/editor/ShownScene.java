@@ -137,12 +137,16 @@ final class ShownScene {
                 : null;
     }
 
-    /** Makes the scene that was wanted with these figures. Any thread. */
+    /**
+     * Makes the scene that was wanted with these figures. Any thread.
+     *
+     * @return the scene; empty if another drawing is wanted, or none
+     */
     @SuppressWarnings("ReferenceEquality") // an edit makes another drawing
-    void ahead(Review review) {
+    Optional<Scene> ahead(Review review) {
         Wanted w = wanted;
         if (w == null || w.drawing != review.drawing()) {
-            return;
+            return Optional.empty();
         }
         long start = System.nanoTime();
         try {
@@ -151,8 +155,10 @@ final class ShownScene {
                     .withAnnotations(w.annotations);
             Scene scene = w.builder.build(request);
             ahead = new Made(w.drawing, review, request, scene, (System.nanoTime() - start) / 1e6);
+            return Optional.of(scene);
         } catch (RuntimeException e) {
             ahead = null; // it happens again where it is told
+            return Optional.empty();
         }
     }
 
