@@ -71,12 +71,14 @@ final class Governing {
         return merged;
     }
 
+    /** The very one that is less: no new number is made. */
     private static @Nullable Double least(@Nullable Double a, @Nullable Double b) {
-        return a == null ? b : b == null ? a : (Double) Math.min(a, b);
+        return a == null ? b : b == null || Double.compare(a, b) <= 0 ? a : b;
     }
 
+    /** The very one that is more. */
     private static @Nullable Double most(@Nullable Double a, @Nullable Double b) {
-        return a == null ? b : b == null ? a : (Double) Math.max(a, b);
+        return a == null ? b : b == null || Double.compare(a, b) >= 0 ? a : b;
     }
 
     /** The angle that belongs to the lower of two voltages, of equal ones the smaller angle. */

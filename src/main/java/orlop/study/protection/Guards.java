@@ -19,6 +19,7 @@ final class Guards {
     private final Grid grid;
     private final Surroundings around;
     private final List<List<Near>> of = new ArrayList<>();
+    private final List<List<String>> tags = new ArrayList<>();
     private final Zones zones;
 
     Guards(Grid grid, Surroundings around, List<Entrance> entrances) {
@@ -44,6 +45,9 @@ final class Guards {
                 enter(e, grid.connection(e).a(), device);
                 enter(e, grid.connection(e).b(), device);
             }
+        }
+        for (List<Near> guards : of) {
+            tags.add(guards.stream().map(Near::tag).toList());
         }
     }
 
@@ -107,6 +111,6 @@ final class Guards {
 
     /** Tags of the devices that guard a cable, nearest first. */
     List<String> of(int cable) {
-        return of.get(cable).stream().map(Near::tag).toList();
+        return tags.get(cable);
     }
 }
