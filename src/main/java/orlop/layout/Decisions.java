@@ -151,7 +151,9 @@ final class Decisions {
 
     private Map<String, Decision> stage(int n) {
         while (stages.size() <= n) {
-            stages.add(new HashMap<>());
+            boolean known = before != null && stages.size() < before.stages.size();
+            int expected = known ? before.stages.get(stages.size()).size() : 8;
+            stages.add(new HashMap<>(2 * expected));
         }
         return stages.get(n);
     }
@@ -166,7 +168,8 @@ final class Decisions {
     @Nullable
     Decision kept(int stage, String id) {
         Decision d = others.contains(id) ? null : old(stage, id);
-        if (d == null || changes.touch(d.seen) || !Collections.disjoint(d.asked, others)) {
+        boolean asks = d != null && !d.asked.isEmpty() && !Collections.disjoint(d.asked, others);
+        if (d == null || asks || changes.touch(d.seen)) {
             return null;
         }
         stage(stage).put(id, d);
