@@ -74,7 +74,8 @@ final class SheetCommands {
         Drawing d = drawing();
         String id = SheetEdits.freeId(d);
         Sheet model = state().shownSheet().orElse(Sheet.of(id, ""));
-        Sheet fresh = RecordParts.with(Sheet.of(id, Texts.of("editor.new.sheet")), "size", model.size());
+        Sheet fresh = RecordParts.with(
+                Sheet.of(id, Texts.of("editor.new.next-sheet", d.sheets().size() + 1)), "size", model.size());
         fresh = RecordParts.with(fresh, "number", SheetEdits.nextNumber(d, id));
         if (session.apply(SheetEdits.add(fresh)).isEmpty()) {
             session.showSheet(id);

@@ -102,6 +102,10 @@ class SheetsTest {
         on.run(CommandId.NEW_SHEET);
         assertThat(shown()).isEqualTo("5");
         assertThat(drawing().sheets().require("5").number()).isEqualTo("005");
+        assertThat(drawing().sheets().require("5").title()).isEqualTo("Sheet 5");
+        assertThat(table().getSelectedColumn())
+                .as("what is typed then is its title")
+                .isEqualTo(1);
         on.run(CommandId.SHEET_EARLIER);
         assertThat(register()).containsExactly("1", "2", "3", "5", "4");
 
