@@ -43,7 +43,7 @@ import orlop.scene.Scene;
 final class FindingsTable implements SessionListener {
     private static final String[] COLUMNS = {"number", "kind", "sheet", "place", "what", "state"};
     private static final int SHORT = 4;
-    private static final int[] WIDTHS = {36, 64, 44, 80, 560, 90};
+    private static final int[] WIDTHS = {36, 88, 48, 80, 560, 90};
 
     /**
      * One line of the table.

@@ -142,4 +142,14 @@ class FoldOutTest extends OnBench {
         int what = table.getColumnModel().getColumn(4).getWidth();
         assertThat(what).isGreaterThan(table.getWidth() / 2);
     }
+
+    @Test
+    void the_kind_of_a_finding_is_not_cut_in_a_small_window() throws Exception {
+        on.run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(on::paint);
+        JTable table = (JTable) on.named("findings").orElseThrow();
+
+        int needed = table.prepareRenderer(table.getCellRenderer(0, 1), 0, 1).getPreferredSize().width;
+        assertThat(table.getColumnModel().getColumn(1).getWidth()).isGreaterThanOrEqualTo(needed);
+    }
 }
