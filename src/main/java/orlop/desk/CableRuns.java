@@ -60,7 +60,7 @@ public final class CableRuns {
         List<Edit> steps = new ArrayList<>();
         boolean farEnd = adaptable(d, to);
         Component follows = d.components().require(farEnd ? to.component() : from.component());
-        steps.add(Edits.change(follows.withSystems(List.of(system(d, farEnd ? from : to)))));
+        steps.add(Edits.change(PolesFit.fitted(d, follows.withSystems(List.of(system(d, farEnd ? from : to))))));
         steps.add(run);
         return Edits.all(run.label(), steps);
     }

@@ -52,7 +52,7 @@ public final class Insertions {
             Place place = places.near(route, spot.segment(), new Point(spot.xMm(), spot.yMm()));
             TerminalRef from = w.from();
             String system = d.components().require(from.component()).systemOf(from.terminal());
-            Component device = PolesFit.fresh(d, Component.of(Tags.next(d, kind), kind, place, List.of(system)));
+            Component device = PolesFit.fitted(d, Component.of(Tags.next(d, kind), kind, place, List.of(system)));
             double share = Math.max(LEAST_SHARE, Math.min(1 - LEAST_SHARE, spot.share()));
             Edit insert = Edits.insert(w.id(), device, share);
             Edit lengths = roundLengths(w, Tags.nextCable(d), share);

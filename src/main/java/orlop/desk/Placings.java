@@ -25,7 +25,7 @@ public final class Placings {
      * @throws IllegalStateException if the drawing has no system
      */
     public static Component fresh(Drawing d, Kind kind, Place place, String preferred) {
-        return PolesFit.fresh(d, Component.of(Tags.next(d, kind), kind, place, systems(d, kind, preferred)));
+        return PolesFit.fitted(d, Component.of(Tags.next(d, kind), kind, place, systems(d, kind, preferred)));
     }
 
     /** The systems that a component of this kind most likely belongs to: one, or in and out. */

@@ -36,7 +36,11 @@ final class PolesFit {
         return s == null ? null : s.nature();
     }
 
-    /** This component, standing in poles that its system has: as many of them as before. */
+    /**
+     * This component, standing in poles that its system has: as many of them as before. What changes over between sources
+     * of alternating current opens their neutrals as well, so that each keeps its own tie to earth: common practice, no
+     * source.
+     */
     static Component fitted(Drawing d, Component c) {
         Record p = (Record) c.particulars();
         List<Poles> fit = of(nature(d, c));
@@ -47,25 +51,14 @@ final class PolesFit {
         if (!stands || fit.contains(now)) {
             return c;
         }
-        return c.withParticulars((Particulars) RecordParts.with(p, POLES, alike(now, fit)));
-    }
-
-    /**
-     * A component that has just been made, in its poles. What changes over between sources of alternating current opens
-     * their neutrals as well, so that each keeps its own tie to earth: common practice, no source.
-     */
-    static Component fresh(Drawing d, Component c) {
-        List<Poles> fit = of(nature(d, c));
-        boolean neutral = c.kind() == Kind.CHANGEOVER_SWITCH && !fit.contains(Poles.BOTH);
-        return neutral && fit.size() < Poles.values().length
-                ? c.withParticulars((Particulars) RecordParts.with((Record) c.particulars(), POLES, whole(fit)))
-                : fitted(d, c);
+        return c.withParticulars((Particulars) RecordParts.with(p, POLES, alike(now, fit, c.kind())));
     }
 
     /** One live pole for one, and with the return where it was with it. */
-    private static Poles alike(@Nullable Poles was, List<Poles> fit) {
+    private static Poles alike(@Nullable Poles was, List<Poles> fit, Kind kind) {
         boolean all = was == Poles.BOTH || was == Poles.L_N || was == Poles.L3_N;
-        return all ? whole(fit) : fit.get(0);
+        boolean neutrals = kind == Kind.CHANGEOVER_SWITCH && !fit.contains(Poles.POSITIVE);
+        return all || neutrals ? whole(fit) : fit.get(0);
     }
 
     /** All conductors but the protective one. */

@@ -63,8 +63,8 @@ final class CableGesture implements Gesture {
         return l;
     }
 
-    private static String name(TerminalSpot t) {
-        return t.terminal().toString();
+    private String name(TerminalSpot t) {
+        return NaturalEnds.name(session.state().drawing(), t.terminal());
     }
 
     /** Why it can't end there. */

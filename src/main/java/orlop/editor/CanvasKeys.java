@@ -6,6 +6,7 @@ import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -16,9 +17,13 @@ import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.Arranging;
 import orlop.desk.Insertions;
 import orlop.desk.Session;
+import orlop.drawing.Cable;
+import orlop.drawing.Drawing;
 import orlop.drawing.Group;
+import orlop.drawing.Kind;
 import orlop.drawing.Point;
 import orlop.layout.Rect;
 import orlop.scene.Role;
@@ -36,6 +41,14 @@ final class CanvasKeys {
 
     private static final Set<Role> TAKES_ROOM =
             Set.of(Role.COMPONENT, Role.BAR, Role.LABEL, Role.NOTE, Role.LEGEND, Role.TITLE_BLOCK, Role.CAUTION);
+
+    /** What feeds what, the last first. */
+    private static final List<Group> FEEDS = List.of(Group.LOADS, Group.CONVERSION, Group.DISTRIBUTION, Group.SOURCES);
+
+    private static final double NEAR_SHARE = 0.05;
+
+    /** What stands at the foot of a sheet. */
+    private static final Set<Role> FOOT = Set.of(Role.LEGEND, Role.TITLE_BLOCK, Role.CAUTION);
 
     /** So much on each side a new component is to have for itself. */
     private static final double ROOM_MM = 9;
@@ -176,22 +189,45 @@ final class CanvasKeys {
         return tool instanceof PlaceTool p ? p.barMm() : 0;
     }
 
-    private static Optional<Point> beside(Scene s, String id, Tool tool) {
+    private Optional<Point> beside(Scene s, String id, Tool tool) {
         Route r = s.routes().get(id);
         if (r != null && tool instanceof PlaceTool p && Insertions.inline(p.kind())) {
-            return Optional.of(r.at(0.5));
+            return Optional.of(r.at(share(id, p.kind())));
         }
         Optional<Rect> bar = s.item(Role.BAR, id).map(SceneItem::bounds).filter(b -> b.width() > b.height());
         if (bar.isPresent()) { // what feeds a bar stands above it, what it feeds below
             boolean feeds = tool instanceof PlaceTool p && p.kind().group() == Group.SOURCES;
             double y = bar.get().centreY() + (feeds ? -BELOW_MM : BELOW_MM);
-            return Optional.of(free(s, bar.get().minX() + BELOW_MM / 4, y, barMm(tool)));
+            return Optional.of(free(s, bar.get().minX() + BELOW_MM / 4, Math.min(y, footMm(s)), barMm(tool)));
         }
         return s.items().stream()
                 .filter(i -> i.subject().equals(id) && ITEMS.contains(i.role()))
                 .findFirst()
                 .map(SceneItem::bounds)
                 .map(b -> free(s, b.centreX() + BESIDE_MM + barMm(tool) / 2, b.centreY(), barMm(tool)));
+    }
+
+    /** A protective device belongs where its cable is fed, anything else in the middle. */
+    private double share(String cable, Kind kind) {
+        Drawing d = session.state().drawing();
+        Cable w = d.cables().get(cable);
+        if (w == null || kind.group() != Group.PROTECTION) {
+            return 0.5;
+        }
+        int from = FEEDS.indexOf(
+                d.components().require(w.from().component()).kind().group());
+        int to = FEEDS.indexOf(d.components().require(w.to().component()).kind().group());
+        return from == to ? 0.5 : from > to ? NEAR_SHARE : 1 - NEAR_SHARE;
+    }
+
+    /** So far down a new component is offered: the legend grows with what is drawn, and keeps the foot for itself. */
+    private static double footMm(Scene s) {
+        double top = s.items().stream()
+                .filter(i -> FOOT.contains(i.role()))
+                .mapToDouble(i -> i.bounds().minY())
+                .min()
+                .orElse(s.drawable().maxY());
+        return Arranging.onGrid(top - 2 * ROOM_MM);
     }
 
     /**

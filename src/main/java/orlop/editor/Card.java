@@ -174,6 +174,12 @@ final class Card {
         what.setText(what(s));
         condition.setText(inCondition(s));
         what.setToolTipText(what.getText());
+        KeptFocus.through(results, () -> fillResults(s), this::first);
+        panel.revalidate();
+        panel.repaint();
+    }
+
+    private void fillResults(SessionState s) {
         results.removeAll();
         List<ResultRows.Row> shown = ResultRows.of(s, item);
         if (!shown.isEmpty()) {
@@ -182,8 +188,6 @@ final class Card {
         for (ResultRows.Row r : shown) {
             results.add(result(r, !s.fresh()));
         }
-        panel.revalidate();
-        panel.repaint();
     }
 
     private String what(SessionState s) {

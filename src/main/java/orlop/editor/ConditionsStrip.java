@@ -73,7 +73,7 @@ final class ConditionsStrip implements SessionListener {
     @Override
     public void changed(SessionState before, SessionState after) {
         if (!Same.object(before.drawing().conditions(), after.drawing().conditions())) {
-            rebuild(after);
+            KeptFocus.through(row, () -> rebuild(after), () -> Optional.ofNullable(cards.get(after.condition())));
         } else if (blink.waits()) {
             return; // they are those of the drawing as it stands
         } else if (!Same.object(before.review(), after.review())

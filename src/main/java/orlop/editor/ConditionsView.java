@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.EventObject;
 import java.util.List;
 import java.util.Locale;
 import javax.swing.ButtonGroup;
@@ -12,6 +13,7 @@ import javax.swing.JTable;
 import javax.swing.JToggleButton;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.ConditionEdits;
 import orlop.desk.ConditionTable.Figure;
 import orlop.desk.Same;
@@ -45,6 +47,13 @@ final class ConditionsView implements SessionListener {
             public void changeSelection(int row, int column, boolean toggle, boolean extend) {
                 int shown = arriving ? model.column(session.state().condition()) : column;
                 super.changeSelection(noHead(row), Math.max(1, shown), toggle, extend);
+            }
+
+            /** A double click turns over what is on or off, and doesn't begin to change its text. */
+            @Override
+            public boolean editCellAt(int row, int column, @Nullable EventObject event) {
+                boolean clicked = event instanceof MouseEvent && !model.isLoad(row);
+                return !clicked && super.editCellAt(row, column, event);
             }
 
             /** That the keys come to the table shows no other condition. */

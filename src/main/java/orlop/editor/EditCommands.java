@@ -59,8 +59,8 @@ final class EditCommands {
         c.add(CommandId.BACK_OUT, canvas::backOut);
         c.add(CommandId.TURN, this::turn, this::anyComponent);
         c.add(CommandId.MIRROR, this::mirror, this::anyComponent);
-        c.add(CommandId.JOIN, () -> join(false), () -> ends().isPresent());
-        c.add(CommandId.LINK, () -> join(true), () -> ends().isPresent());
+        c.add(CommandId.JOIN, () -> join(false), this::two);
+        c.add(CommandId.LINK, () -> join(true), this::two);
         c.add(CommandId.RUN, this::run, () -> !state().drawing().components().isEmpty());
         c.add(CommandId.SWITCH, this::turnSwitches, this::anySwitch);
         c.add(
@@ -221,13 +221,23 @@ final class EditCommands {
         }
     }
 
-    /** The free ends of exactly two selected components, in the order in which they were selected. */
+    private boolean two() {
+        return components().size() == 2;
+    }
+
+    /** The ends of a cable between exactly two selected components, in the order in which they were selected. */
     private Optional<List<TerminalRef>> ends() {
         List<Component> two = components();
-        if (two.size() != 2) {
+        if (!two()) {
             return Optional.empty();
         }
-        return Optional.of(List.of(freeEnd(two.get(0)), freeEnd(two.get(1))));
+        return Optional.of(canvas.scene()
+                .flatMap(s -> new NaturalEnds(state().drawing())
+                        .best(
+                                NaturalEnds.spots(s, two.get(0).id()),
+                                NaturalEnds.spots(s, two.get(1).id())))
+                .map(p -> List.of(p.from().terminal(), p.to().terminal()))
+                .orElseGet(() -> List.of(freeEnd(two.get(0)), freeEnd(two.get(1)))));
     }
 
     private TerminalRef freeEnd(Component c) {

@@ -42,7 +42,7 @@ import orlop.scene.Scene;
 /** The findings of all sheets as a table that can be sorted and searched; the accepted ones too. */
 final class FindingsTable implements SessionListener {
     private static final String[] COLUMNS = {"number", "kind", "sheet", "place", "what", "state"};
-    private static final int[] WIDTHS = {36, 64, 44, 90, 480, 150};
+    private static final int[] WIDTHS = {36, 64, 44, 80, 560, 90};
 
     /**
      * One line of the table.

@@ -235,7 +235,9 @@ final class HandTool implements Tool {
 
     private String hint(Optional<TerminalSpot> terminal, Optional<String> id) {
         if (terminal.isPresent()) {
-            return Texts.of("editor.hint.terminal", terminal.get().terminal().toString());
+            return Texts.of(
+                    "editor.hint.terminal",
+                    NaturalEnds.name(session.state().drawing(), terminal.get().terminal()));
         }
         if (id.isEmpty()) {
             return Texts.of("editor.hint.rest");

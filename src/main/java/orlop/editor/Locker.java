@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.FlowLayout;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
@@ -11,6 +12,8 @@ import java.awt.KeyEventDispatcher;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +43,9 @@ final class Locker {
     private final Map<Group, GroupButton> buttons = new EnumMap<>(Group.class);
     private @Nullable JPopupMenu drawer;
     private @Nullable Group open;
+    private @Nullable Group shut;
+    private long shutWhen = -1;
+    private boolean shutsAgain;
     private @Nullable DrawerKeys drawerKeys;
 
     Locker(SheetCanvas canvas) {
@@ -52,6 +58,20 @@ final class Locker {
             GroupButton b = new GroupButton(g);
             b.addActionListener(e -> toggle(g));
             b.addKeyListener(letters);
+            b.setRequestFocusEnabled(false);
+            b.addMouseListener(new MouseAdapter() {
+                @Override
+                public void mousePressed(MouseEvent e) {
+                    shutsAgain = e.getWhen() == shutWhen && g == shut;
+                    canvas.byKeys(false);
+                    canvas.requestFocusInWindow();
+                }
+
+                @Override
+                public void mouseReleased(MouseEvent e) {
+                    shutsAgain = false; // the click has been taken by now
+                }
+            });
             buttons.put(g, b);
             rail.add(b);
             rail.add(gap());
@@ -65,7 +85,7 @@ final class Locker {
         return new Box.Filler(new Dimension(0, 0), new Dimension(0, Look.px(4)), new Dimension(0, Look.px(4)));
     }
 
-    /** A click on a group leaves the keys with its button: the letters must work there as they do on the sheet. */
+    /** Who has gone to a group by Tab has the keys there: the letters must work as they do on the sheet. */
     private final class Letters extends KeyAdapter {
         @Override
         public void keyTyped(KeyEvent e) {
@@ -99,17 +119,22 @@ final class Locker {
     void take(Kind kind) {
         close();
         canvas.use(new PlaceTool(canvas, kind));
+        keysToSheet();
+    }
+
+    /**
+     * The sheet has the keys. A drawer that closes gives them back to whatever had them before, a moment later; and it can
+     * hang in a window of its own, out of which only requestFocus leads.
+     */
+    void keysToSheet() {
         canvas.requestFocusInWindow();
-        // A drawer that closes gives the focus back to whatever had it before, a moment later; and it can hang in a
-        // window
-        // of its own, out of which only requestFocus leads.
         SwingUtilities.invokeLater(canvas::requestFocus);
     }
 
     private void toggle(Group g) {
         if (open == g) {
             close();
-        } else {
+        } else if (!shutsAgain) { // a press anywhere shuts an open drawer, also the press on its own group
             open(g);
         }
     }
@@ -137,6 +162,9 @@ final class Locker {
         }
         if (menu.isShowing()) {
             keysGoTo(keys);
+            if (!canvas.byKeys()) {
+                canvas.hint(Texts.of("editor.hint.drawer"));
+            }
         }
     }
 
@@ -263,9 +291,14 @@ final class Locker {
 
     private void shut(JPopupMenu menu) {
         if (drawer == menu) {
+            shut = open;
+            shutWhen = EventQueue.getCurrentEvent() instanceof MouseEvent m ? m.getWhen() : -1;
             drawer = null;
             open = null;
             keysGoTo(null);
+            if (canvas.tool() == canvas.hand() && !canvas.busy()) {
+                canvas.hint("");
+            }
             buttons.values().forEach(b -> b.setSelected(false));
         }
     }

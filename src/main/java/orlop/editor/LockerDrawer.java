@@ -156,6 +156,7 @@ final class LockerDrawer {
                     canvas.hint("");
                 }
                 locker.close();
+                locker.keysToSheet();
             }
         }
 

@@ -7,7 +7,6 @@ import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Insets;
 import java.awt.Rectangle;
-import java.awt.Window;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.Set;
@@ -227,13 +226,13 @@ final class Margin implements SessionListener {
     }
 
     private void showCard(SessionState s) {
-        Window window = SwingUtilities.getWindowAncestor(panel);
-        Component owner = window == null ? null : window.getMostRecentFocusOwner();
-        boolean typing = owner != null && SwingUtilities.isDescendingFrom(owner, cardPlace);
+        boolean same = card != null && s.soleSelection().equals(Optional.of(card.item()));
+        boolean several = group != null && s.selection().size() > 1;
+        KeptFocus.through(cardPlace, () -> fillCard(s), () -> same || several ? cardFocus() : Optional.of(canvas));
+    }
+
+    private void fillCard(SessionState s) {
         cardPlace.removeAll();
-        if (typing) { // the keys go back to the sheet, not to what comes next in the window
-            canvas.requestFocusInWindow();
-        }
         card = null;
         group = null;
         Optional<String> id = s.soleSelection();

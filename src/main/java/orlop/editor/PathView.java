@@ -88,7 +88,10 @@ final class PathView extends JPanel implements SessionListener {
         return -1;
     }
 
-    private static String words(PathProfile.Station s) {
+    static String words(PathProfile.Station s) {
+        if (volts(s.fromV()).equals(volts(s.toV()))) { // a bar, a load: nothing is lost within it
+            return Texts.of("editor.path.station-flat", s.item(), volts(s.toV()), metres(s.toM()));
+        }
         return Texts.of("editor.path.station", s.item(), volts(s.fromV()), volts(s.toV()), metres(s.toM()));
     }
 

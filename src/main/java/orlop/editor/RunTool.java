@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import orlop.desk.CableRuns;
-import orlop.drawing.Drawing;
 import orlop.drawing.Message;
 import orlop.layout.Rect;
 import orlop.scene.Scene;
@@ -33,12 +31,12 @@ final class RunTool implements Tool {
         this.canvas = canvas;
         this.of = of;
         List<TerminalSpot> begins = begins();
+        NaturalEnds ends = new NaturalEnds(canvas.session().state().drawing());
         List<TerminalSpot> free = begins.stream().filter(t -> !t.connected()).toList();
-        if (!of.isEmpty() && (begins.size() == 1 || free.size() == 1)) {
-            begin(free.isEmpty() ? begins.get(0) : free.get(0));
-        } else if (!begins.isEmpty()) {
-            mark(free.isEmpty() ? begins.get(0) : free.get(0));
-        }
+        Optional<TerminalSpot> first =
+                free.stream().filter(t -> !ends.second(t.terminal())).findFirst();
+        boolean plain = begins.size() == 1 || (free.size() == 1 && first.isPresent());
+        first.or(() -> begins.stream().findFirst()).ifPresent(plain && !of.isEmpty() ? this::begin : this::mark);
     }
 
     /** The terminals at which a cable of this component, or of any, may begin or end; a bar counts once. */
@@ -107,8 +105,8 @@ final class RunTool implements Tool {
         return Math.hypot(a.xMm() - b.xMm(), a.yMm() - b.yMm());
     }
 
-    private static String name(TerminalSpot t) {
-        return t.terminal().toString();
+    private String name(TerminalSpot t) {
+        return NaturalEnds.name(canvas.session().state().drawing(), t.terminal());
     }
 
     private void mark(TerminalSpot t) {
@@ -190,8 +188,8 @@ final class RunTool implements Tool {
     }
 
     /**
-     * Begins at the terminal from which it is the shortest way, unless one has been chosen; where none can go there, at
-     * the marked one, so that it is said why.
+     * Begins at the terminal from which a cable would naturally go there, or at the one that has been chosen; where none
+     * can go there, at the marked one, so that it is said why.
      *
      * @return where it is to end
      */
@@ -200,31 +198,36 @@ final class RunTool implements Tool {
         if (marked == null) {
             return Optional.empty();
         }
-        Drawing d = canvas.session().state().drawing();
-        String to = end.terminal().component();
-        List<TerminalSpot> there =
-                ends.stream().filter(t -> t.terminal().component().equals(to)).toList();
-        begin(begins().stream()
-                .filter(t -> !chosen && !t.connected())
-                .filter(t -> there.stream()
-                        .anyMatch(e ->
-                                CableRuns.refusal(d, t.terminal(), e.terminal()).isEmpty()))
-                .min(Comparator.comparingDouble(t ->
-                        there.stream().mapToDouble(e -> distance(t, e)).min().orElse(0)))
+        begin(natural(chosen ? List.of(marked) : begins(), of(ends, end))
+                .map(NaturalEnds.Pair::from)
                 .orElse(marked));
         return tagged(offered(), wanted);
     }
 
+    private static List<TerminalSpot> of(List<TerminalSpot> spots, TerminalSpot one) {
+        String component = one.terminal().component();
+        return spots.stream()
+                .filter(t -> t.terminal().component().equals(component))
+                .toList();
+    }
+
+    private Optional<NaturalEnds.Pair> natural(List<TerminalSpot> froms, List<TerminalSpot> tos) {
+        return new NaturalEnds(canvas.session().state().drawing()).best(froms, tos);
+    }
+
+    /** The component whose tag begins so; of its terminals the one at which a cable from here would naturally end. */
     private Optional<TerminalSpot> tagged(List<TerminalSpot> among, String start) {
         TerminalSpot begun = from;
         Comparator<TerminalSpot> whole =
                 Comparator.comparing(t -> !t.terminal().component().equalsIgnoreCase(start));
-        return among.stream()
+        Optional<TerminalSpot> found = among.stream()
                 .filter(t -> t.terminal().component().toUpperCase(Locale.ROOT).startsWith(start))
-                .min(whole.thenComparing(t -> !takes(t))
-                        .thenComparing(t -> t.terminal().component())
-                        .thenComparing(TerminalSpot::connected)
-                        .thenComparingDouble(t -> begun == null ? 0 : distance(begun, t)));
+                .min(whole.thenComparing(t -> !takes(t)).thenComparing(TerminalSpot::connected));
+        return begun == null
+                ? found
+                : found.flatMap(t -> natural(List.of(begun), of(among, t))
+                        .map(NaturalEnds.Pair::to)
+                        .or(() -> found));
     }
 
     /**

@@ -32,6 +32,7 @@ final class SheetStrip implements SessionListener {
     private final SheetCanvas canvas;
     private final Runnable onRegister;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
+    private final JPanel left = Flat.clear(new BorderLayout());
     private final JLabel number = Flat.bold("", Look::text);
     private final JLabel title = Flat.label("", Look::text, false);
     private final JButton register = Ring.button("");
@@ -42,7 +43,6 @@ final class SheetStrip implements SessionListener {
         this.onRegister = onRegister;
         this.session = session;
         this.canvas = canvas;
-        JPanel left = Flat.clear(new BorderLayout());
         left.setLayout(new BoxLayout(left, BoxLayout.X_AXIS));
         left.add(number);
         left.add(Box.createHorizontalStrut(Look.px(8)));
@@ -110,6 +110,7 @@ final class SheetStrip implements SessionListener {
         int least = narrow ? register.getPreferredSize().width : Look.px(60);
         register.setMinimumSize(new Dimension(least, 0)); // cut after the title
         register.getAccessibleContext().setAccessibleName(Texts.of("editor.access.register"));
+        left.revalidate(); // by itself: the row forgets its old widths even where it wasn't laid out since
     }
 
     static String number(Drawing d, Sheet sheet) {

@@ -104,6 +104,8 @@ final class SwingPrompts implements Prompts {
     private Object shown(JOptionPane box, String title) {
         AnswerKeys.give(box);
         JDialog dialog = box.createDialog(owner, title);
+        box.selectInitialValue(); // before it is shown, or the button takes the keys from the field in which a
+        // form begins
         dialog.setVisible(true);
         dialog.dispose();
         Object answer = box.getValue();

@@ -36,10 +36,12 @@ final class Texts {
         return spoken.text(message);
     }
 
-    /** The text with a capital at its start, for titles. */
+    /** The text with a capital at its start, for titles; the name of a file is left as it is. */
     static String title(Message message) {
         String s = of(message);
-        return s.isEmpty() ? s : s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
+        boolean file = message.arguments().stream()
+                .anyMatch(a -> a instanceof String name && name.indexOf('.') >= 0 && s.startsWith(name));
+        return s.isEmpty() || file ? s : s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
     }
 
     /** Text that may hold anything, made safe to stand in the HTML of a label. */

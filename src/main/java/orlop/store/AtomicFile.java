@@ -5,8 +5,11 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileStore;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -47,9 +50,18 @@ final class AtomicFile {
             Files.move(temp, target, StandardCopyOption.ATOMIC_MOVE);
         }
 
-        /** The room that is left on the disk of a folder, asked only after a step has failed. */
+        /**
+         * The room that is left on the disk of a folder, asked only after a step has failed. Where nothing is kept, as in
+         * {@code /proc}, no room is counted at all, and so it can't be used up.
+         */
         default long freeBytes(Path folder) throws IOException {
-            return Files.getFileStore(folder).getUsableSpace();
+            FileStore disk = Files.getFileStore(folder);
+            return disk.getTotalSpace() == 0 ? Long.MAX_VALUE : disk.getUsableSpace();
+        }
+
+        /** Whether the disk of a folder can only be read. */
+        default boolean readOnly(Path folder) throws IOException {
+            return Files.getFileStore(folder).isReadOnly();
         }
     }
 
@@ -70,6 +82,9 @@ final class AtomicFile {
             if (folder == null || !Files.isDirectory(folder)) {
                 throw FileProblem.whole(name, "store.no-folder");
             }
+            if (steps.readOnly(folder)) {
+                throw FileProblem.whole(name, "store.read-only-disk");
+            }
             if (Files.exists(target) && !Files.isWritable(target)) {
                 throw FileProblem.whole(name, "store.read-only");
             }
@@ -78,10 +93,24 @@ final class AtomicFile {
         } catch (AccessDeniedException e) {
             throw FileProblem.whole(name, "store.read-only-folder");
         } catch (IOException e) {
-            throw full(file, bytes.length, steps)
-                    ? FileProblem.whole(name, "store.disk-full")
-                    : FileProblem.whole(name, "store.save-failed");
+            throw failed(file, bytes.length, steps, e);
         }
+    }
+
+    private static FileProblem failed(Path file, long bytes, Steps steps, IOException e) {
+        String name = file.toString();
+        if (full(file, bytes, steps)) {
+            return FileProblem.whole(name, "store.disk-full");
+        }
+        return e instanceof NoSuchFileException // the folder is there, and yet no file can be made in it
+                ? FileProblem.whole(name, "store.no-files-here")
+                : FileProblem.whole(name, "store.save-failed", cause(e));
+    }
+
+    /** What the system says, without the name of the temporary file. */
+    private static String cause(IOException e) {
+        String said = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+        return said == null || said.isBlank() ? e.getClass().getSimpleName() : said;
     }
 
     /** Where a chain of symbolic links ends, whether or not a file is there. */

@@ -9,6 +9,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
@@ -72,8 +73,24 @@ public final class FileClaim implements AutoCloseable {
     }
 
     private static Optional<FileClaim> claim(Path path) throws IOException {
+        if (!OwnLocks.take(path)) {
+            return Optional.empty(); // another window of this very program
+        }
+        Optional<FileClaim> claim = Optional.empty();
+        try {
+            claim = locked(path);
+            return claim;
+        } finally {
+            if (claim.isEmpty()) {
+                OwnLocks.drop(path);
+            }
+        }
+    }
+
+    private static Optional<FileClaim> locked(Path path) throws IOException {
         String mark = "Orlop, process " + ProcessHandle.current().pid() + ", claim " + CLAIMS.incrementAndGet() + "\n";
         for (int i = 0; i < TRIES; i++) {
+            Object before = key(path);
             FileChannel c = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (!lock(c)) {
                 c.close();
@@ -81,19 +98,40 @@ public final class FileClaim implements AutoCloseable {
             }
             c.truncate(0);
             c.write(ByteBuffer.wrap(mark.getBytes(UTF_8)));
-            if (Files.exists(path) && Files.readString(path).equals(mark)) {
+            if (same(path, before, mark)) {
                 return Optional.of(new FileClaim(path, c));
             }
-            c.close(); // its former owner has just removed the file that was locked here
+            c.close(); // its former owner has just removed the file that was locked here, or it was made just now
         }
         throw new IOException("the claim is taken away again and again");
+    }
+
+    /**
+     * Whether the file that was locked is still the one that lies there. It is told by its key in the file system, and not
+     * by a look into it, which would cost the lock; where files have no key, a look costs nothing.
+     */
+    private static boolean same(Path path, @Nullable Object before, String mark) throws IOException {
+        if (!Files.exists(path)) {
+            return false;
+        }
+        Object now = key(path);
+        return now == null ? Files.readString(path).equals(mark) : now.equals(before);
+    }
+
+    /** What a file system knows a file by; null if nothing is there, or where there are no such keys. */
+    private static @Nullable Object key(Path path) {
+        try {
+            return Files.readAttributes(path, BasicFileAttributes.class).fileKey();
+        } catch (IOException e) {
+            return null;
+        }
     }
 
     private static boolean lock(FileChannel c) throws IOException {
         try {
             return c.tryLock(BEHIND_THE_TEXT, 1, false) != null;
         } catch (OverlappingFileLockException e) {
-            return false; // another window of this very program
+            return false; // taken by this very program, by another name
         } catch (IOException e) {
             c.close();
             throw e;
@@ -112,5 +150,6 @@ public final class FileClaim implements AutoCloseable {
         } catch (IOException e) {
             // a claim that is left over holds nothing
         }
+        OwnLocks.drop(path);
     }
 }

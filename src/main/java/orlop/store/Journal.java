@@ -55,13 +55,22 @@ public final class Journal implements AutoCloseable {
                 Path path = folder.resolve(name());
                 Path lockPath = lockOf(path);
                 if (!Files.exists(path) && !Files.exists(lockPath)) {
-                    FileChannel channel =
-                            FileChannel.open(lockPath, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-                    return new Journal(path, lockPath, channel, channel.lock());
+                    return begin(path, lockPath);
                 }
             }
         } catch (IOException e) {
             throw FileProblem.whole(folder.toString(), "store.no-journal");
+        }
+    }
+
+    private static Journal begin(Path path, Path lockPath) throws IOException {
+        OwnLocks.take(lockPath);
+        try {
+            FileChannel channel = FileChannel.open(lockPath, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            return new Journal(path, lockPath, channel, channel.lock());
+        } catch (IOException e) {
+            OwnLocks.drop(lockPath);
+            throw e;
         }
     }
 
@@ -109,6 +118,7 @@ public final class Journal implements AutoCloseable {
             // the system lets go of it when the program ends
         }
         delete(lockPath);
+        OwnLocks.drop(lockPath);
     }
 
     private static void delete(Path path) {
@@ -152,6 +162,9 @@ public final class Journal implements AutoCloseable {
     }
 
     private static boolean held(Path lockPath) {
+        if (OwnLocks.held(lockPath)) {
+            return true; // by another window of this very program
+        }
         if (!Files.exists(lockPath)) {
             return false;
         }
@@ -163,7 +176,7 @@ public final class Journal implements AutoCloseable {
             l.release();
             return false;
         } catch (OverlappingFileLockException e) {
-            return true; // by another window of this very program
+            return true; // taken by this very program just now
         } catch (IOException e) {
             return false;
         }

@@ -2,6 +2,9 @@ package orlop.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Rectangle;
+import java.awt.event.InputEvent;
+import java.awt.event.MouseEvent;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
@@ -44,6 +47,35 @@ class ConditionsViewTest extends OnBench {
             }
         }
         throw new AssertionError(tag);
+    }
+
+    /** What a second press begins, and the click that follows when nothing was begun. */
+    private void doubleClick(int row, int column) {
+        Rectangle cell = table().getCellRect(row, column, false);
+        table().changeSelection(row, column, false, false);
+        if (!table().editCellAt(row, column, event(MouseEvent.MOUSE_PRESSED, cell))) {
+            table().dispatchEvent(event(MouseEvent.MOUSE_CLICKED, cell));
+        }
+    }
+
+    private MouseEvent event(int id, Rectangle cell) {
+        int held = InputEvent.BUTTON1_DOWN_MASK;
+        return new MouseEvent(table(), id, 0, held, cell.x + 10, cell.y + 5, 2, false, MouseEvent.BUTTON1);
+    }
+
+    @Test
+    void a_double_click_turns_over_a_source_and_a_switch_and_types_in_the_share_of_a_load() throws Exception {
+        HeadlessBench.onUi(() -> doubleClick(row("GA1"), 3));
+        assertThat(table().getValueAt(row("GA1"), 3)).isEqualTo("on");
+        assertThat(table().isEditing()).isFalse();
+
+        HeadlessBench.onUi(() -> doubleClick(row("QB1"), 3));
+        assertThat(table().getValueAt(row("QB1"), 3)).isEqualTo("closed");
+
+        Drawing before = drawing();
+        HeadlessBench.onUi(() -> doubleClick(row("MA2"), 2));
+        assertThat(table().isEditing()).isTrue();
+        assertThat(Same.object(drawing(), before)).isTrue();
     }
 
     private void press(String key) {

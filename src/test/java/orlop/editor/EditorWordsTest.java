@@ -18,6 +18,7 @@ import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Group;
 import orlop.drawing.Kind;
 import orlop.drawing.LoadBehaviour;
+import orlop.drawing.Message;
 import orlop.drawing.Nature;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Place;
@@ -127,5 +128,12 @@ class EditorWordsTest {
     void no_two_commands_have_the_same_key() {
         assertThat(Arrays.stream(CommandId.values()).map(c -> c.key("ctrl")).filter(k -> k != null))
                 .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void a_sentence_begins_with_a_capital_and_the_name_of_a_file_stays_as_it_is() {
+        assertThat(Texts.title(Message.of("editor.say.copy", "my boat.orlop"))).startsWith("my boat.orlop is");
+        assertThat(Texts.title(Message.of("editor.say.copy", "heron.orlop"))).startsWith("heron.orlop is");
+        assertThat(Texts.title(Message.of("editor.say.no-clip"))).startsWith("There");
     }
 }

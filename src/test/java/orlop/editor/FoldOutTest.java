@@ -8,6 +8,7 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import orlop.desk.PathProfile;
 
 @Timeout(60)
 @SuppressWarnings("NullAway") // a null fails the test
@@ -118,5 +119,13 @@ class FoldOutTest extends OnBench {
 
         assertThat(kinds).isSorted();
         assertThat(new java.util.HashSet<>(kinds)).hasSizeGreaterThan(1);
+    }
+
+    @Test
+    void a_station_within_which_nothing_is_lost_has_one_voltage() {
+        assertThat(PathView.words(new PathProfile.Station("MA2", 13.6, 13.6, 24.62, 24.62, false)))
+                .isEqualTo("MA2: 24.62 V, 13.6 m from the source");
+        assertThat(PathView.words(new PathProfile.Station("W1", 0, 1.5, 26.06, 25.9, true)))
+                .isEqualTo("W1: 26.06 V to 25.90 V, 1.5 m from the source");
     }
 }

@@ -170,6 +170,30 @@ class KeysWindowTest {
     }
 
     @Test
+    void a_card_that_is_made_anew_leaves_the_keys_where_they_were() {
+        select("W6");
+        on.press(KeyEvent.VK_ENTER);
+        on.until("the card has the keys", () -> part().equals("margin"));
+        for (int i = 0; i < 20 && !focusedIn("card.more"); i++) {
+            on.press(KeyEvent.VK_TAB);
+        }
+        on.press(KeyEvent.VK_SPACE);
+        on.until("more of it is seen", () -> Texts.of("editor.card.less").equals(foldText()));
+        on.until("the keys are at the fold still", () -> focusedIn("card.more"));
+
+        for (int i = 0; i < 40 && !focusedIn("working.current"); i++) {
+            on.press(KeyEvent.VK_TAB);
+        }
+        on.press(KeyEvent.VK_F5);
+        on.until("it is worked out again", () -> on.state().fresh());
+        on.until("the keys are at the figure still", () -> focusedIn("working.current"));
+    }
+
+    private String foldText() {
+        return on.focused() instanceof javax.swing.AbstractButton b ? b.getText() : "";
+    }
+
+    @Test
     void the_notes_are_walked_by_arrows_and_cured_without_leaving_them() {
         on.press(KeyEvent.VK_F6);
         on.until("the notes have the keys", () -> on.focused() instanceof NoteView);

@@ -59,6 +59,17 @@ class MouseWindowTest extends InWindow {
         var at = on.drawing().components().require(id).place().at();
         assertThat(Math.hypot(at.xMm() - mm.getX(), at.yMm() - mm.getY())).isLessThan(2.5);
         on.until("the hand again", () -> on.canvas().tool() == on.canvas().hand());
+        on.untilFocused(on.canvas());
+    }
+
+    @Test
+    void a_drawer_that_is_opened_by_mouse_says_what_the_mouse_does_there_and_leaves_the_keys_with_the_sheet() {
+        on.frame().button("group.distribution").click();
+
+        assertThat(on.frame().label("status").text()).isEqualTo(Texts.of("editor.hint.drawer"));
+        on.frame().button("group.distribution").click();
+        on.untilFocused(on.canvas());
+        assertThat(on.frame().label("status").text()).isEqualTo(Texts.of("editor.hint.rest"));
     }
 
     @Test

@@ -96,11 +96,16 @@ final class OpenWindow implements AutoCloseable {
         robot().waitForIdle();
     }
 
+    /** What has the focus of the keyboard; on the event thread. */
+    @Nullable
+    Component focusedNow() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
     /** What has the focus of the keyboard. */
     @Nullable
     Component focused() {
-        return GuiActionRunner.execute(
-                () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
+        return GuiActionRunner.execute(this::focusedNow);
     }
 
     void untilFocused(Component c) {

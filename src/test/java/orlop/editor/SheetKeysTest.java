@@ -95,24 +95,100 @@ class SheetKeysTest extends OnBench {
         assertThat(up.to()).as("the lower one").isEqualTo(new TerminalRef("FC88", "2"));
     }
 
+    private void inverterAndShore() throws Exception {
+        HeadlessBench.onUi(() -> {
+            place("TB8", Kind.INVERTER_CHARGER, 300, "24", "230");
+            place("QC8", Kind.CHANGEOVER_SWITCH, 330, "230");
+            place("XD8", Kind.SHORE_INLET, 360, "230");
+            on.paint();
+        });
+    }
+
+    private void place(String id, Kind kind, double x, String... systems) {
+        on.session()
+                .apply(Edits.place(
+                        orlop.drawing.Component.of(id, kind, Place.at("1", x, 45), java.util.List.of(systems))));
+    }
+
+    /** By tag from the one to the other; where it begins and ends. */
+    private String ran(String from, String to) throws Exception {
+        type(runFrom(from), to);
+        press("ENTER");
+        Cable w =
+                drawing().cables().require(on.session().state().soleSelection().orElseThrow());
+        return w.from() + " to " + w.to();
+    }
+
     @Test
-    void a_tag_typed_before_the_beginning_is_taken_begins_where_the_cable_can_go_there() throws Exception {
+    void a_tag_typed_before_the_beginning_is_taken_begins_and_ends_where_the_cable_belongs() throws Exception {
+        inverterAndShore();
+
+        assertThat(ran("TB8", "QC8")).as("its output, to the first way").isEqualTo("TB8.2 to QC8.1");
+        assertThat(ran("XD8", "QC8")).as("the inlet, to the other way").isEqualTo("XD8.1 to QC8.2");
+        assertThat(ran("XD8", "TB8")).as("a source feeds the input").isEqualTo("XD8.1 to TB8.3");
+    }
+
+    @Test
+    void a_fuse_is_offered_where_its_cable_is_fed() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of(TestBoat.UNGUARDED));
+            on.bench().canvas().byKeys(true);
+            on.bench().locker().take(Kind.FUSE);
+        });
+        press("ENTER");
+        double toFuse = drawing().cables().stream()
+                .filter(w -> w.from().component().equals("24MAIN")
+                        && w.to().component()
+                                .equals(on.session().state().soleSelection().orElseThrow()))
+                .mapToDouble(w -> Objects.requireNonNull(w.lengthM()))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(toFuse).as("of 11 m, from the bar").isLessThan(1);
+    }
+
+    @Test
+    void what_is_offered_below_a_bar_keeps_clear_of_the_foot_of_the_sheet() throws Exception {
         HeadlessBench.onUi(() -> {
             on.session()
                     .apply(Edits.place(orlop.drawing.Component.of(
-                            "TB8", Kind.INVERTER_CHARGER, Place.at("1", 300, 45), java.util.List.of("24", "230"))));
-            on.session()
-                    .apply(Edits.place(orlop.drawing.Component.of(
-                            "EB8", Kind.HEATER, Place.at("1", 330, 45), java.util.List.of("230"))));
+                            "WC8", Kind.BUSBAR, Place.at("1", 330, 195), java.util.List.of("24"))));
+            on.session().select(Set.of("WC8"));
             on.paint();
+            on.bench().canvas().byKeys(true);
+            on.bench().locker().take(Kind.HEATER);
         });
-        type(runFrom("TB8"), "EB8");
         press("ENTER");
+        orlop.drawing.Component heater = drawing()
+                .components()
+                .require(on.session().state().soleSelection().orElseThrow());
+        double foot = on.bench().canvas().scene().orElseThrow().items().stream()
+                .filter(i -> i.role() == orlop.scene.Role.LEGEND)
+                .mapToDouble(i -> i.bounds().minY())
+                .min()
+                .orElseThrow();
 
-        Cable w =
-                drawing().cables().require(on.session().state().soleSelection().orElseThrow());
-        assertThat(w.to().component()).isEqualTo("EB8");
-        assertThat(w.from().component()).isEqualTo("TB8");
+        assertThat(heater.kind()).isEqualTo(Kind.HEATER);
+        assertThat(heater.place().at().yMm()).isLessThan(foot - 10).isGreaterThan(200);
+    }
+
+    @Test
+    void two_that_are_selected_are_joined_where_the_cable_belongs() throws Exception {
+        inverterAndShore();
+        HeadlessBench.onUi(
+                () -> on.session().select(new java.util.LinkedHashSet<>(java.util.List.of("24MAIN", "TB8"))));
+        on.run(CommandId.JOIN);
+        String made = on.session().state().soleSelection().orElseThrow();
+
+        assertThat(drawing().cables().require(made).to()).isEqualTo(new TerminalRef("TB8", "1"));
+    }
+
+    @Test
+    void a_terminal_is_named_with_what_it_is() throws Exception {
+        inverterAndShore();
+        runFrom("TB8");
+
+        assertThat(said()).contains("TB8.1 (DC)");
     }
 
     @Test

@@ -6,11 +6,13 @@ import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Set;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import orlop.desk.RecordParts;
 import orlop.desk.Same;
 import orlop.desk.Sample;
 import orlop.desk.SheetEdits;
@@ -64,6 +66,20 @@ class SheetsTest {
         on.run(CommandId.NEXT_SHEET);
 
         assertThat(table().getSelectedRow()).isEqualTo(3);
+    }
+
+    @Test
+    void a_longer_title_has_its_room_in_the_strip_above_the_sheet() throws Exception {
+        Sheet first = drawing().sheets().stream().findFirst().orElseThrow();
+        Sheet longer =
+                RecordParts.with(first, "title", "A much longer title than it was before, and yet there is room");
+        HeadlessBench.onUi(() -> {
+            on.session().apply(SheetEdits.change(longer));
+            on.paint();
+        });
+
+        JComponent title = on.named("sheet.title").orElseThrow();
+        assertThat(title.getWidth()).isGreaterThanOrEqualTo(title.getPreferredSize().width);
     }
 
     @Test

@@ -43,6 +43,7 @@ class JournalTest {
             j.write(DRAWING, null);
 
             assertThat(Journal.left(folder)).isEmpty();
+            assertThat(AnotherProgram.says("journals", folder.toString())).isEqualTo("0 left");
         }
     }
 

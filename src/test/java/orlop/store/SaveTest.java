@@ -19,6 +19,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -79,8 +81,33 @@ class SaveTest {
 
         assertThat(full.reason().key()).isEqualTo("store.disk-full");
         assertThat(other.reason().key()).isEqualTo("store.save-failed");
+        assertThat(other.reason().arguments()).containsExactly("No space left on device");
         assertThat(Files.readString(file)).isEqualTo("old");
         assertThat(names()).containsExactly("a.orlop");
+    }
+
+    /** The system's own folder of processes: it is there, has neither room nor files of its own, and its disk isn't full. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void a_folder_in_which_no_file_can_be_made_is_no_full_disk() {
+        FileProblem p = problem(Path.of("/proc/a.orlop"), new AtomicFile.Steps() {});
+
+        assertThat(p.reason().key()).isIn("store.no-files-here", "store.read-only-folder", "store.read-only-disk");
+    }
+
+    @Test
+    void a_disk_that_can_only_be_read_is_told_as_such() throws Exception {
+        Path file = Files.writeString(folder.resolve("a.orlop"), "old");
+
+        FileProblem p = problem(file, new AtomicFile.Steps() {
+            @Override
+            public boolean readOnly(Path in) {
+                return true;
+            }
+        });
+
+        assertThat(p.reason().key()).isEqualTo("store.read-only-disk");
+        assertThat(file).hasContent("old");
     }
 
     @Test
@@ -164,8 +191,10 @@ class SaveTest {
         FileProblem p = problem(file, steps);
 
         assertThat(p.getMessage())
-                .isEqualTo(file + ": the file could not be written; the old file is as it was: check that the disk is"
-                        + " there and has room, or save in another place");
+                .startsWith(file + ": the file could not be written (")
+                .endsWith("); the old file is as it was: check that the disk is there and has room, or save in another"
+                        + " place");
+        assertThat(p.getMessage()).containsAnyOf("(no space left)", "(disk gone)", "(no such luck)");
         assertThat(file).hasContent("old");
         assertThat(names()).containsExactly("a.orlop");
     }

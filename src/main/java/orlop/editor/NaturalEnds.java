@@ -1,0 +1,126 @@
+package orlop.editor;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import orlop.desk.CableRuns;
+import orlop.desk.Insertions;
+import orlop.drawing.Component;
+import orlop.drawing.Drawing;
+import orlop.drawing.Group;
+import orlop.drawing.Kind;
+import orlop.drawing.TerminalRef;
+import orlop.drawing.Words;
+import orlop.scene.BarSpan;
+import orlop.scene.Scene;
+import orlop.scene.TerminalSpot;
+
+/**
+ * Between which terminals of two components a cable most likely runs, and what those terminals are. Of a device that
+ * stands in a line both ends are alike, and the nearer one is meant; of others the first that is free and can take it: the
+ * positive of a battery, the output of an inverter, unless a source is to feed its input.
+ */
+final class NaturalEnds {
+    private final Drawing d;
+
+    NaturalEnds(Drawing d) {
+        this.d = d;
+    }
+
+    /** Two terminals. */
+    record Pair(TerminalSpot from, TerminalSpot to) {}
+
+    /** Where a cable of this component can begin or end; a bar counts once. */
+    static List<TerminalSpot> spots(Scene s, String component) {
+        List<TerminalSpot> bar = s.bars().stream()
+                .filter(b -> b.component().equals(component))
+                .map(BarSpan::middle)
+                .toList();
+        return bar.isEmpty()
+                ? s.terminals().stream()
+                        .filter(t -> t.terminal().component().equals(component))
+                        .toList()
+                : bar;
+    }
+
+    /** The best pair of these; empty if no cable can run between any. */
+    Optional<Pair> best(List<TerminalSpot> froms, List<TerminalSpot> tos) {
+        return froms.stream()
+                .flatMap(a -> tos.stream().map(b -> new Pair(a, b)))
+                .filter(p -> CableRuns.refusal(d, p.from().terminal(), p.to().terminal())
+                        .isEmpty())
+                .min(order());
+    }
+
+    private Comparator<Pair> order() {
+        return Comparator.<Pair>comparingInt(p -> odd(p.from().terminal(), p.to().terminal())
+                        + odd(p.to().terminal(), p.from().terminal()))
+                .thenComparingInt(p -> taken(p.from()) + taken(p.to()))
+                .thenComparing(
+                        p -> !system(p.from()).equals(system(p.to()))) // what has no system of its own yet follows
+                .thenComparingInt(p -> rank(p.from().terminal(), p.to().terminal())
+                        + rank(p.to().terminal(), p.from().terminal()))
+                .thenComparingDouble(
+                        p -> Math.hypot(p.from().xMm() - p.to().xMm(), p.from().yMm() - p.to().yMm()));
+    }
+
+    private String system(TerminalSpot t) {
+        return d.components()
+                .require(t.terminal().component())
+                .systemOf(t.terminal().terminal());
+    }
+
+    private static int taken(TerminalSpot t) {
+        return t.connected() ? 1 : 0;
+    }
+
+    private int rank(TerminalRef t, TerminalRef other) {
+        Component c = d.components().require(t.component());
+        Kind far = d.components().require(other.component()).kind();
+        int at = c.particulars().terminals().indexOf(t.terminal());
+        if (at < 0 || Insertions.inline(c.kind())) {
+            return 0;
+        }
+        boolean last = c.kind() == Kind.INVERTER_CHARGER && far.group() == Group.SOURCES && at > 0;
+        return last ? c.particulars().terminals().size() - at : at;
+    }
+
+    /** 1 for a terminal that is meant for something else: the negative of a bank, the outer side of an inlet. */
+    private int odd(TerminalRef t, TerminalRef other) {
+        Kind kind = d.components().require(t.component()).kind();
+        Kind far = d.components().require(other.component()).kind();
+        boolean ashore = kind == Kind.SHORE_INLET && far == Kind.SHORE_PEDESTAL;
+        return second(t) != ashore ? 1 : 0;
+    }
+
+    /** Whether it is the second terminal of a source: the negative of a bank, the outer side of an inlet. */
+    boolean second(TerminalRef t) {
+        Kind kind = d.components().require(t.component()).kind();
+        return t.terminal().equals("2") && (kind == Kind.BATTERY || kind == Kind.SHORE_INLET);
+    }
+
+    /** A terminal by its name, and what it is where that isn't plain: {@code TB1.3 (AC in)}. */
+    static String name(Drawing d, TerminalRef t) {
+        Component c = d.components().get(t.component());
+        String role = c == null ? "" : role(c, t.terminal());
+        return role.isEmpty() ? t.toString() : Texts.of("editor.terminal", t.toString(), Texts.of(role));
+    }
+
+    private static String role(Component c, String terminal) {
+        List<String> all = c.particulars().terminals();
+        int at = all.indexOf(terminal);
+        if (at < 0) {
+            return "";
+        }
+        boolean last = at == all.size() - 1;
+        if (c.kind() == Kind.CHANGEOVER_SWITCH) {
+            return last ? "editor.terminal.common" : "";
+        }
+        if (c.kind() == Kind.DIODE_ISOLATOR || (c.kind().spansSystems() && all.size() == 2)) {
+            return at == 0 ? "editor.terminal.in" : "editor.terminal.out";
+        }
+        String key = "editor.terminal." + c.kind().word() + "." + terminal;
+        Words words = Texts.words();
+        return words.pattern(key).isPresent() ? key : "";
+    }
+}
