@@ -3,11 +3,13 @@ package orlop.editor;
 import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.GraphicsEnvironment;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
 import orlop.desk.Session;
@@ -15,6 +17,8 @@ import orlop.drawing.Message;
 
 /** The frame around a {@link Workbench}. */
 final class MainWindow {
+    private static final int MOST_ASIDE = 12;
+
     private final JFrame frame = new JFrame();
     private final Session session;
     private final Workbench bench;
@@ -77,8 +81,24 @@ final class MainWindow {
         frame.setMinimumSize(new Dimension(Math.min(860, screen.width), Math.min(520, screen.height)));
         frame.setSize(Math.min(Look.px(1440), screen.width), Math.min(Look.px(900), screen.height));
         frame.setLocationRelativeTo(null);
+        aside(screen);
         frame.setVisible(true);
         bench.canvas().requestFocusInWindow();
+    }
+
+    /** Not right over a window that lies there already: one sees that there are two. */
+    private void aside(Rectangle screen) {
+        int step = Look.px(28);
+        for (int i = 0; i < MOST_ASIDE && taken(frame.getLocation()); i++) {
+            Point next = new Point(frame.getX() + step, frame.getY() + step);
+            boolean room = screen.contains(new Rectangle(next, frame.getSize()));
+            frame.setLocation(room ? next : new Point(screen.x + i * step, screen.y));
+        }
+    }
+
+    private boolean taken(Point at) {
+        return Stream.of(Frame.getFrames())
+                .anyMatch(f -> f != frame && f.isShowing() && f.getLocation().distance(at) < Look.px(14));
     }
 
     void toFront() {

@@ -8,33 +8,27 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.Arranging;
 import orlop.desk.Guides;
-import orlop.desk.Session;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Edits;
-import orlop.drawing.Message;
 
 /**
  * Moves what is selected, on the grid. The drawing follows as a preview; at release it is one edit. Thin lines show what
  * comes to stand in line with something else.
  */
-final class MoveGesture implements Gesture {
+final class MoveGesture extends EditGesture {
     static final double GRID_MM = Arranging.GRID_MM;
 
-    private final SheetCanvas canvas;
-    private final Session session;
     private final Set<String> movable;
     private final Optional<Guides> guides;
     private final Spot from;
-    private final Object key = new Object();
     private double dx;
     private double dy;
     private boolean refused;
     private @Nullable MovingItems moving;
 
     MoveGesture(SheetCanvas canvas, Set<String> selection, Spot from) {
-        this.canvas = canvas;
-        this.session = canvas.session();
+        super(canvas);
         Drawing d = session.state().drawing();
         Set<String> ids = new LinkedHashSet<>(selection);
         ids.removeIf(id -> !d.components().contains(id) && !d.notes().contains(id));
@@ -55,23 +49,17 @@ final class MoveGesture implements Gesture {
         if (movable.isEmpty()) {
             return;
         }
-        Optional<Message> refusal = canvas.shown().fast() ? session.preview(edit()) : tried();
-        refused = refusal.isPresent();
-        canvas.hint(refusal.map(Texts::title).orElse(Texts.of("editor.hint.move")));
-        canvas.repaint();
+        refused = follow(() -> Texts.of("editor.hint.move")).isPresent();
     }
 
-    private Optional<Message> tried() {
-        try {
-            edit().applyTo(session.state().drawing());
-            return Optional.empty();
-        } catch (Edit.Refusal e) {
-            return Optional.of(e.reason());
-        }
-    }
-
-    private Edit edit() {
+    @Override
+    Edit edit() {
         return Edits.move(movable, dx, dy, key);
+    }
+
+    @Override
+    boolean changes() {
+        return !movable.isEmpty() && (dx != 0 || dy != 0);
     }
 
     /** The lines that are shown now. */
@@ -81,25 +69,15 @@ final class MoveGesture implements Gesture {
     }
 
     @Override
-    public void released(Spot at) {
-        session.endPreview();
-        if (!movable.isEmpty() && (dx != 0 || dy != 0)) {
-            session.apply(edit());
-            session.seal();
-        }
-        canvas.repaint();
-    }
-
-    @Override
-    public void backOut() {
-        session.endPreview();
-    }
-
-    /** Where a big sheet would be too slow to be made anew at every step, what moves is painted over it. */
-    @Override
     public void paint(Graphics2D g) {
         GuideLines.paint(g, guides(), canvas.viewport().mm(1));
-        if (session.state().preview() != null || refused || (dx == 0 && dy == 0)) {
+        super.paint(g);
+    }
+
+    /** What moves. */
+    @Override
+    void paintOver(Graphics2D g) {
+        if (refused) {
             return;
         }
         canvas.scene().ifPresent(scene -> {

@@ -6,26 +6,21 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.Set;
 import orlop.desk.BarStretch;
-import orlop.desk.Session;
-import orlop.drawing.Message;
+import orlop.drawing.Edit;
 import orlop.drawing.Point;
 import orlop.scene.BarSpan;
 import orlop.scene.Scene;
 
 /** Pulls one end of the bar that is selected. The drawing follows as a preview; at release it is one edit. */
-final class StretchGesture implements Gesture {
+final class StretchGesture extends EditGesture {
     private static final double GRIP_PX = 4.5;
 
-    private final SheetCanvas canvas;
-    private final Session session;
     private final BarStretch stretch;
-    private final Object key = new Object();
     private double to;
     private boolean pulled;
 
     private StretchGesture(SheetCanvas canvas, BarStretch stretch) {
-        this.canvas = canvas;
-        this.session = canvas.session();
+        super(canvas);
         this.stretch = stretch;
         this.to = stretch.endMm();
     }
@@ -71,10 +66,7 @@ final class StretchGesture implements Gesture {
     public void dragged(Spot at) {
         to = stretch.lying() ? at.xMm() : at.yMm();
         pulled = true;
-        Optional<Message> refusal = canvas.shown().fast() ? session.preview(stretch.to(to, key)) : Optional.empty();
-        canvas.hint(
-                refusal.map(Texts::of).orElseGet(() -> Texts.of("editor.hint.stretching", stretch.bar(), length())));
-        canvas.repaint();
+        follow(() -> Texts.of("editor.hint.stretching", stretch.bar(), length()));
     }
 
     private String length() {
@@ -82,27 +74,18 @@ final class StretchGesture implements Gesture {
     }
 
     @Override
-    public void released(Spot at) {
-        session.endPreview();
-        if (pulled) {
-            session.apply(stretch.to(to, key));
-            session.seal();
-        }
-        canvas.repaint();
+    Edit edit() {
+        return stretch.to(to, key);
     }
 
     @Override
-    public void backOut() {
-        session.endPreview();
+    boolean changes() {
+        return pulled;
     }
 
-    /** Where a big sheet would be too slow to be made anew at every step, a line shows how long the bar will be. */
+    /** A line shows how long the bar will be. */
     @Override
-    public void paint(Graphics2D g) {
-        if (session.state().preview() != null || !pulled) {
-            return;
-        }
-        double px = canvas.viewport().mm(1);
+    void paintOver(Graphics2D g) {
         canvas.scene().stream()
                 .flatMap(s -> s.bars().stream())
                 .filter(b -> b.component().equals(stretch.bar()))
@@ -110,13 +93,12 @@ final class StretchGesture implements Gesture {
                     double end =
                             stretch.fixedMm() + Math.signum(stretch.endMm() - stretch.fixedMm()) * stretch.lengthMm(to);
                     Point was = BarStretch.ends(b.rect())[0];
-                    Point from = stretch.lying()
-                            ? new Point(stretch.fixedMm(), was.yMm())
-                            : new Point(was.xMm(), stretch.fixedMm());
-                    Point till = stretch.lying() ? new Point(end, was.yMm()) : new Point(was.xMm(), end);
-                    g.setColor(Look.accent());
-                    g.setStroke(new BasicStroke((float) Math.max(0.5, 2 * px)));
-                    g.draw(Overlay.path(java.util.List.of(from, till)));
+                    line(g, along(stretch.fixedMm(), was), along(end, was));
                 });
+    }
+
+    /** A point on the bar's own line. */
+    private Point along(double mm, Point was) {
+        return stretch.lying() ? new Point(mm, was.yMm()) : new Point(was.xMm(), mm);
     }
 }

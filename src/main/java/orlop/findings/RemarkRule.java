@@ -16,6 +16,12 @@ import orlop.study.Results;
 final class RemarkRule implements Rule {
     static final String ASSUMED = "assumed";
 
+    /** Texts whose second argument is the text of a particular that is not known, by its name in the file. */
+    private static final Set<String> NOT_KNOWN = Set.of("study.assumed.no-load", "study.assumed.no-output");
+
+    private static final String VALUE = "study.value.";
+    private static final String NO_CAPACITY = "study.assumed.battery-ohm-ah";
+    private static final String CAPACITY = "capacityAh";
     private static final String NO_RULE_SET = "study.assumed.rule-set";
 
     /**
@@ -81,16 +87,28 @@ final class RemarkRule implements Rule {
         messages.forEach((item, said) -> found.add(c.draft(id, severity, c.place(item))
                 .says(together(said))
                 .in(conditions.getOrDefault(item, List.of()))
-                .cure(cure(said))
+                .cure(cure(item, said))
                 .done()));
         return found;
     }
 
-    /** Only a person can say which rules hold. */
-    private static @Nullable Cure cure(List<Message> said) {
-        return said.stream().anyMatch(m -> m.key().equals(NO_RULE_SET))
-                ? new Cure.EnterValue(Message.of("findings.cure.enter-rule-set"), "", Cure.RULE_SET)
+    /** Only a person can say which rules hold, and what an item is rated for. */
+    private static @Nullable Cure cure(String item, List<Message> said) {
+        if (said.stream().anyMatch(m -> m.key().equals(NO_RULE_SET))) {
+            return new Cure.EnterValue(Message.of("findings.cure.enter-rule-set"), "", Cure.RULE_SET);
+        }
+        for (Message m : said) {
+            if (NOT_KNOWN.contains(m.key()) && m.arguments().get(1) instanceof Message value) {
+                return enter(item, value, value.key().substring(VALUE.length()));
+            }
+        }
+        return said.stream().anyMatch(m -> m.key().equals(NO_CAPACITY))
+                ? enter(item, Message.of(VALUE + CAPACITY), CAPACITY)
                 : null;
+    }
+
+    private static Cure enter(String item, Message value, String field) {
+        return new Cure.EnterValue(Message.of("findings.cure.enter-value", item, value), item, field);
     }
 
     /** Whether the item is not to be removed. */

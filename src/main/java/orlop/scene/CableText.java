@@ -17,7 +17,6 @@ import orlop.scene.TextBlock.Line;
 import orlop.scene.TextBlock.Run;
 import orlop.study.CableResult;
 import orlop.study.GovernedBy;
-import orlop.study.Results;
 
 /** The annotation of a cable: {@code W12  2×6 mm² · 14 m} over {@code 18.4 A · 8.5 % · Ik 0.27 kA}. */
 final class CableText {
@@ -206,8 +205,7 @@ final class CableText {
             return ""; // it is there for faults and carries nothing in service
         }
         if (!result.live()) {
-            boolean governing = view.request().results().condition().equals(Results.GOVERNING);
-            return view.words().text(governing ? "scene.dead.ever" : "scene.dead");
+            return view.dead();
         }
         Annotations a = view.request().annotations();
         Double current = result.currentA();

@@ -221,7 +221,7 @@ final class ComponentText {
         for (PointResult p : view.request().results().points().values()) {
             if (p.id().equals(component.id())) {
                 return p.voltageV() == null
-                        ? view.words().text(dead() ? "scene.dead" : "scene.not-calculated")
+                        ? (dead() ? view.dead() : view.words().text("scene.not-calculated"))
                         : Format.q(p.voltageV(), Unit.VOLT);
             }
         }

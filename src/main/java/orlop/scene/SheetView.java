@@ -18,6 +18,7 @@ import orlop.layout.Rect;
 import orlop.layout.Way;
 import orlop.study.CableResult;
 import orlop.study.ComponentResult;
+import orlop.study.Results;
 
 /** What all makers of items look things up in: the request, the placed components and the ways of one sheet. */
 record SheetView(
@@ -137,6 +138,12 @@ record SheetView(
     boolean deadComponent(String component) {
         ComponentResult r = request.results().components().get(component);
         return r != null && !r.live() && !protectiveComponent(component);
+    }
+
+    /** Says of something dead whether it is so in the condition that is shown, or in all. */
+    String dead() {
+        boolean governing = request.results().condition().equals(Results.GOVERNING);
+        return words().text(governing ? "scene.dead.ever" : "scene.dead");
     }
 
     /** The condition that is shown; null for the governing one. */

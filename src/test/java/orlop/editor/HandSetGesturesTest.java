@@ -10,6 +10,7 @@ import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import javax.swing.JLabel;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.drawing.Cable;
@@ -104,6 +105,24 @@ class HandSetGesturesTest extends OnBench {
             assertThat(drawing()).isSameAs(start);
             assertThat(route().points()).isEqualTo(before);
         });
+    }
+
+    @Test
+    void when_a_component_has_been_dragged_nothing_is_said_any_more_of_what_the_mouse_was_doing() throws Exception {
+        HeadlessBench.onUi(() -> {
+            var at = drawing().components().require("EA2").place().at();
+            Point from = new Point(at.xMm(), at.yMm() + 1);
+            drag(from, 10, 5);
+            assertThat(status()).isEqualTo(Texts.of("editor.hint.move"));
+            mouse(MouseEvent.MOUSE_RELEASED, from.xMm() + 10, from.yMm() + 5);
+
+            assertThat(drawing().components().require("EA2").place().at().xMm()).isEqualTo(at.xMm() + 10);
+            assertThat(status()).isNotEqualTo(Texts.of("editor.hint.move"));
+        });
+    }
+
+    private String status() {
+        return ((JLabel) on.named("status").orElseThrow()).getText();
     }
 
     @Test

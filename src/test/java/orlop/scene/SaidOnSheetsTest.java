@@ -14,6 +14,7 @@ import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Distribution;
 import orlop.drawing.Drawing;
+import orlop.drawing.Place;
 import orlop.drawing.Point;
 import orlop.drawing.RefitStatus;
 import orlop.drawing.Sheet;
@@ -154,5 +155,26 @@ class SaidOnSheetsTest {
                 }
             }
         }
+    }
+
+    @Test
+    void a_bar_that_nothing_feeds_is_dead_in_every_condition_where_the_worst_of_all_is_shown() {
+        Component bar = Component.of("WC9", new Distribution.Busbar(null, 60), Place.at("1", 200, 250), List.of("24"));
+        Drawing with = drawing.with(bar);
+        Study of = Study.of(with);
+        for (Results r : of.byCondition().values()) {
+            assertThat(barText(with, r)).contains("dead in this condition");
+        }
+        assertThat(barText(with, of.governing())).contains("dead in every condition");
+    }
+
+    private static List<String> barText(Drawing with, Results r) {
+        Scene scene = SceneBuilder.bundled().build(SceneRequest.paper(with, r, List.of(), "1"));
+        return scene.items().stream()
+                .filter(i -> i.subject().equals("WC9"))
+                .flatMap(i -> i.marks().stream())
+                .filter(Mark.Text.class::isInstance)
+                .map(m -> ((Mark.Text) m).text())
+                .toList();
     }
 }

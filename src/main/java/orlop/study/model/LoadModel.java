@@ -115,7 +115,9 @@ public record LoadModel(Part part, double value, double reactive, double ratedA,
         if (value != null) {
             return value;
         }
-        notes.assumed(c.id(), "study.assumed.no-load", c.id(), value(field), new Quantity(0, Unit.NONE));
+        // A motor's data sheet gives the power at its shaft.
+        String asked = field.equals("powerW") && c.particulars() instanceof Consumer.Motor ? "shaftW" : field;
+        notes.assumed(c.id(), "study.assumed.no-load", c.id(), value(asked), new Quantity(0, Unit.NONE));
         return 0;
     }
 
