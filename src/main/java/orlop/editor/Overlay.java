@@ -102,7 +102,8 @@ final class Overlay {
                 g.setColor(with(Look.desk(), 140));
                 g.fillRect(0, 0, w, h);
                 g.setColor(Look.card());
-                g.fill(new RoundRectangle2D.Double((w - wide) / 2.0 - high, y - 1.4 * high, wide + 2 * high, 2 * high, high, high));
+                g.fill(new RoundRectangle2D.Double(
+                        (w - wide) / 2.0 - high, y - 1.4 * high, wide + 2 * high, 2 * high, high, high));
             }
             g.setColor(Look.text());
             g.drawString(text, (w - wide) / 2, y);

@@ -115,6 +115,7 @@ final class ShownScene {
                 begin(b, with, s, d);
             } else if (now.request.drawing() != d && now.old()) { // what is shown has changed since, so nobody wants it
                 builder = SceneBuilder.with(library);
+                laidOut.clear();
                 begin(b, builder, s, d);
             }
             boolean meanwhile = m != null && m.drawing == d && m.request.sheet().equals(s.sheet());
@@ -138,7 +139,7 @@ final class ShownScene {
     /** Whether so much is other than in what was laid out last, or is being laid out, that it can't be done at once. */
     @SuppressWarnings("ReferenceEquality") // an edit keeps what it doesn't touch
     private boolean takesLong(@Nullable Made m, Drawing d) {
-        if (awaited != null && awaited.request.drawing() != d) {
+        if (awaited != null) {
             return true;
         }
         if (much != d && m != null && m.drawing != d && muchOther(m.drawing, d)) {

@@ -187,7 +187,9 @@ class ShownSceneTest {
 
         s.apply(Edits.move(Set.copyOf(ids(60)), 2.5, 0, "a"));
         studied();
-        assertThat(shown.of(s.state())).as("nothing shows where things stand now").isEmpty();
+        assertThat(shown.of(s.state()))
+                .as("nothing shows where things stand now")
+                .isEmpty();
         assertThat(shown.awaited()).isTrue();
         all(layouts);
         ui.runAll();
