@@ -45,7 +45,8 @@ final class CanvasKeys {
     /** What feeds what, the last first. */
     private static final List<Group> FEEDS = List.of(Group.LOADS, Group.CONVERSION, Group.DISTRIBUTION, Group.SOURCES);
 
-    private static final double NEAR_SHARE = 0.05;
+    /** So far from the terminal that feeds it: clear of the frame of a board. */
+    private static final double NEAR_MM = 17.5;
 
     /** What stands at the foot of a sheet. */
     private static final Set<Role> FOOT = Set.of(Role.LEGEND, Role.TITLE_BLOCK, Role.CAUTION);
@@ -192,7 +193,7 @@ final class CanvasKeys {
     private Optional<Point> beside(Scene s, String id, Tool tool) {
         Route r = s.routes().get(id);
         if (r != null && tool instanceof PlaceTool p && Insertions.inline(p.kind())) {
-            return Optional.of(r.at(share(id, p.kind())));
+            return Optional.of(r.at(share(id, r.lengthMm(), p.kind())));
         }
         Optional<Rect> bar = s.item(Role.BAR, id).map(SceneItem::bounds).filter(b -> b.width() > b.height());
         if (bar.isPresent()) { // what feeds a bar stands above it, what it feeds below
@@ -208,7 +209,7 @@ final class CanvasKeys {
     }
 
     /** A protective device belongs where its cable is fed, anything else in the middle. */
-    private double share(String cable, Kind kind) {
+    private double share(String cable, double lengthMm, Kind kind) {
         Drawing d = session.state().drawing();
         Cable w = d.cables().get(cable);
         if (w == null || kind.group() != Group.PROTECTION) {
@@ -217,7 +218,8 @@ final class CanvasKeys {
         int from = FEEDS.indexOf(
                 d.components().require(w.from().component()).kind().group());
         int to = FEEDS.indexOf(d.components().require(w.to().component()).kind().group());
-        return from == to ? 0.5 : from > to ? NEAR_SHARE : 1 - NEAR_SHARE;
+        double near = Math.min(0.5, NEAR_MM / lengthMm);
+        return from == to ? 0.5 : from > to ? near : 1 - near;
     }
 
     /** So far down a new component is offered: the legend grows with what is drawn, and keeps the foot for itself. */

@@ -15,6 +15,7 @@ import orlop.drawing.Edits;
 import orlop.drawing.Extras;
 import orlop.drawing.Message;
 import orlop.drawing.Sheet;
+import orlop.findings.Cure;
 import orlop.findings.Finding;
 
 /** The commands of the menu Check: from finding to finding, cure, accept. */
@@ -90,9 +91,18 @@ final class CheckCommands implements NoteView.Deeds {
         if (margin != null && !here.isEmpty()) {
             margin.wanted();
             margin.show(here.get(next).finding());
+            canvas.hint(hint(here.get(next).finding()));
             label = here.get(next).label();
             labelSheet = session.state().sheet();
         }
+    }
+
+    /** What the keys do with the finding that is pointed at. */
+    private static String hint(Finding f) {
+        Cure cure = f.cure();
+        return cure == null
+                ? Texts.of("editor.hint.finding-plain", Texts.title(f.title()))
+                : Texts.of("editor.hint.finding", Texts.title(f.title()), Texts.of(cure.label()));
     }
 
     /** What stands now where the finding stood that was pointed at last and is cured; else the first, or the last. */

@@ -1,6 +1,8 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.Graphics;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -84,6 +86,27 @@ final class Grid {
             return editing;
         }
 
+        /** Where whole rows are chosen, the one cell that typing would change stands out from them. */
+        @Override
+        protected void paintComponent(Graphics g) {
+            super.paintComponent(g);
+            int row = getSelectionModel().getLeadSelectionIndex();
+            int column = getColumnModel().getSelectionModel().getLeadSelectionIndex();
+            if (!getCellSelectionEnabled() && isFocusOwner() && types(row, column)) {
+                Rectangle cell = getCellRect(row, column, false);
+                int width = Look.px(2);
+                g.setColor(Look.card());
+                for (int i = width; i < 2 * width; i++) {
+                    g.drawRect(cell.x + i, cell.y + i, cell.width - 2 * i - 1, cell.height - 2 * i - 1);
+                }
+            }
+        }
+
+        private boolean types(int row, int column) {
+            boolean there = row >= 0 && row < getRowCount() && column >= 0 && column < getColumnCount();
+            return there && isRowSelected(row) && isCellEditable(row, column);
+        }
+
         /** Only what puts a letter in begins to change a cell: a command's key that is held for something else doesn't. */
         @Override
         protected boolean processKeyBinding(KeyStroke stroke, KeyEvent e, int condition, boolean pressed) {
@@ -109,10 +132,16 @@ final class Grid {
         table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("F8"), "none");
         table.addFocusListener(new FocusAdapter() {
             @Override
+            public void focusLost(FocusEvent e) {
+                table.repaint();
+            }
+
+            @Override
             public void focusGained(FocusEvent e) {
                 if (table.getSelectedRow() < 0 && table.getRowCount() > 0) {
                     table.changeSelection(0, 0, false, false); // so that it shows where the keys are
                 }
+                table.repaint();
             }
         });
     }

@@ -40,6 +40,9 @@ final class KeyHints {
                 || c.particulars() instanceof Distribution.DistributionBoard) {
             return "bar";
         }
+        if (c.particulars() instanceof Distribution.SheetLink) {
+            return "sheet-link";
+        }
         return SwitchPositions.of(c.particulars()).isEmpty() ? "component" : "switch";
     }
 }

@@ -50,7 +50,14 @@ final class Lookup {
     private final JPanel panel;
     private final JTextField field = new JTextField();
     private final DefaultListModel<Entry> entries = new DefaultListModel<>();
-    private final JList<Entry> list = new JList<>(entries);
+    private final JList<Entry> list = new JList<>(entries) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true; // what is too long ends in dots
+        }
+    };
     private final JLabel count = Flat.quiet("");
     private @Nullable Component cameFrom;
 

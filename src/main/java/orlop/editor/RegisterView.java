@@ -27,6 +27,7 @@ final class RegisterView implements SessionListener {
         "number", "title", "size", "revision", "status", "drawnBy", "date", "items", "findings"
     };
     private static final int[] WIDTHS = {70, 300, 110, 60, 120, 110, 90, 60, 70};
+    private static final int TITLE = 1;
     private static final int SIZE = 2;
     private static final int ITEMS = 7;
 
@@ -102,6 +103,9 @@ final class RegisterView implements SessionListener {
         int row = s.shownSheet().map(model.sheets::indexOf).orElse(-1);
         if (row >= 0 && table.getSelectedRow() != row) {
             table.setRowSelectionInterval(row, row);
+        }
+        if (table.getSelectedColumn() < 0) {
+            table.setColumnSelectionInterval(TITLE, TITLE); // what is typed is a title
         }
         following = false;
     }

@@ -56,6 +56,18 @@ class AcceptingTest extends OnBench {
     }
 
     @Test
+    void the_finding_that_is_gone_to_by_its_key_says_what_the_keys_do_with_it() throws Exception {
+        on.run(CommandId.NEXT_FINDING);
+        Finding f = FindingPlaces.ofSheet(
+                        on.session().state(), on.bench().canvas().scene().orElseThrow())
+                .get(0)
+                .finding();
+        String said = ((javax.swing.JLabel) on.named("status").orElseThrow()).getText();
+
+        assertThat(said).startsWith(Texts.title(f.title())).contains("Ctrl+Shift+A", "F8");
+    }
+
+    @Test
     void no_reason_is_asked_for_again_and_backing_out_leaves_it_open() throws Exception {
         Finding f = first().finding();
         on.answers().line = " ";

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import orlop.desk.CardEdits;
 import orlop.desk.CardField;
 import orlop.desk.CardFields;
+import orlop.desk.SheetExport;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
@@ -39,6 +40,16 @@ class EditorWordsTest {
         }
 
         assertThat(keys).allSatisfy(k -> assertThat(words.pattern(k)).as(k).isPresent());
+    }
+
+    @Test
+    void every_kind_of_file_that_is_written_has_its_words() {
+        List<String> suffixes = new ArrayList<>(List.of(".orlop", ".svg", ".png"));
+        Arrays.stream(SheetExport.Form.values()).map(SheetExport.Form::suffix).forEach(suffixes::add);
+
+        assertThat(suffixes)
+                .allSatisfy(
+                        s -> assertThat(words.pattern("editor.files" + s)).as(s).isPresent());
     }
 
     @Test

@@ -20,7 +20,7 @@ import orlop.testing.WindowTest;
 
 /** The main job from an empty sheet to an exported one, without a mouse. */
 @WindowTest
-@Timeout(180)
+@Timeout(600) // against hanging for ever; how fast it goes is no matter here
 class KeyboardJobWindowTest {
     @TempDir
     @SuppressWarnings("NullAway.Init") // set by JUnit
@@ -87,9 +87,11 @@ class KeyboardJobWindowTest {
         int before = on.drawing().cables().size();
         find(from);
         on.press(KeyEvent.VK_PERIOD, KeyEvent.VK_SHIFT);
+        on.until("the next is added", () -> on.state().selection().size() == 2);
         if (!on.state().selection().equals(Set.of(from, to))) {
             find(from);
             on.press(KeyEvent.VK_COMMA, KeyEvent.VK_SHIFT);
+            on.until("the one before is added", () -> on.state().selection().size() == 2);
         }
         assertThat(on.state().selection()).containsExactlyInAnyOrder(from, to);
         on.ctrl(KeyEvent.VK_J);
@@ -99,16 +101,20 @@ class KeyboardJobWindowTest {
 
     private void type(String field, String value) {
         on.press(KeyEvent.VK_ENTER);
+        on.until("the card has the keys", () -> on.focusedNow() != null && on.focusedNow() != on.canvas());
         for (int i = 0; i < 12 && !focusedIn(field); i++) {
+            Component before = on.focused();
             on.press(KeyEvent.VK_TAB);
+            on.until("the next field", () -> on.focusedNow() != null && on.focusedNow() != before);
         }
         assertThat(focusedIn(field)).as(field).isTrue();
         on.ctrl(KeyEvent.VK_A);
         on.type(value);
         on.press(KeyEvent.VK_ENTER);
         on.press(KeyEvent.VK_ESCAPE);
-        on.press(KeyEvent.VK_ESCAPE);
         on.untilFocused(on.canvas());
+        on.press(KeyEvent.VK_ESCAPE);
+        on.until("nothing is selected", () -> on.state().selection().isEmpty());
     }
 
     private void find(String item) {

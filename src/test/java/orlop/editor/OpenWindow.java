@@ -71,7 +71,7 @@ final class OpenWindow implements AutoCloseable {
                         return Boolean.TRUE.equals(GuiActionRunner.execute(holds::getAsBoolean));
                     }
                 },
-                timeout(30, SECONDS));
+                timeout(60, SECONDS));
         frame.robot().waitForIdle();
     }
 
