@@ -54,9 +54,12 @@ public final class SheetEdits {
 
     /** The next larger paper of ISO 216, lying; empty for the largest that is known. */
     public static Optional<SheetSize> larger(SheetSize size) {
-        SheetSize[] all = SheetSize.values();
-        int lying = size == SheetSize.A4_UPRIGHT ? SheetSize.A4.ordinal() : size.ordinal();
-        return lying == 0 ? Optional.empty() : Optional.of(all[lying - 1]);
+        return switch (size) {
+            case A1 -> Optional.empty();
+            case A2 -> Optional.of(SheetSize.A1);
+            case A3 -> Optional.of(SheetSize.A2);
+            case A4, A4_UPRIGHT -> Optional.of(SheetSize.A3);
+        };
     }
 
     /** The components of a sheet that stand beyond the room that its paper has for them. */

@@ -62,6 +62,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         CanvasMouse.install(this);
         Ring.follow(this);
         session.listen(this);
+        session.ahead(shown::ahead);
         blink.listen(this::repaint);
         pointing.listen(this::repaint);
     }
@@ -251,6 +252,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         }
         if (others && accessibleContext instanceof CanvasAccess a) {
             a.tell(after);
+        }
+        if (!after.fresh()) {
+            shown.want(after);
         }
         if (blink.waits()) { // the picture is that of the drawing before, with its figures
             SwingUtilities.invokeLater(this::prepare);
