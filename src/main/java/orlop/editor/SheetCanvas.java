@@ -247,7 +247,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         }
         boolean said = after.notice() != null && !Same.object(after.notice(), before.notice());
         boolean others = !before.selection().equals(after.selection());
-        if (others && tool == hand && !said && (byKeys || after.selection().isEmpty())) {
+        if (others && tool == hand && !said && KeyHints.follow(after, byKeys)) {
             hint("");
         }
         if (others && accessibleContext instanceof CanvasAccess a) {
