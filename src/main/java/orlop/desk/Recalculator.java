@@ -20,6 +20,7 @@ final class Recalculator {
     private final Consumer<Review> onReview;
     private final Consumer<Throwable> onFailure;
     private final AtomicLong latest = new AtomicLong();
+    private volatile Consumer<Review> ahead = review -> {};
 
     /**
      * @param worker runs one task at a time, in order
@@ -36,6 +37,11 @@ final class Recalculator {
         this.ui = ui;
         this.onReview = onReview;
         this.onFailure = onFailure;
+    }
+
+    /** @param first told of each review by the worker, before {@code onReview}; must not fail */
+    void ahead(Consumer<Review> first) {
+        ahead = first;
     }
 
     /** Asks for a review of this drawing and no other. Any thread. */
@@ -56,6 +62,9 @@ final class Recalculator {
         }
         try {
             Review review = maker.of(drawing, stale);
+            if (!stale.getAsBoolean()) {
+                ahead.accept(review);
+            }
             deliver(stale, () -> onReview.accept(review));
         } catch (CancellationException e) {
             // overtaken: the newer run is queued

@@ -78,6 +78,15 @@ public final class Session {
         return explainer;
     }
 
+    /**
+     * @param first told of each review by the thread that made it, before the session has it: what can be done with it there
+     *     is done when it comes; must not fail
+     */
+    public void ahead(Consumer<Review> first) {
+        mine();
+        recalculator.ahead(first);
+    }
+
     /** From now on this listener is told. */
     public void listen(SessionListener listener) {
         mine();
@@ -100,7 +109,7 @@ public final class Session {
         Drawing before = history.current();
         Optional<Message> refusal = refusal(() -> history.apply(edit));
         if (refusal.isPresent()) {
-            become(with(null, refusal.get()));
+            become(state.withPreview(null).withNotice(refusal.get()));
         } else {
             settle(before, edit.label());
         }
@@ -127,7 +136,7 @@ public final class Session {
         Drawing[] made = {history.current()};
         Optional<Message> refusal = refusal(() -> made[0] = edit.applyTo(history.current()));
         if (refusal.isEmpty()) {
-            become(with(made[0], state.notice()));
+            become(state.withPreview(made[0]));
         }
         return refusal;
     }
@@ -136,7 +145,7 @@ public final class Session {
     public void endPreview() {
         mine();
         if (state.preview() != null) {
-            become(with(null, state.notice()));
+            become(state.withPreview(null));
         }
     }
 
@@ -178,18 +187,7 @@ public final class Session {
         mine();
         Set<String> there = there(state.drawing(), ids);
         if (!there.equals(state.selection())) {
-            become(new SessionState(
-                    state.drawing(),
-                    state.preview(),
-                    there,
-                    state.sheet(),
-                    state.condition(),
-                    state.review(),
-                    state.file(),
-                    state.dirty(),
-                    state.undo(),
-                    state.redo(),
-                    null));
+            become(state.withSelection(there).withNotice(null));
         }
     }
 
@@ -197,7 +195,7 @@ public final class Session {
     public void showSheet(String id) {
         mine();
         if (state.drawing().sheets().contains(id) && !id.equals(state.sheet())) {
-            become(view(Set.of(), id, state.condition()));
+            become(state.withSelection(Set.of()).withView(id, state.condition()).withNotice(null));
         }
     }
 
@@ -207,30 +205,15 @@ public final class Session {
         boolean known =
                 id.equals(Results.GOVERNING) || state.drawing().conditions().contains(id);
         if (known && !id.equals(state.condition())) {
-            become(view(state.selection(), state.sheet(), id));
+            become(state.withView(state.sheet(), id).withNotice(null));
         }
-    }
-
-    private SessionState view(Set<String> selection, String sheet, String condition) {
-        return new SessionState(
-                state.drawing(),
-                state.preview(),
-                selection,
-                sheet,
-                condition,
-                state.review(),
-                state.file(),
-                state.dirty(),
-                state.undo(),
-                state.redo(),
-                null);
     }
 
     /** Tells the person something, or takes the last notice away. */
     public void say(@Nullable Message notice) {
         mine();
         if (!java.util.Objects.equals(notice, state.notice())) {
-            become(with(state.preview(), notice));
+            become(state.withNotice(notice));
         }
     }
 
@@ -247,7 +230,7 @@ public final class Session {
         mine();
         history = new History(drawing);
         history.markUnsaved();
-        become(kept(fresh(drawing, file), file, null));
+        become(fresh(drawing, file).withFile(file, history.dirty()));
         recalculator.request(drawing);
     }
 
@@ -255,7 +238,7 @@ public final class Session {
     public void unsaved() {
         mine();
         history.markUnsaved();
-        become(kept(state, state.file(), state.notice()));
+        become(state.withFile(state.file(), history.dirty()));
     }
 
     /** Remembers that the present drawing stands in this file. */
@@ -271,22 +254,7 @@ public final class Session {
     public void saved(Path file, @Nullable Message notice) {
         mine();
         history.markSaved();
-        become(kept(state, file, notice));
-    }
-
-    private SessionState kept(SessionState s, @Nullable Path file, @Nullable Message notice) {
-        return new SessionState(
-                s.drawing(),
-                null,
-                s.selection(),
-                s.sheet(),
-                s.condition(),
-                s.review(),
-                file,
-                history.dirty(),
-                s.undo(),
-                s.redo(),
-                notice);
+        become(state.withFile(file, history.dirty()).withNotice(notice));
     }
 
     /** Asks for the review of the present drawing again. */
@@ -303,18 +271,7 @@ public final class Session {
     }
 
     private void take(Review review) {
-        become(new SessionState(
-                state.drawing(),
-                state.preview(),
-                state.selection(),
-                state.sheet(),
-                state.condition(),
-                review,
-                state.file(),
-                state.dirty(),
-                state.undo(),
-                state.redo(),
-                state.notice()));
+        become(state.withReview(review));
     }
 
     /** After the history has moved: the state follows, and a review is asked for if the drawing is another. */
@@ -346,21 +303,6 @@ public final class Session {
         Set<String> there = new LinkedHashSet<>(ids);
         there.removeIf(id -> !d.hasItem(id) && !d.notes().contains(id));
         return there;
-    }
-
-    private SessionState with(@Nullable Drawing preview, @Nullable Message notice) {
-        return new SessionState(
-                state.drawing(),
-                preview,
-                state.selection(),
-                state.sheet(),
-                state.condition(),
-                state.review(),
-                state.file(),
-                state.dirty(),
-                state.undo(),
-                state.redo(),
-                notice);
     }
 
     private void become(SessionState next) {

@@ -69,6 +69,37 @@ public record SessionState(
         return drawing.conditions().find(condition);
     }
 
+    /** With these selected. */
+    SessionState withSelection(Set<String> chosen) {
+        return new SessionState(drawing, preview, chosen, sheet, condition, review, file, dirty, undo, redo, notice);
+    }
+
+    /** With another sheet or condition shown. */
+    SessionState withView(String shownSheet, String shownCondition) {
+        return new SessionState(
+                drawing, preview, selection, shownSheet, shownCondition, review, file, dirty, undo, redo, notice);
+    }
+
+    /** With this preview, or none. */
+    SessionState withPreview(@Nullable Drawing shown) {
+        return new SessionState(drawing, shown, selection, sheet, condition, review, file, dirty, undo, redo, notice);
+    }
+
+    /** With these results. */
+    SessionState withReview(Review newest) {
+        return new SessionState(drawing, preview, selection, sheet, condition, newest, file, dirty, undo, redo, notice);
+    }
+
+    /** With this said, or nothing. */
+    SessionState withNotice(@Nullable Message said) {
+        return new SessionState(drawing, preview, selection, sheet, condition, review, file, dirty, undo, redo, said);
+    }
+
+    /** Kept there, without a preview. */
+    SessionState withFile(@Nullable Path kept, boolean differs) {
+        return new SessionState(drawing, null, selection, sheet, condition, review, kept, differs, undo, redo, notice);
+    }
+
     /** The one thing that is selected, if it is one. */
     public Optional<String> soleSelection() {
         return selection.size() == 1 ? Optional.of(selection.iterator().next()) : Optional.empty();

@@ -62,6 +62,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         CanvasMouse.install(this);
         Ring.follow(this);
         session.listen(this);
+        session.ahead(shown::ahead);
         blink.listen(this::repaint);
         pointing.listen(this::repaint);
     }
@@ -246,11 +247,14 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         }
         boolean said = after.notice() != null && !Same.object(after.notice(), before.notice());
         boolean others = !before.selection().equals(after.selection());
-        if (others && tool == hand && !said && (byKeys || after.selection().isEmpty())) {
+        if (others && tool == hand && !said && KeyHints.follow(after, byKeys)) {
             hint("");
         }
         if (others && accessibleContext instanceof CanvasAccess a) {
             a.tell(after);
+        }
+        if (!after.fresh()) {
+            shown.want(after);
         }
         if (blink.waits()) { // the picture is that of the drawing before, with its figures
             SwingUtilities.invokeLater(this::prepare);

@@ -21,8 +21,9 @@ import orlop.study.Results;
 import orlop.symbols.SymbolLibrary;
 
 /**
- * Makes the scene of what a session shows, and keeps the last one. On the event thread, but for the first layout of a large
- * sheet where {@link #behind} says who makes it.
+ * Makes the scene of what a session shows, and keeps the last one. On the event thread, but for one that can be made ahead by
+ * the thread that has worked out its figures, and for the first layout of a large sheet where {@link #behind} says who makes
+ * it.
  */
 final class ShownScene {
     static final Results NO_RESULTS =
@@ -43,7 +44,14 @@ final class ShownScene {
     /** Who lays out large sheets, and who is told when one is ready. */
     private record Behind(Executor worker, Executor ui, Runnable ready) {}
 
-    private record Made(Drawing drawing, @Nullable Review review, SceneRequest request, Scene scene) {}
+    private record Made(Drawing drawing, @Nullable Review review, SceneRequest request, Scene scene, double ms) {}
+
+    /** What will be asked for when a review of the drawing has come. */
+    private record Wanted(
+            Drawing drawing, String sheet, String condition, Annotations annotations, SceneBuilder builder) {}
+
+    private volatile @Nullable Wanted wanted;
+    private volatile @Nullable Made ahead;
 
     Annotations annotations() {
         return annotations;
@@ -101,8 +109,12 @@ final class ShownScene {
             boolean meanwhile = m != null && m.drawing == d && m.request.sheet().equals(s.sheet());
             return meanwhile && m != null ? Optional.of(m.scene) : Optional.empty();
         }
-        m = made(with, s, d);
+        m = ahead(s, d);
+        if (m == null) {
+            m = made(with, s, d);
+        }
         last = m;
+        lastMs = m.ms;
         return Optional.of(m.scene);
     }
 
@@ -114,6 +126,55 @@ final class ShownScene {
                                 .filter(c -> before.components().get(c.id()) == c)
                                 .count()
                         < now.components().size() / 2;
+    }
+
+    /** Is told of a drawing whose figures are being worked out. */
+    void want(SessionState s) {
+        Drawing d = s.drawing();
+        boolean known = d.components().size() <= MOST_AT_ONCE || laidOut.contains(layout(s));
+        wanted = known && d.sheets().contains(s.sheet())
+                ? new Wanted(d, s.sheet(), s.condition(), annotations, builder())
+                : null;
+    }
+
+    /**
+     * Makes the scene that was wanted with these figures. Any thread.
+     *
+     * @return the scene; empty if another drawing is wanted, or none
+     */
+    @SuppressWarnings("ReferenceEquality") // an edit makes another drawing
+    Optional<Scene> ahead(Review review) {
+        Wanted w = wanted;
+        if (w == null || w.drawing != review.drawing()) {
+            return Optional.empty();
+        }
+        long start = System.nanoTime();
+        try {
+            SceneRequest request = SceneRequest.screen(
+                            w.drawing, review.study().of(w.condition), review.findings(), w.sheet)
+                    .withAnnotations(w.annotations);
+            Scene scene = w.builder.build(request);
+            ahead = new Made(w.drawing, review, request, scene, (System.nanoTime() - start) / 1e6);
+            return Optional.of(scene);
+        } catch (RuntimeException e) {
+            ahead = null; // it happens again where it is told
+            return Optional.empty();
+        }
+    }
+
+    /** The scene of this state if it was made ahead. */
+    @SuppressWarnings("ReferenceEquality") // the very same drawing and review
+    private @Nullable Made ahead(SessionState s, Drawing d) {
+        Made a = ahead;
+        if (a == null || a.review != s.review()) {
+            return null;
+        }
+        ahead = null;
+        boolean same = a.drawing == d
+                && a.request.sheet().equals(s.sheet())
+                && a.request.results() == s.results().orElse(NO_RESULTS)
+                && a.request.annotations().equals(annotations);
+        return same ? a : null;
     }
 
     /** Begins with what a scene of this state can be spared, before its figures are there. */
@@ -135,7 +196,7 @@ final class ShownScene {
         b.worker.execute(() -> {
             try {
                 Scene scene = with.build(request);
-                b.ui.execute(() -> ended(b, s, () -> last = new Made(d, s.review(), request, scene)));
+                b.ui.execute(() -> ended(b, s, () -> last = new Made(d, s.review(), request, scene, lastMs)));
             } catch (RuntimeException e) {
                 b.ui.execute(() -> ended(b, s, () -> {})); // it happens again where it is told
             }
@@ -156,6 +217,8 @@ final class ShownScene {
             library = OwnSymbols.library();
             builder = SceneBuilder.with(library);
             last = null;
+            ahead = null;
+            wanted = null;
             laidOut.clear();
         }
         return builder;
@@ -165,8 +228,7 @@ final class ShownScene {
         long start = System.nanoTime();
         SceneRequest request = request(s, d, s.sheet());
         Scene scene = with.build(request);
-        lastMs = (System.nanoTime() - start) / 1e6;
-        return new Made(d, s.review(), request, scene);
+        return new Made(d, s.review(), request, scene, (System.nanoTime() - start) / 1e6);
     }
 
     private SceneRequest request(SessionState s, Drawing d, String sheet) {

@@ -22,25 +22,32 @@ public final class BoxSpots {
     private record Around(Rect ink, List<Side> preferred, double width, double height) implements Spots {
         @Override
         public List<Spot> all() {
-            return allAround(ink, preferred, width, height);
+            List<Spot> spots = new ArrayList<>();
+            parts().forEach(p -> spots.addAll(p.all()));
+            return spots;
         }
-    }
 
-    private static List<Spot> allAround(Rect ink, List<Side> preferred, double width, double height) {
-        List<Spot> spots = new ArrayList<>();
-        int rank = 0;
-        for (Side s : preferred) {
-            beside(spots, ink, s, width, height, 3 * rank++);
-        }
-        for (Side s : Side.values()) {
-            if (!preferred.contains(s)) {
-                beside(spots, ink, s, width, height, 4 + 3 * rank++);
+        @Override
+        public List<Part> parts() {
+            List<Part> parts = new ArrayList<>(4);
+            for (Side s : preferred) {
+                parts.add(part(s, 3 * parts.size()));
             }
+            for (Side s : Side.values()) {
+                if (!preferred.contains(s)) {
+                    parts.add(part(s, 4 + 3 * parts.size()));
+                }
+            }
+            return parts;
         }
-        return spots;
+
+        private Part part(Side side, double base) {
+            return new Part(base, () -> beside(ink, side, width, height, base));
+        }
     }
 
-    private static void beside(List<Spot> spots, Rect ink, Side side, double width, double height, double base) {
+    private static List<Spot> beside(Rect ink, Side side, double width, double height, double base) {
+        List<Spot> spots = new ArrayList<>();
         boolean aside = side == Side.LEFT || side == Side.RIGHT;
         double reach = aside ? (ink.height() + height) / 2 + 2 : (ink.width() + width) / 2 + 1;
         for (int k = 0; k * STEP_MM <= reach; k++) {
@@ -53,6 +60,7 @@ public final class BoxSpots {
                 }
             }
         }
+        return spots;
     }
 
     private static Rect rect(Rect ink, Side side, double width, double height, double off) {
@@ -74,23 +82,32 @@ public final class BoxSpots {
     private record AlongBar(Rect bar, double width, double height) implements Spots {
         @Override
         public List<Spot> all() {
-            return allAlong(bar, width, height);
+            List<Spot> spots = new ArrayList<>();
+            parts().forEach(p -> spots.addAll(p.all()));
+            return spots;
         }
-    }
 
-    private static List<Spot> allAlong(Rect bar, double width, double height) {
-        List<Spot> spots = new ArrayList<>();
-        if (bar.width() >= bar.height()) {
-            double room = Math.max(0, bar.width() - width);
-            for (double off = 0; off <= room; off += 2.5) {
-                double x = bar.minX() + off;
-                spots.add(new Spot(Rect.of(x, bar.minY() - ASIDE_MM - height, width, height), Side.RIGHT, 0.05 * off));
-                spots.add(new Spot(Rect.of(x, bar.maxY() + ASIDE_MM, width, height), Side.RIGHT, 3 + 0.05 * off));
-            }
+        @Override
+        public List<Part> parts() {
+            List<Part> parts = new ArrayList<>();
+            parts.add(new Part(0, this::along));
+            parts.addAll(new Worse(around(bar, List.of(Side.RIGHT, Side.LEFT), width, height), 8).parts());
+            return parts;
         }
-        spots.addAll(allAround(bar, List.of(Side.RIGHT, Side.LEFT), width, height).stream()
-                .map(s -> new Spot(s.rect(), s.side(), s.cost() + 8))
-                .toList());
-        return spots;
+
+        private List<Spot> along() {
+            List<Spot> spots = new ArrayList<>();
+            if (bar.width() >= bar.height()) {
+                double room = Math.max(0, bar.width() - width);
+                for (double off = 0; off <= room; off += 2.5) {
+                    double x = bar.minX() + off;
+                    Rect above = Rect.of(x, bar.minY() - ASIDE_MM - height, width, height);
+                    Rect below = Rect.of(x, bar.maxY() + ASIDE_MM, width, height);
+                    spots.add(new Spot(above, Side.RIGHT, 0.05 * off));
+                    spots.add(new Spot(below, Side.RIGHT, 3 + 0.05 * off));
+                }
+            }
+            return spots;
+        }
     }
 }

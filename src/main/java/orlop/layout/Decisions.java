@@ -72,8 +72,9 @@ final class Decisions {
         return new Decisions(null);
     }
 
-    static Decisions of(@Nullable Labelling labelling, Ground ground, Map<String, Label> labels) {
-        if (labelling == null || !labelling.area().equals(ground.area())) {
+    static Decisions of(
+            @Nullable Labelling labelling, @Nullable FixedThings fixed, Ground ground, Map<String, Label> labels) {
+        if (labelling == null || fixed == null || !labelling.area().equals(ground.area())) {
             return none();
         }
         Decisions d = new Decisions(labelling.decisions().withoutPast());
@@ -85,9 +86,10 @@ final class Decisions {
         Set<String> gone = new HashSet<>(labelling.labels().keySet());
         gone.removeAll(labels.keySet());
         d.others.addAll(gone);
-        if (!d.sameOrder(labelling.labels(), labels) || !d.compare(labelling.fixed(), ground.fixed())) {
+        if (!d.sameOrder(labelling.labels(), labels) || !fixed.sameOrder()) {
             return none();
         }
+        fixed.changed().forEach(d.changes::add);
         for (String id : d.others) {
             for (Label l : Arrays.asList(labels.get(id), labelling.labels().get(id))) {
                 if (l != null && l.fixed()) {
@@ -119,37 +121,6 @@ final class Decisions {
         List<String> old = new ArrayList<>();
         was.keySet().stream().filter(is::containsKey).forEach(old::add);
         return common.equals(old);
-    }
-
-    /** What differs, apart from what both lists begin and end with. False if what is common stands in another order. */
-    private boolean compare(List<Ground.Solid.Key> was, List<Ground.Solid.Key> is) {
-        int first = 0;
-        int least = Math.min(was.size(), is.size());
-        while (first < least && was.get(first).equals(is.get(first))) {
-            first++;
-        }
-        int last = 0;
-        while (last < least - first && was.get(was.size() - 1 - last).equals(is.get(is.size() - 1 - last))) {
-            last++;
-        }
-        List<Ground.Solid.Key> old = was.subList(first, was.size() - last);
-        List<Ground.Solid.Key> now = is.subList(first, is.size() - last);
-        return common(old, now).equals(common(now, old));
-    }
-
-    /** What is in both, as often as it is in both; the rest is a change. */
-    private List<Ground.Solid.Key> common(List<Ground.Solid.Key> of, List<Ground.Solid.Key> in) {
-        Map<Ground.Solid.Key, Integer> left = new HashMap<>();
-        in.forEach(k -> left.merge(k, 1, Integer::sum));
-        List<Ground.Solid.Key> both = new ArrayList<>();
-        for (Ground.Solid.Key k : of) {
-            if (left.merge(k, -1, Integer::sum) >= 0) {
-                both.add(k);
-            } else {
-                changes.add(k.rect());
-            }
-        }
-        return both;
     }
 
     /** Everywhere where one of these labels ever stood, and what it pushed elsewhere. */

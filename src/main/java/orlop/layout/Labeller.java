@@ -1,7 +1,7 @@
 package orlop.layout;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,10 +32,10 @@ public final class Labeller {
     private final Map<String, Label> labels = new LinkedHashMap<>();
     private final Map<String, Label.Put> settled = new HashMap<>();
     private final Map<String, Spot> chosen = new HashMap<>();
-    private final Map<String, List<Spot>> spots = new HashMap<>();
-    private final Map<String, double[]> solidCosts = new HashMap<>();
+    private final Map<String, Candidates> candidates = new HashMap<>();
     private final Map<String, Boolean> beyond = new HashMap<>();
     private Decisions decisions = Decisions.none();
+    private @Nullable List<Rect> moved;
 
     /** @param area within which the texts stand of all that is not itself outside */
     public Labeller(Rect area) {
@@ -88,9 +88,11 @@ public final class Labeller {
         }
         if (before != null && before.isOf(ground, labels)) {
             before.places().forEach(ground::settle);
+            this.moved = List.of();
             return before;
         }
-        decisions = Decisions.of(before, ground, labels);
+        FixedThings fixed = before == null ? null : FixedThings.compare(before.fixed(), ground.fixed());
+        decisions = Decisions.of(before, fixed, ground, labels);
         wanted.stream().filter(Label::fixed).forEach(this::byHand);
         wanted.stream().filter(l -> !l.fixed()).forEach(l -> decide(0, l, seen -> first(l, seen)));
         boolean moved = true;
@@ -103,11 +105,34 @@ public final class Labeller {
         for (Label l : wanted) {
             out.put(l.id(), apart(l));
         }
+        if (before != null && fixed != null && before.area().equals(ground.area())) {
+            List<Rect> changed = new ArrayList<>(fixed.changed());
+            moved(out, before.places(), changed);
+            moved(before.places(), out, changed);
+            this.moved = Collections.unmodifiableList(changed);
+        }
         return new Labelling(out, ground, labels, decisions);
     }
 
+    private static void moved(Map<String, Label.Put> of, Map<String, Label.Put> from, List<Rect> to) {
+        of.forEach((id, put) -> {
+            Label.Put other = from.get(id);
+            if (other == null || !other.rect().equals(put.rect())) {
+                to.add(put.rect());
+            }
+        });
+    }
+
+    /**
+     * Where anything stands now or stood in the earlier labelling that is not in the same place in both; null without one,
+     * or if it was of another area. To be asked after {@link #place(List, Labelling)}.
+     */
+    public @Nullable List<Rect> moved() {
+        return moved;
+    }
+
     private void byHand(Label l) {
-        Spot s = spots(l).get(0);
+        Spot s = candidates(l).first();
         choose(l, s);
         settle(l.id(), FarSpots.byHand(l, s));
     }
@@ -119,7 +144,7 @@ public final class Labeller {
 
     /** The best place beside what it speaks of; where symbols and lines leave none, one apart, before others take it. */
     private void first(Label l, Seen seen) {
-        if (spots(l).stream().allMatch(s -> blocked(s, seen)) && !beyond(l)) {
+        if (!candidates(l).any(s -> !blocked(s, seen)) && !beyond(l)) {
             Optional<Label.Put> far = new FarSpots(ground, l, seen).find();
             if (far.isPresent()) {
                 settle(l.id(), far.get());
@@ -133,7 +158,7 @@ public final class Labeller {
     /** Whether what it speaks of lies outside the area: its text stays with it and is not drawn in from afar. */
     private boolean beyond(Label l) {
         return beyond.computeIfAbsent(
-                l.id(), k -> spots(l).stream().noneMatch(s -> ground.area().contains(s.rect())));
+                l.id(), k -> !candidates(l).any(s -> ground.area().contains(s.rect())));
     }
 
     private boolean within(Label l, Rect r) {
@@ -231,7 +256,7 @@ public final class Labeller {
             return;
         }
         int tried = 0;
-        for (Spot s : spots(l)) {
+        for (Spot s : candidates(l).all()) {
             Rect room = s.rect().grown(GAP_MM);
             seen.add(room);
             boolean open = within(l, s.rect()) && !ground.built(room);
@@ -281,39 +306,18 @@ public final class Labeller {
         return Optional.ofNullable(labels.get(id)).orElseThrow();
     }
 
-    /** The cheapest spot as things stand; costs of what cannot move are worked out once, and only when they matter. */
+    /** The cheapest spot as things stand. */
     private Spot best(Label l, Seen seen) {
-        double[] costs = solidCosts.computeIfAbsent(l.id(), k -> unknown(spots(l).size()));
-        List<Spot> spots = spots(l);
-        Spot best = spots.get(0);
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < costs.length; i++) {
-            Spot s = spots.get(i);
-            if (s.cost() >= least) {
-                continue;
-            }
-            seen.add(s.rect().grown(GAP_MM));
-            if (Double.isNaN(costs[i])) {
-                costs[i] = s.cost() + (within(l, s.rect()) ? 0 : 5 * CONFLICT) + solidCost(s.rect());
-            }
-            double cost = costs[i] < least ? costs[i] + textCost(l, s.rect()) : least;
-            if (cost < least) {
-                best = s;
-                least = cost;
-            }
-        }
-        return best;
+        return candidates(l)
+                .best(
+                        s -> seen.add(s.rect().grown(GAP_MM)),
+                        s -> s.cost() + (within(l, s.rect()) ? 0 : 5 * CONFLICT) + solidCost(s.rect()),
+                        s -> textCost(l, s.rect()));
     }
 
-    /** Worked out once, and only for those that are decided anew. */
-    private List<Spot> spots(Label l) {
-        return spots.computeIfAbsent(l.id(), k -> l.spots().all());
-    }
-
-    private static double[] unknown(int n) {
-        double[] a = new double[n];
-        Arrays.fill(a, Double.NaN);
-        return a;
+    /** Made once, and only for those that are decided anew. */
+    private Candidates candidates(Label l) {
+        return candidates.computeIfAbsent(l.id(), k -> new Candidates(l.spots()));
     }
 
     private double solidCost(Rect r) {

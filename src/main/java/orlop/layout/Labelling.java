@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /** The places of the texts of a sheet, and what each of them hangs on. Immutable once made. */
 public final class Labelling {
@@ -34,30 +33,6 @@ public final class Labelling {
                 && labels.size() == wanted.size()
                 && new ArrayList<>(labels.values()).equals(new ArrayList<>(wanted.values()))
                 && fixed.equals(ground.fixed());
-    }
-
-    /** Where texts stand or stood that are not in the same place in both; null if more than texts differs. */
-    @SuppressWarnings("ReferenceEquality") // the very same one needs no comparison
-    public @Nullable List<Rect> changes(Labelling before) {
-        if (this == before) {
-            return List.of();
-        }
-        if (!area.equals(before.area) || !fixed.equals(before.fixed)) {
-            return null;
-        }
-        List<Rect> changed = new ArrayList<>();
-        moved(places, before.places, changed);
-        moved(before.places, places, changed);
-        return changed;
-    }
-
-    private static void moved(Map<String, Label.Put> of, Map<String, Label.Put> from, List<Rect> to) {
-        of.forEach((id, put) -> {
-            Label.Put other = from.get(id);
-            if (other == null || !other.rect().equals(put.rect())) {
-                to.add(put.rect());
-            }
-        });
     }
 
     Rect area() {

@@ -60,34 +60,38 @@ public final class LineSpots {
             @Nullable Rect name) implements Spots {
         @Override
         public List<Spot> all() {
-            return beside(points, width, height, name);
-        }
-    }
-
-    private static List<Spot> beside(List<Point> points, double width, double height, @Nullable Rect name) {
-        List<Spot> spots = all(points, width, height, name == null ? 0 : name.width());
-        if (name == null) {
+            List<Spot> spots = new ArrayList<>();
+            parts().forEach(p -> spots.addAll(p.all()));
             return spots;
         }
-        Rect beside = name.grown(4, 0);
-        return spots.stream()
-                .map(s -> s.rect().overlaps(beside) ? new Spot(s.rect(), s.side(), s.cost() + BESIDE_NAME) : s)
-                .toList();
-    }
 
-    private static List<Spot> all(List<Point> points, double width, double height, double nameWidth) {
-        List<Spot> spots = new ArrayList<>();
-        List<Leg> legs = legs(points);
-        double longest = Math.max(1, legs.get(0).length());
-        for (Leg leg : legs) {
-            double base = 12 * (1 - leg.length() / longest);
+        @Override
+        public List<Part> parts() {
+            List<Leg> legs = legs(points);
+            double longest = Math.max(1, legs.get(0).length());
+            List<Part> parts = new ArrayList<>(legs.size());
+            for (Leg leg : legs) {
+                double base = 12 * (1 - leg.length() / longest);
+                parts.add(new Part(base, () -> beside(leg, base)));
+            }
+            return parts;
+        }
+
+        private List<Spot> beside(Leg leg, double base) {
+            List<Spot> spots = new ArrayList<>();
             if (leg.lying()) {
                 lying(spots, leg, width, height, base);
             } else {
-                standing(spots, leg, width, height, base, Math.max(ASIDE_MM, nameWidth / 2 + 1.2));
+                double clear = name == null ? ASIDE_MM : Math.max(ASIDE_MM, name.width() / 2 + 1.2);
+                standing(spots, leg, width, height, base, clear);
             }
+            if (name != null) {
+                Rect beside = name.grown(4, 0);
+                spots.replaceAll(
+                        s -> s.rect().overlaps(beside) ? new Spot(s.rect(), s.side(), s.cost() + BESIDE_NAME) : s);
+            }
+            return spots;
         }
-        return spots;
     }
 
     private static void standing(List<Spot> spots, Leg leg, double width, double height, double base, double aside) {

@@ -1,6 +1,7 @@
 package orlop.layout;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
@@ -35,6 +36,13 @@ public record Placed(
         return ports.stream()
                 .filter(p -> p.terminal().terminal().equals(terminal))
                 .findFirst();
+    }
+
+    /** Whether a line finds the same here: extent, terminals and bar are those of the other. */
+    @SuppressWarnings("ReferenceEquality") // the very same one needs no comparison
+    boolean standsAs(Placed o) {
+        return this == o
+                || (ink.equals(o.ink) && anySpot == o.anySpot && Objects.equals(bar, o.bar) && ports.equals(o.ports));
     }
 
     /** How far a line runs from a port until it is clear of the component. */

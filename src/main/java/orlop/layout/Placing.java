@@ -1,7 +1,9 @@
 package orlop.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -50,17 +52,40 @@ public final class Placing {
      * @param condition says how switches stand; null leaves them as drawn
      */
     public List<Placed> place(Drawing drawing, String sheet, @Nullable OperatingCondition condition) {
+        return place(drawing, sheet, condition, List.of());
+    }
+
+    /**
+     * The same as {@link #place(Drawing, String, OperatingCondition)}, in which what is as it was is the very same.
+     *
+     * @param before what this has placed on nearly the same sheet
+     */
+    public List<Placed> place(
+            Drawing drawing, String sheet, @Nullable OperatingCondition condition, List<Placed> before) {
+        Map<String, Placed> last = new HashMap<>();
+        before.forEach(p -> last.put(p.id(), p));
         BarLengths lengths = new BarLengths(drawing, sheet);
         List<Placed> all = new ArrayList<>();
         for (Component c : drawing.components().values()) {
             if (c.place().sheet().equals(sheet)) {
-                all.add(place(drawing, c, condition, lengths));
+                all.add(place(drawing, c, condition, lengths, last.get(c.id())));
             }
         }
-        return BarReach.lengthened(all, lengths);
+        List<Placed> placed = BarReach.lengthened(all, lengths);
+        placed.replaceAll(p -> {
+            Placed was = p.bar() == null ? null : last.get(p.id());
+            return p.equals(was) ? was : p;
+        });
+        return placed;
     }
 
-    private Placed place(Drawing drawing, Component c, @Nullable OperatingCondition condition, BarLengths lengths) {
+    @SuppressWarnings("ReferenceEquality") // an edit makes another component
+    private Placed place(
+            Drawing drawing,
+            Component c,
+            @Nullable OperatingCondition condition,
+            BarLengths lengths,
+            @Nullable Placed before) {
         Particulars p = c.particulars();
         if (p instanceof Distribution.Busbar b) {
             Rect bar = bar(c.place(), lengths.of(c, b.drawnLengthMm()));
@@ -74,6 +99,9 @@ public final class Placing {
         String state = SymbolChoice.state(c, condition);
         Symbol s = library.find(c.kind().word(), SymbolChoice.variant(drawing, c), state)
                 .orElseThrow(() -> new IllegalStateException("no symbol for " + c.kind()));
+        if (before != null && before.component() == c && before.symbol().equals(s.name())) {
+            return before;
+        }
         List<String> names = c.particulars().terminals();
         boolean many = names.size() > 2 || p instanceof Switching.DiodeIsolator;
         if (many && !s.terminals().keySet().equals(Set.copyOf(names))) {
@@ -87,7 +115,7 @@ public final class Placing {
     /** A component by itself at 0, 0, turned by so many degrees, its switches as drawn. */
     Placed alone(Drawing drawing, Component c, int rotationDegree) {
         Place origin = Place.at(c.place().sheet(), 0, 0).withRotationDegree(rotationDegree);
-        return place(drawing, c.withPlace(origin), null, NO_TAPS);
+        return place(drawing, c.withPlace(origin), null, NO_TAPS, null);
     }
 
     private static Rect bar(Place place, double length) {

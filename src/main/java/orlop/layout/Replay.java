@@ -36,13 +36,13 @@ final class Replay {
     private void compareComponents(Map<String, Placed> was, Map<String, Placed> is) {
         was.forEach((id, p) -> {
             Placed q = is.get(id);
-            if (q == null || !samePlace(p, q)) {
+            if (q == null || !p.standsAs(q)) {
                 covers(p);
             }
         });
         is.forEach((id, q) -> {
             Placed p = was.get(id);
-            if (p == null || !samePlace(p, q)) {
+            if (p == null || !p.standsAs(q)) {
                 covers(q);
             }
         });
@@ -61,15 +61,6 @@ final class Replay {
     private void covers(Placed p) {
         changes.add(p.ink());
         changes.add(LabelZone.of(p));
-    }
-
-    @SuppressWarnings("ReferenceEquality") // the very same one needs no comparison
-    private static boolean samePlace(Placed p, Placed q) {
-        return p == q
-                || (p.ink().equals(q.ink())
-                        && p.anySpot() == q.anySpot()
-                        && Objects.equals(p.bar(), q.bar())
-                        && p.ports().equals(q.ports()));
     }
 
     /** False if the connections stand in another order: then nothing can be kept. */
@@ -102,7 +93,7 @@ final class Replay {
         for (String id : List.of(c.from().component(), c.to().component())) {
             Placed p = was.placed().get(id);
             Placed q = is.placed().get(id);
-            if (p == null || q == null || !samePlace(p, q)) {
+            if (p == null || q == null || !p.standsAs(q)) {
                 return false;
             }
         }

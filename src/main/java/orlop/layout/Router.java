@@ -78,11 +78,11 @@ public final class Router {
                 here.add(c);
             }
         }
-        TapPlan plan = TapPlan.of(placed, here);
-        Routing.Question question = new Routing.Question(placed, here, plan, area, List.copyOf(blocked));
-        if (before != null && before.question().sameAs(question)) {
+        if (before != null && before.question().asks(placed, here, area, blocked)) {
             return before;
         }
+        TapPlan plan = TapPlan.of(placed, here);
+        Routing.Question question = new Routing.Question(placed, here, plan, area, List.copyOf(blocked));
         Router r = new Router(placed, plan, area, blocked, Replay.of(before, question));
         return new Routing(question, r.all(here));
     }

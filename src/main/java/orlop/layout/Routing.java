@@ -1,6 +1,7 @@
 package orlop.layout;
 
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,12 +23,26 @@ public final class Routing {
     /** What was to be routed: the components by id, the connections that have both ends among them, the sheet. */
     record Question(
             Map<String, Placed> placed, List<Connection> connections, TapPlan plan, Rect area, List<Rect> blocked) {
-        /** Equal, in the same order too. */
-        boolean sameAs(Question o) {
-            return connections.equals(o.connections)
-                    && List.copyOf(placed.values()).equals(List.copyOf(o.placed.values()))
-                    && area.equals(o.area)
-                    && blocked.equals(o.blocked);
+        /** Whether this is asked: equal as far as lines hang on it, in the same order too. */
+        boolean asks(Map<String, Placed> components, List<Connection> wanted, Rect within, List<Rect> around) {
+            return connections.equals(wanted)
+                    && sameStand(placed, components)
+                    && area.equals(within)
+                    && blocked.equals(around);
+        }
+
+        private static boolean sameStand(Map<String, Placed> a, Map<String, Placed> b) {
+            if (a.size() != b.size()) {
+                return false;
+            }
+            Iterator<Placed> others = b.values().iterator();
+            for (Placed p : a.values()) {
+                Placed q = others.next();
+                if (!p.id().equals(q.id()) || !p.standsAs(q)) {
+                    return false;
+                }
+            }
+            return true;
         }
     }
 

@@ -15,7 +15,7 @@ import orlop.layout.Rect;
 /** Collects the items of a scene: gives each a safe and unique id and finds the bounds of its marks. */
 final class ItemMaker {
     private final List<SceneItem> items = new ArrayList<>();
-    private final Set<String> ids = new HashSet<>();
+    private final Set<String> ids;
     private final Map<Role, Map<String, Kept>> before;
     private final Map<Role, Map<String, Kept>> now = new EnumMap<>(Role.class);
 
@@ -26,6 +26,8 @@ final class ItemMaker {
     /** @param before what a maker of the same sheet kept */
     ItemMaker(Map<Role, Map<String, Kept>> before) {
         this.before = before;
+        int items = before.values().stream().mapToInt(Map::size).sum();
+        this.ids = new HashSet<>(2 * items);
     }
 
     /** How a thing is drawn. */
@@ -35,8 +37,12 @@ final class ItemMaker {
         }
     }
 
-    /** How a thing is drawn, what that was made from, and its id if no other item has it. */
-    record Kept(From from, Drawn drawn, String id) {}
+    /**
+     * How a thing is drawn, what that was made from, and its id if no other item has it.
+     *
+     * @param item null if it has data: these hold a whole study in memory
+     */
+    record Kept(From from, Drawn drawn, String id, @Nullable SceneItem item) {}
 
     /** What serves when the sheet is made the next time, by role and subject. */
     Map<Role, Map<String, Kept>> kept() {
@@ -52,11 +58,30 @@ final class ItemMaker {
     void add(Role role, String subject, From from, boolean unchanged, Supplier<Drawn> maker, Map<String, String> data) {
         Map<String, Kept> last = before.get(role);
         Kept old = last == null ? null : last.get(subject);
-        String id = old == null ? id(role, subject) : old.id;
-        Kept kept = old != null && unchanged && old.from.equals(from) ? old : new Kept(from, maker.get(), id);
-        now.computeIfAbsent(role, r -> new HashMap<>()).put(subject, kept);
-        Drawn d = kept.drawn;
-        items.add(new SceneItem(unique(id), role, subject, d.title, d.bounds, d.marks, data));
+        if (old != null && unchanged && old.from.equals(from)) {
+            String id = unique(old.id);
+            SceneItem o = old.item;
+            Drawn d = old.drawn;
+            boolean same = o != null && bare(data) && o.id().equals(id);
+            items.add(same ? o : new SceneItem(id, role, subject, d.title, d.bounds, d.marks, data));
+            keep(role, subject, old, last);
+            return;
+        }
+        String wanted = old == null ? id(role, subject) : old.id;
+        Drawn d = maker.get();
+        SceneItem item = new SceneItem(unique(wanted), role, subject, d.title, d.bounds, d.marks, data);
+        items.add(item);
+        keep(role, subject, new Kept(from, d, wanted, bare(data) ? item : null), last);
+    }
+
+    /** Whether there are no values, without writing them out. */
+    private static boolean bare(Map<String, String> data) {
+        return !(data instanceof OnDemand) && data.isEmpty();
+    }
+
+    private void keep(Role role, String subject, Kept kept, @Nullable Map<String, Kept> last) {
+        int expected = last == null ? 16 : 2 * last.size();
+        now.computeIfAbsent(role, r -> new HashMap<>(expected)).put(subject, kept);
     }
 
     List<SceneItem> items() {

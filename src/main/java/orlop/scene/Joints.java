@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import orlop.drawing.Drawing;
 import orlop.drawing.Point;
 import orlop.layout.Junctions;
 import orlop.layout.Placed;
@@ -19,8 +20,8 @@ final class Joints {
     private final Map<String, List<Port>> ends = new HashMap<>();
     private final Map<String, List<Point>> dots = new HashMap<>();
 
-    private Joints(SheetView view, List<Way> ordered, List<String> order) {
-        this.ways = view.ways();
+    private Joints(Map<String, Way> ways, List<Placed> placed, List<Way> ordered, List<String> order) {
+        this.ways = ways;
         this.order = order;
         shared = Junctions.shared(ordered);
         for (Way w : ways.values()) {
@@ -29,22 +30,26 @@ final class Joints {
                         .add(q);
             }
         }
-        Junctions.dots(ways.values(), view.placed().values())
+        Junctions.dots(ways.values(), placed)
                 .forEach((p, id) ->
                         dots.computeIfAbsent(id, k -> new ArrayList<>()).add(p));
     }
 
-    /** @param last those of the sheet when it was made last, which are taken again if its ways are the same; null if none */
+    /**
+     * @param ways by id of the connection, found among the components
+     * @param last those of the sheet when it was made last, which are taken again if its ways are the same; null if none
+     */
     @SuppressWarnings("ReferenceEquality") // ways that are the very same were found among the same components
-    static Joints of(SheetView view, @Nullable Joints last) {
+    static Joints of(Drawing drawing, Map<String, Way> ways, List<Placed> placed, @Nullable Joints last) {
         List<Way> ordered = new ArrayList<>();
-        view.ways().values().stream().filter(view::isCable).forEach(ordered::add);
-        view.ways().values().stream().filter(w -> !view.isCable(w)).forEach(ordered::add);
+        List<Way> links = new ArrayList<>();
+        ways.forEach((id, w) -> (drawing.cables().contains(id) ? ordered : links).add(w));
+        ordered.addAll(links);
         List<String> order = ordered.stream().map(w -> w.connection().id()).toList();
-        if (last != null && last.ways == view.ways() && last.order.equals(order)) {
+        if (last != null && last.ways == ways && last.order.equals(order)) {
             return last;
         }
-        return new Joints(view, ordered, order);
+        return new Joints(ways, placed, ordered, order);
     }
 
     /** How much of a way others draw; null if nothing. */

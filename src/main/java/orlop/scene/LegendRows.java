@@ -2,14 +2,13 @@ package orlop.scene;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.ElectricalSystem;
@@ -26,6 +25,7 @@ import orlop.layout.TextMeasure.Weight;
 import orlop.layout.Way;
 import orlop.scene.TextBlock.Line;
 import orlop.scene.TextBlock.Run;
+import orlop.study.CableResult;
 import orlop.symbols.Bounds;
 import orlop.symbols.Symbol;
 import orlop.symbols.SymbolLibrary;
@@ -44,12 +44,52 @@ final class LegendRows {
     private final List<FoundPlace> found;
     private final SymbolLibrary library;
     private final List<LegendRow> rows = new ArrayList<>();
+    private final Set<String> systems = new HashSet<>();
+    private final Set<RefitStatus> refits = EnumSet.noneOf(RefitStatus.class);
+    private final Map<Kind, Placed> kinds = new LinkedHashMap<>();
+    private boolean protective;
+    private boolean strokes;
+    private boolean links;
+    private boolean dead;
+    private boolean figures;
+    private boolean memory;
+    private boolean switches;
 
     private LegendRows(SheetView view, List<FoundPlace> found, SymbolLibrary library) {
         this.view = view;
         this.words = view.words();
         this.found = found;
         this.library = library;
+        view.ways().values().forEach(this::see);
+        view.placed().values().forEach(this::see);
+    }
+
+    private void see(Way w) {
+        Cable c = view.cable(w);
+        if (c == null) {
+            links = true;
+            return;
+        }
+        if (view.protective(c.id())) {
+            protective = true;
+        } else {
+            systems.add(view.system(w));
+        }
+        CableText text = new CableText(view, c, "");
+        CableResult r = view.result(c.id());
+        strokes = strokes || text.conductorCount() > 0;
+        memory = memory || text.memory();
+        dead = dead || view.dead(c.id());
+        figures = figures || (r != null && r.live() && r.currentA() != null);
+        refits.add(c.refit());
+    }
+
+    private void see(Placed p) {
+        Component c = p.component();
+        dead = dead || view.deadComponent(c.id());
+        switches = switches || SwitchText.isSwitch(c.particulars());
+        refits.add(c.refit());
+        kinds.putIfAbsent(c.kind(), p);
     }
 
     static List<LegendRow> of(SheetView view, List<FoundPlace> found, SymbolLibrary library) {
@@ -83,29 +123,16 @@ final class LegendRows {
         }
     }
 
-    private Stream<Cable> cables() {
-        return view.ways().values().stream().map(view::cable).flatMap(Stream::ofNullable);
-    }
-
-    private Stream<Way> links() {
-        return view.ways().values().stream().filter(w -> !view.isCable(w));
-    }
-
     private void systems() {
-        Set<String> used = new LinkedHashSet<>();
-        view.ways().values().stream()
-                .filter(view::isCable)
-                .filter(w -> !view.protective(w.connection().id()))
-                .forEach(w -> used.add(view.system(w)));
         for (ElectricalSystem s : view.drawing().systems().values()) {
-            if (used.contains(s.id())) {
+            if (systems.contains(s.id())) {
                 String text = s.name().isEmpty() || s.name().contains("\n") ? SystemName.nature(s) : s.name();
                 rows.add(new LegendRow(
                         words.text(Message.of("scene.legend.cable", text)),
                         (x, y) -> cable(view.lineName(s.id()), view.ink(s.id()), x, y)));
             }
         }
-        if (cables().anyMatch(c -> view.protective(c.id()))) {
+        if (protective) {
             String name = words.text("scene.protective");
             row("scene.legend.protective", (x, y) -> cable(name, Ink.PROTECTIVE, x, y));
         }
@@ -120,48 +147,38 @@ final class LegendRows {
     }
 
     private void lines() {
-        if (cables().anyMatch(c -> new CableText(view, c, "").conductorCount() > 0)) {
+        if (strokes) {
             row("scene.legend.strokes", (x, y) -> {
                 List<Mark> marks = new ArrayList<>(line(x, y, SheetComposer.CABLE_MM, Ink.INK));
                 marks.addAll(Strokes.marks(x, y, true, 3, Ink.INK));
                 return marks;
             });
         }
-        if (links().findAny().isPresent()) {
+        if (links) {
             row("scene.legend.link", (x, y) -> line(x, y, SheetComposer.LINK_MM, Ink.INK));
         }
-        boolean dead = cables().anyMatch(c -> view.dead(c.id()))
-                || view.placed().keySet().stream().anyMatch(view::deadComponent);
         if (dead) {
             row("scene.legend.dead", (x, y) -> line(x, y, SheetComposer.CABLE_MM, Ink.DEAD));
         }
-        if (cables().anyMatch(c -> figures(view.result(c.id())))) {
+        if (figures) {
             row("scene.legend.figures", text(words.text("scene.legend.figures.sample"), false));
         }
-        if (cables().anyMatch(c -> new CableText(view, c, "").memory())) {
+        if (memory) {
             row("scene.legend.memory", text(CableText.MEMORY, false));
         }
-        if (components().anyMatch(c -> SwitchText.isSwitch(c.particulars()))) {
+        if (switches) {
             row("scene.legend.switch", (x, y) -> List.of());
         }
     }
 
-    private static boolean figures(orlop.study.@org.jspecify.annotations.Nullable CableResult r) {
-        return r != null && r.live() && r.currentA() != null;
-    }
-
-    private Stream<Component> components() {
-        return view.placed().values().stream().map(Placed::component);
-    }
-
     private void refit() {
-        if (any(r -> r == RefitStatus.EXISTING)) {
+        if (refits.contains(RefitStatus.EXISTING)) {
             row("scene.legend.existing", text(words.text("scene.legend.tag"), true));
-            if (any(r -> r == RefitStatus.NEW)) {
+            if (refits.contains(RefitStatus.NEW)) {
                 row("scene.legend.new", text(words.text("scene.legend.tag"), false));
             }
         }
-        if (any(r -> r == RefitStatus.TO_BE_REMOVED)) {
+        if (refits.contains(RefitStatus.TO_BE_REMOVED)) {
             row("scene.legend.removed", (x, y) -> {
                 List<Mark> marks = new ArrayList<>(line(x, y, SheetComposer.CABLE_MM, Ink.INK));
                 marks.addAll(Strokes.cross(x - 3, y, Ink.INK));
@@ -171,16 +188,9 @@ final class LegendRows {
         }
     }
 
-    private boolean any(Predicate<RefitStatus> wanted) {
-        return cables().map(Cable::refit).anyMatch(wanted)
-                || components().map(Component::refit).anyMatch(wanted);
-    }
-
     private void symbols() {
-        Map<Kind, Placed> used = new LinkedHashMap<>();
-        view.placed().values().forEach(p -> used.putIfAbsent(p.component().kind(), p));
         List<LegendRow> all = new ArrayList<>();
-        used.forEach((kind, p) -> all.add(new LegendRow(words.text(kind.term().key()), sampleMm(p), symbol(p))));
+        kinds.forEach((kind, p) -> all.add(new LegendRow(words.text(kind.term().key()), sampleMm(p), symbol(p))));
         // The wide ones stand together, so that the columns of the others are narrow.
         all.sort(Comparator.comparing(r -> r.sampleMm() < WIDE_MM));
         rows.addAll(all);

@@ -9,16 +9,43 @@ import orlop.layout.Label;
 
 /** The labels of a sheet, each with what it was made from: from the same, the very same label is taken again. */
 final class MadeLabels {
-    /** @param blocks the same words set in ever shorter lines */
-    record Made(Label label, List<TextBlock> blocks) {}
+    /** A label, and what is set in its place. */
+    static final class Made {
+        private final Label label;
+        private final List<TextBlock> blocks;
+        private final double[] heights;
+
+        /** @param blocks the same words set in ever shorter lines */
+        Made(Label label, List<TextBlock> blocks) {
+            this.label = label;
+            this.blocks = blocks;
+            this.heights = blocks.stream().mapToDouble(TextBlock::height).toArray();
+        }
+
+        Label label() {
+            return label;
+        }
+
+        /** The block of this height; the first if none has it; null without blocks. */
+        @Nullable
+        TextBlock block(double height) {
+            for (int i = 0; i < heights.length; i++) {
+                if (Math.abs(heights[i] - height) < 1e-6) {
+                    return blocks.get(i);
+                }
+            }
+            return blocks.isEmpty() ? null : blocks.get(0);
+        }
+    }
 
     private record Entry(From from, Made made) {}
 
     private final Map<String, Entry> before;
-    private final Map<String, Entry> now = new HashMap<>();
+    private final Map<String, Entry> now;
 
     private MadeLabels(Map<String, Entry> before) {
         this.before = before;
+        this.now = new HashMap<>(2 * before.size());
     }
 
     /** @param last those of the sheet when it was made last; null if it was not */
@@ -34,9 +61,10 @@ final class MadeLabels {
         return entry.made;
     }
 
-    /** Of this label; none if there is no such label. */
-    List<TextBlock> blocks(String id) {
+    /** The block of this label that has this height, or else its first; null if there is no such label or it has none. */
+    @Nullable
+    TextBlock block(String id, double height) {
         Entry e = now.get(id);
-        return e == null ? List.of() : e.made.blocks;
+        return e == null ? null : e.made.block(height);
     }
 }

@@ -19,11 +19,7 @@ import orlop.symbols.SymbolLibrary;
  */
 public final class SceneBuilder {
     /** How a sheet was laid out. */
-    private record Laid(
-            boolean margined,
-            SheetComposer.Kept composed,
-            Joints joints,
-            Map<Role, Map<String, ItemMaker.Kept>> items) {}
+    private record Laid(boolean margined, SheetComposer.Kept composed, Map<Role, Map<String, ItemMaker.Kept>> items) {}
 
     private final SymbolLibrary library;
     private final Placing placing;
@@ -64,10 +60,9 @@ public final class SceneBuilder {
         SheetComposer.Composed composed =
                 new SheetComposer(view, frame, placing, found, before == null ? null : before.composed()).compose();
         ItemMaker items = new ItemMaker(before == null ? Map.of() : before.items());
-        Joints joints = Joints.of(view, before == null ? null : before.joints());
         List<Scene> more = paper(items, view, frame, found, composed);
-        new SheetItems(view, composed, joints, found, items).draw();
-        laid.put(sheet.id(), new Laid(frame.margined(), composed.kept(), joints, items.kept()));
+        new SheetItems(view, composed, stand.joints(), found, items).draw();
+        laid.put(sheet.id(), new Laid(frame.margined(), composed.kept(), items.kept()));
         List<Scene> pages = new ArrayList<>();
         pages.add(new Scene(
                 sheet.id(),

@@ -95,13 +95,7 @@ final class SheetComposer {
         /** The block that was put at this place: which of a label's blocks was taken shows in the height of the place. */
         @Nullable
         TextBlock block(String id, Rect place) {
-            List<TextBlock> all = kept.labels.blocks(id);
-            for (TextBlock b : all) {
-                if (Math.abs(b.height() - place.height()) < 1e-6) {
-                    return b;
-                }
-            }
-            return all.isEmpty() ? null : all.get(0);
+            return kept.labels.block(id, place.height());
         }
     }
 
@@ -142,8 +136,7 @@ final class SheetComposer {
         ways.sort(Comparator.comparingDouble(Far::lengthMm));
         ways.forEach(w -> cable(labels, w.way));
         Labelling labelling = labeller.place(labels, before == null ? null : before.labelling);
-        List<Rect> moved = before == null ? null : labelling.changes(before.labelling);
-        return new Composed(new Kept(labelling, made), moved, names, labeller, cables, components);
+        return new Composed(new Kept(labelling, made), labeller.moved(), names, labeller, cables, components);
     }
 
     private static double length(Way w) {

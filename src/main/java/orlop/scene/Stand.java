@@ -35,6 +35,7 @@ record Stand(
         SheetFrame frame,
         List<Placed> placed,
         Routing routing,
+        Joints joints,
         Map<String, List<String>> drawnOver,
         List<TerminalSpot> terminals,
         List<BarSpan> bars,
@@ -51,7 +52,7 @@ record Stand(
             Sheet sheet,
             @Nullable OperatingCondition condition,
             @Nullable Stand last) {
-        List<Placed> placed = placing.place(drawing, sheet.id(), condition);
+        List<Placed> placed = placing.place(drawing, sheet.id(), condition, last == null ? List.of() : last.placed);
         SheetFrame frame = new SheetFrame(sheet.size(), MarginNotes.free(drawing, sheet, placed));
         Routing routing = Router.route(
                 placed,
@@ -65,6 +66,7 @@ record Stand(
                 frame,
                 placed,
                 routing,
+                Joints.of(drawing, routing.ways(), placed, last == null ? null : last.joints),
                 DrawnOver.all(placed),
                 terminals(placed, routing.ways()),
                 bars(drawing, placed),

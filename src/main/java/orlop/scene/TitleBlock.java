@@ -51,6 +51,11 @@ final class TitleBlock {
     }
 
     void draw(ItemMaker items, Rect rect) {
+        List<Field> fields = fields();
+        items.add(Role.TITLE_BLOCK, "", From.of(rect, fields, words), true, () -> drawn(rect, fields), Map.of());
+    }
+
+    private ItemMaker.Drawn drawn(Rect rect, List<Field> fields) {
         List<Mark> marks = new ArrayList<>();
         marks.add(new Mark.Box(rect, Ink.PAPER, Ink.INK, OUTER_MM, Mark.Dash.SOLID));
         double h = rect.height() / ROWS;
@@ -61,7 +66,7 @@ final class TitleBlock {
         List<String> spoken = new ArrayList<>();
         double x = rect.minX();
         int row = 0;
-        for (Field f : fields()) {
+        for (Field f : fields) {
             if (f.row != row) {
                 row = f.row;
                 x = rect.minX();
@@ -76,7 +81,7 @@ final class TitleBlock {
             spoken.add(label + ": " + f.value);
             x += w;
         }
-        items.add(Role.TITLE_BLOCK, "", String.join("; ", spoken), rect, marks, Map.of());
+        return new ItemMaker.Drawn(String.join("; ", spoken), rect, marks);
     }
 
     private List<Field> fields() {

@@ -20,7 +20,28 @@ import java.util.Optional;
 public final class FaultEnergy {
     private static final double LONGEST_S = 5;
 
-    private FaultEnergy() {}
+    private final ProtectiveFamily family;
+    private final double inA;
+    private final List<Gate> gates;
+    private final Optional<Characteristic> printed;
+
+    private FaultEnergy(ProtectiveFamily family, double inA) {
+        this.family = family;
+        this.inA = inA;
+        this.gates = gates(family, inA);
+        this.printed = family.points(Characteristic.Kind.I2T_OPERATING_MAX, inA).stream()
+                .max(Comparator.comparingDouble(p -> p.i2tA2s().orElse(0)));
+    }
+
+    /**
+     * Of devices of one family and rating.
+     *
+     * @param inA rated current or setting, above 0
+     */
+    public static FaultEnergy of(ProtectiveFamily family, double inA) {
+        Checks.positive(inA, "inA");
+        return new FaultEnergy(family, inA);
+    }
 
     /** A gate: at this current it has operated by this time. */
     private record Gate(double amps, double seconds, Characteristic point) {
@@ -30,20 +51,17 @@ public final class FaultEnergy {
     }
 
     /**
-     * @param inA rated current or setting, above 0
      * @param minA lowest fault current, at least 0
      * @param maxA highest fault current, finite, at least {@code minA}
      * @param dc direct current
      * @param breakingA the device's breaking capacity; 0 if it is not known
      * @return A²s, 0 if no fault is cleared within 5 s by what is known; none if nothing is known of such currents
      */
-    public static Optional<Sourced> greatestA2s(
-            ProtectiveFamily family, double inA, double minA, double maxA, boolean dc, double breakingA) {
-        Checks.positive(inA, "inA");
+    public Optional<Sourced> greatestA2s(double minA, double maxA, boolean dc, double breakingA) {
         Checks.notNegative(maxA, "maxA");
         return switch (family.kind()) {
-            case FUSE -> fuse(family, inA, minA, maxA);
-            case BREAKER, RESIDUAL_CURRENT -> breaker(family, inA, maxA, dc, breakingA);
+            case FUSE -> fuse(minA, maxA);
+            case BREAKER, RESIDUAL_CURRENT -> breaker(maxA, dc, breakingA);
         };
     }
 
@@ -64,15 +82,12 @@ public final class FaultEnergy {
 
     // ---- fuses -----------------------------------------------------------------------------------------------
 
-    private static Optional<Sourced> fuse(ProtectiveFamily family, double inA, double minA, double maxA) {
-        List<Gate> gates = gates(family, inA);
-        Optional<Characteristic> let = family.points(Characteristic.Kind.I2T_OPERATING_MAX, inA).stream()
-                .max(Comparator.comparingDouble(p -> p.i2tA2s().orElse(0)));
+    private Optional<Sourced> fuse(double minA, double maxA) {
         boolean quick = !gates.isEmpty() && gates.get(gates.size() - 1).seconds() <= LONGEST_S;
         if (!quick) {
-            return let.map(p -> new Sourced(p.i2tA2s().orElseThrow(), p.provenance(), p.source()));
+            return printed.map(p -> new Sourced(p.i2tA2s().orElseThrow(), p.provenance(), p.source()));
         }
-        double most = Math.max(at(gates, maxA), at(gates, Math.min(minA, maxA)));
+        double most = Math.max(at(maxA), at(Math.min(minA, maxA)));
         for (Gate g : gates) {
             if (g.seconds() <= LONGEST_S && g.amps() >= minA && g.amps() <= maxA) {
                 most = Math.max(most, g.energyA2s());
@@ -83,7 +98,7 @@ public final class FaultEnergy {
     }
 
     /** I²t of one current; 0 where it takes longer than 5 s or is slower than any gate. */
-    private static double at(List<Gate> gates, double amps) {
+    private double at(double amps) {
         for (int k = 0; k + 1 < gates.size(); k++) {
             Gate a = gates.get(k);
             Gate b = gates.get(k + 1);
@@ -99,10 +114,9 @@ public final class FaultEnergy {
 
     // ---- breakers --------------------------------------------------------------------------------------------
 
-    private static Optional<Sourced> breaker(
-            ProtectiveFamily family, double inA, double maxA, boolean dc, double breakingA) {
+    private Optional<Sourced> breaker(double maxA, boolean dc, double breakingA) {
         Optional<Gate> atOnce =
-                gates(family, inA).stream().filter(g -> g.seconds() <= 0.1).min(Comparator.comparingDouble(Gate::amps));
+                gates.stream().filter(g -> g.seconds() <= 0.1).min(Comparator.comparingDouble(Gate::amps));
         if (atOnce.isPresent() && maxA < atOnce.get().amps()) {
             Characteristic p = atOnce.get().point();
             return Optional.of(new Sourced(0, p.provenance(), p.source()));

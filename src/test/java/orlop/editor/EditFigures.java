@@ -42,7 +42,9 @@ import orlop.study.StudyOptions;
  * edits the window comes to rest.
  */
 final class EditFigures {
-    private static final int WARM_UP = 240;
+    /** After so many edits the program has been translated as far as a short session translates it. */
+    static final int WARM_UP = 240;
+
     private static final long REST_MS = 25;
     private static final LoadState OFF = new LoadState(false, 1, 1, Extras.NONE);
 
@@ -220,8 +222,11 @@ final class EditFigures {
         return stamps.sinceBegun();
     }
 
-    /** @return of each edit, when its stages ended, in milliseconds; by the kind of edit */
-    static Map<String, List<Map<String, Double>>> measure(Drawing d, int measured) throws Exception {
+    /**
+     * @param warmUp so many edits are made before
+     * @return of each edit, when its stages ended, in milliseconds; by the kind of edit
+     */
+    static Map<String, List<Map<String, Double>>> measure(Drawing d, int warmUp, int measured) throws Exception {
         EditFigures[] made = new EditFigures[1];
         SwingUtilities.invokeAndWait(() -> {
             Look.install(false);
@@ -229,9 +234,9 @@ final class EditFigures {
         });
         made[0].rest();
         Map<String, List<Map<String, Double>>> all = new LinkedHashMap<>();
-        for (int i = 0; i < WARM_UP + measured; i++) {
+        for (int i = 0; i < warmUp + measured; i++) {
             Map<String, Double> one = made[0].one(i);
-            if (i >= WARM_UP) {
+            if (i >= warmUp) {
                 all.computeIfAbsent(TypicalEdits.name(i), k -> new ArrayList<>())
                         .add(one);
             }
@@ -244,7 +249,8 @@ final class EditFigures {
         int components = args.length > 0 ? Integer.parseInt(args[0]) : 200;
         int conditions = args.length > 1 ? Integer.parseInt(args[1]) : 5;
         int measured = args.length > 2 ? Integer.parseInt(args[2]) : 400;
-        say(measure(drawing(components, conditions), measured));
+        int warmUp = args.length > 3 ? Integer.parseInt(args[3]) : WARM_UP;
+        say(measure(drawing(components, conditions), warmUp, measured));
         System.exit(0);
     }
 

@@ -128,4 +128,18 @@ class FoldOutTest extends OnBench {
         assertThat(PathView.words(new PathProfile.Station("W1", 0, 1.5, 26.06, 25.9, true)))
                 .isEqualTo("W1: 26.06 V to 25.90 V, 1.5 m from the source");
     }
+
+    @Test
+    void in_a_wide_window_the_room_of_the_table_of_findings_goes_to_what_they_say() throws Exception {
+        on.run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(() -> {
+            on.resize(1920, 1000);
+            on.paint();
+            on.paint();
+        });
+        JTable table = (JTable) on.named("findings").orElseThrow();
+
+        int what = table.getColumnModel().getColumn(4).getWidth();
+        assertThat(what).isGreaterThan(table.getWidth() / 2);
+    }
 }

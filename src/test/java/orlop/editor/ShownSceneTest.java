@@ -3,6 +3,7 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
@@ -15,6 +16,7 @@ import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edits;
+import orlop.scene.Annotations;
 import orlop.scene.Role;
 import orlop.scene.Scene;
 import orlop.scene.SceneBuilder;
@@ -174,5 +176,69 @@ class ShownSceneTest {
         studied();
 
         assertThat(shown.of(s.state())).contains(afresh(s.state()));
+    }
+
+    /** Of an edit whose figures have been worked out and whose scene was made with them, in this order. */
+    private final List<Scene> made = new ArrayList<>();
+
+    private Session madeAhead() {
+        Session s = session(TestBoat.drawing());
+        s.ahead(review -> shown.ahead(review).ifPresent(made::add));
+        studied();
+        shown.of(s.state());
+        s.apply(Edits.move(Set.of("GA1"), 5, 0, "a"));
+        shown.want(s.state());
+        all(studies);
+        return s;
+    }
+
+    @Test
+    void a_scene_that_is_wanted_is_made_by_the_worker() {
+        Session s = madeAhead();
+        ui.runAll();
+
+        Scene scene = shown.of(s.state()).orElseThrow();
+        assertThat(made).hasSize(1);
+        assertThat(scene).isSameAs(made.get(0)).isEqualTo(afresh(s.state()));
+        assertThat(shown.of(s.state()).orElseThrow()).isSameAs(scene);
+    }
+
+    @Test
+    void what_was_made_ahead_is_not_shown_where_something_else_is_wanted_by_now() {
+        Session s = madeAhead();
+        String condition = s.state().drawing().conditions().stream()
+                .findFirst()
+                .orElseThrow()
+                .id();
+        s.showCondition(condition);
+        ui.runAll();
+
+        assertThat(made).hasSize(1);
+        assertThat(shown.of(s.state())).contains(afresh(s.state()));
+    }
+
+    @Test
+    void what_was_made_ahead_is_not_shown_with_other_annotations() {
+        Session s = madeAhead();
+        shown.annotations(Annotations.NONE);
+        ui.runAll();
+
+        assertThat(made).hasSize(1);
+        assertThat(shown.of(s.state())).isPresent().get().isNotEqualTo(made.get(0));
+    }
+
+    @Test
+    void of_two_edits_only_the_second_is_made_ahead() {
+        Session s = session(TestBoat.drawing());
+        s.ahead(review -> shown.ahead(review).ifPresent(made::add));
+        studied();
+        shown.of(s.state());
+        s.apply(Edits.move(Set.of("GA1"), 5, 0, "a"));
+        s.apply(Edits.move(Set.of("GA1"), 0, 5, "b"));
+        shown.want(s.state());
+        studied();
+
+        assertThat(made).hasSize(1);
+        assertThat(shown.of(s.state()).orElseThrow()).isSameAs(made.get(0)).isEqualTo(afresh(s.state()));
     }
 }

@@ -52,7 +52,7 @@ final class WindowFigures {
         Drawing large = GrownBoat.of(1000);
         say("frame while dragging, 1000 components", frames(large, InputEvent.SHIFT_DOWN_MASK), "<= 8 ms p99");
         say("frame while running a cable among them", frames(large, 0), "<= 8 ms p99");
-        EditFigures.say(EditFigures.measure(EditFigures.drawing(200, 5), 400));
+        EditFigures.say(EditFigures.measure(EditFigures.drawing(200, 5), EditFigures.WARM_UP, 400));
         System.exit(0);
     }
 

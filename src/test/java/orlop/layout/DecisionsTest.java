@@ -139,7 +139,7 @@ class DecisionsTest {
         Label a = new Text(Rect.of(10, 10, 5, 5), 9, 3).label("a");
         Spot there = a.spots().all().get(0);
         Map<String, Label> labels = Map.of("a", a);
-        Decisions first = Decisions.of(null, ground, labels);
+        Decisions first = Decisions.of(null, null, ground, labels);
         first.begin();
         first.moved("a", null, there);
         first.end(0, "a", there.rect());
@@ -149,12 +149,12 @@ class DecisionsTest {
         first.ended(2);
         Labelling last = new Labelling(Map.of(), ground, labels, first);
 
-        Decisions second = Decisions.of(last, ground, labels);
+        Decisions second = Decisions.of(last, FixedThings.compare(last.fixed(), ground.fixed()), ground, labels);
         assertThat(second.kept(0, "a")).isNotNull();
         second.madeFar("b", new Decisions.Far(there.rect(), new Label.Put(there.rect(), Side.RIGHT, null)));
         assertThat(second.kept(1, "a")).as("something stands where it looked").isNull();
 
-        Decisions third = Decisions.of(last, ground, labels);
+        Decisions third = Decisions.of(last, FixedThings.compare(last.fixed(), ground.fixed()), ground, labels);
         assertThat(third.kept(0, "a")).isNotNull();
         assertThat(third.kept(1, "a")).isNotNull();
         third.ended(1);

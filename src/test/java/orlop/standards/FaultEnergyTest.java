@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FaultEnergyTest {
     private static Optional<Sourced> energy(
             String family, double inA, double minA, double maxA, boolean dc, double kA) {
-        return FaultEnergy.greatestA2s(ProtectiveFamilies.published().get(family), inA, minA, maxA, dc, kA * 1_000);
+        return FaultEnergy.of(ProtectiveFamilies.published().get(family), inA).greatestA2s(minA, maxA, dc, kA * 1_000);
     }
 
     /** gG 100 A must have melted at 580 A within 5 s, at 1,450 A within 0.1 s (IEC 60269-1, gates). */

@@ -1,5 +1,7 @@
 package orlop.study.sizing;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -7,6 +9,7 @@ import orlop.drawing.Protection;
 import orlop.standards.Adiabatic;
 import orlop.standards.AdiabaticFactor;
 import orlop.standards.FaultEnergy;
+import orlop.standards.ProtectiveFamily;
 import orlop.standards.Sourced;
 import orlop.study.model.CableModel;
 import orlop.study.model.DeviceModel;
@@ -22,6 +25,21 @@ public final class FaultHeat {
     private final Runs runs;
     private final IntToDoubleFunction maxA;
     private final IntToDoubleFunction minA;
+    private final Map<Type, FaultEnergy> energies = new HashMap<>();
+
+    /** What devices of a kind have in common; a published family is one object. */
+    private record Type(ProtectiveFamily family, double inA) {
+        @Override
+        @SuppressWarnings("ReferenceEquality")
+        public boolean equals(@Nullable Object o) {
+            return o instanceof Type t && t.family == family && t.inA == inA;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * family.id().hashCode() + Double.hashCode(inA);
+        }
+    }
 
     /**
      * @param maxA by pin, highest fault current of all conditions; NaN where not known
@@ -59,8 +77,9 @@ public final class FaultHeat {
         CableModel w = plan.cables().get(cable);
         boolean dc = w.system().nature().isDc();
         double breakingA = device.breakingA() == null ? 0 : device.breakingA();
-        Optional<Sourced> energy = FaultEnergy.greatestA2s(
-                device.family().get(), ratingA, least >= 0 && least < most ? least : most, most, dc, breakingA);
+        Optional<Sourced> energy = energies.computeIfAbsent(
+                        new Type(device.family().get(), ratingA), t -> FaultEnergy.of(t.family, t.inA))
+                .greatestA2s(least >= 0 && least < most ? least : most, most, dc, breakingA);
         String id = device.component().id();
         Double stated = stated(device, most, breakingA);
         if (stated != null && (energy.isEmpty() || energy.get().value() > 0)) {
