@@ -80,7 +80,7 @@ final class MainWindow {
     void show() {
         Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
         frame.setMinimumSize(new Dimension(Math.min(860, screen.width), Math.min(520, screen.height)));
-        frame.setSize(Math.min(Look.px(1440), screen.width), Math.min(Look.px(900), screen.height));
+        frame.setSize(begin(1440, screen.width), begin(900, screen.height));
         frame.setLocationRelativeTo(null);
         aside(screen);
         frame.setVisible(true);
@@ -100,6 +100,11 @@ final class MainWindow {
     private boolean taken(Point at) {
         return Stream.of(Frame.getFrames())
                 .anyMatch(f -> f != frame && f.isShowing() && f.getLocation().distance(at) < Look.px(14));
+    }
+
+    /** At first a window has a size in which one can work, and two thirds of a large screen. */
+    private static int begin(int usual, int screen) {
+        return Math.min(Math.max(Look.px(usual), screen * 2 / 3), screen);
     }
 
     void toFront() {

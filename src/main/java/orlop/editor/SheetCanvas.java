@@ -296,7 +296,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
                     blink.waits() ? layer.again(g, viewport(), getWidth(), getHeight()) : Optional.empty();
             Optional<Scene> scene = last.isPresent() ? last : scene();
             if (scene.isEmpty()) {
-                Overlay.none(g, this);
+                boolean before = shown.awaited()
+                        && layer.again(g, viewport(), getWidth(), getHeight()).isPresent();
+                Overlay.none(g, this, before);
                 return;
             }
             if (last.isEmpty()) {
