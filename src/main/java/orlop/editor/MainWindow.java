@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.GraphicsEnvironment;
@@ -109,7 +110,9 @@ final class MainWindow {
     void toFront() {
         frame.setExtendedState(frame.getExtendedState() & ~Frame.ICONIFIED);
         frame.toFront();
-        frame.requestFocus();
+        Component last = frame.getMostRecentFocusOwner();
+        boolean within = last != null && last != frame && last.isShowing();
+        (within ? last : bench.canvas()).requestFocus(); // a frame itself does nothing with a key
     }
 
     void tellThatItIsACopy(Path file) {
