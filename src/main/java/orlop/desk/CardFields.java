@@ -33,6 +33,13 @@ public final class CardFields {
     private static final List<String> CABLE_MAIN = List.of("areaMm2", "lengthM", "conductors");
     private static final Set<String> CABLE_FIRST = Set.of("insulationC", "laying");
 
+    private static final ClassValue<String> WORDS = new ClassValue<>() {
+        @Override
+        protected String computeValue(Class<?> type) {
+            return type.getSimpleName().replaceAll("([a-z])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
+        }
+    };
+
     private final Drawing drawing;
     private final List<CardField> fields = new ArrayList<>();
 
@@ -264,7 +271,7 @@ public final class CardFields {
 
     /** The type of a choice as it stands in text keys: {@code load-behaviour}. */
     static String word(Class<?> type) {
-        return type.getSimpleName().replaceAll("([a-z])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
+        return WORDS.get(type);
     }
 
     private static List<CardField.Choice> ids(List<String> ids) {

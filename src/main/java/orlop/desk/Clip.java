@@ -74,6 +74,7 @@ public record Clip(Drawing part) {
     /** This clip, to be put on a sheet of a drawing, moved by so much. */
     public Pasted onto(Drawing d, String sheet, double dxMm, double dyMm) {
         Map<String, String> tags = new LinkedHashMap<>();
+        Tags.Run fresh = new Tags.Run();
         Drawing after = d;
         for (var system : part.systems()) {
             if (!after.systems().contains(system.getKey())) {
@@ -81,13 +82,13 @@ public record Clip(Drawing part) {
             }
         }
         for (Component c : part.components().values()) {
-            String tag = after.hasItem(c.id()) || after.notes().contains(c.id()) ? Tags.next(after, c.kind()) : c.id();
+            String tag = after.hasItem(c.id()) || after.notes().contains(c.id()) ? fresh.next(after, c.kind()) : c.id();
             tags.put(c.id(), tag);
             after = after.with(moved(c, tag, sheet, dxMm, dyMm, d));
         }
         Set<String> ids = new LinkedHashSet<>(tags.values());
         for (Cable w : part.cables().values()) {
-            String tag = after.hasItem(w.id()) || after.notes().contains(w.id()) ? Tags.nextCable(after) : w.id();
+            String tag = after.hasItem(w.id()) || after.notes().contains(w.id()) ? fresh.nextCable(after) : w.id();
             after = after.with(w.withId(tag)
                     .withEnds(end(w.from(), tags), end(w.to(), tags))
                     .withLocked(false)

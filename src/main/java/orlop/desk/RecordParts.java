@@ -2,9 +2,12 @@ package orlop.desk;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.EfficiencyByLoad;
 
@@ -14,6 +17,25 @@ import orlop.drawing.EfficiencyByLoad;
  */
 public final class RecordParts {
     private RecordParts() {}
+
+    /** The parts of a type and how they are read, looked up once: cards of a thousand items ask for them again and again. */
+    private static final ClassValue<Known> KNOWN = new ClassValue<>() {
+        @Override
+        protected Known computeValue(Class<?> type) {
+            RecordComponent[] all = type.getRecordComponents();
+            Map<String, Method> readers = new HashMap<>();
+            for (RecordComponent c : all) {
+                c.getAccessor().setAccessible(true); // a public record within a package-private one
+                readers.put(c.getName(), c.getAccessor());
+            }
+            List<Part> parts = Arrays.stream(all)
+                    .map(c -> new Part(c.getName(), c.getType(), optional(c)))
+                    .toList();
+            return new Known(parts, Map.copyOf(readers));
+        }
+    };
+
+    private record Known(List<Part> parts, Map<String, Method> readers) {}
 
     /**
      * One part of a record type.
@@ -26,9 +48,7 @@ public final class RecordParts {
 
     /** The parts of a record in the order of its header. */
     public static List<Part> of(Class<? extends Record> type) {
-        return Arrays.stream(type.getRecordComponents())
-                .map(c -> new Part(c.getName(), c.getType(), optional(c)))
-                .toList();
+        return KNOWN.get(type).parts();
     }
 
     private static boolean optional(RecordComponent c) {
@@ -37,20 +57,14 @@ public final class RecordParts {
 
     /** The value of a part, null for not known. */
     public static @Nullable Object get(Record record, String part) {
-        for (RecordComponent c : record.getClass().getRecordComponents()) {
-            if (c.getName().equals(part)) {
-                return get(record, c);
-            }
+        Method reader = KNOWN.get(record.getClass()).readers().get(part);
+        if (reader == null) {
+            throw new IllegalArgumentException(record.getClass() + " has no part " + part);
         }
-        throw new IllegalArgumentException(record.getClass() + " has no part " + part);
-    }
-
-    private static @Nullable Object get(Record record, RecordComponent c) {
         try {
-            c.getAccessor().setAccessible(true); // a public record within a package-private one
-            return c.getAccessor().invoke(record);
+            return reader.invoke(record);
         } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException("cannot read " + c, e);
+            throw new IllegalStateException("cannot read " + reader, e);
         }
     }
 
@@ -61,18 +75,19 @@ public final class RecordParts {
      */
     @SuppressWarnings("unchecked") // a record's constructor makes that record
     public static <R extends Record> R with(R record, String part, @Nullable Object value) {
-        RecordComponent[] parts = record.getClass().getRecordComponents();
-        @Nullable Object[] values = new @Nullable Object[parts.length];
+        List<Part> parts = of(record.getClass());
+        @Nullable Object[] values = new @Nullable Object[parts.size()];
         boolean found = false;
-        for (int i = 0; i < parts.length; i++) {
-            boolean it = parts[i].getName().equals(part);
+        for (int i = 0; i < values.length; i++) {
+            Part p = parts.get(i);
+            boolean it = p.name().equals(part);
             found |= it;
-            values[i] = it ? taken(parts[i].getType(), value) : get(record, parts[i]);
+            values[i] = it ? taken(p.type(), value) : get(record, p.name());
         }
         if (!found) {
             throw new IllegalArgumentException(record.getClass() + " has no part " + part);
         }
-        Class<?>[] types = Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);
+        Class<?>[] types = parts.stream().map(Part::type).toArray(Class<?>[]::new);
         return (R) made(record.getClass(), types, values);
     }
 

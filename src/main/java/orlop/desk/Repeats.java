@@ -37,6 +37,7 @@ public final class Repeats {
 
     private final Drawing original;
     private final Set<String> ids;
+    private final Tags.Run fresh = new Tags.Run();
     private Drawing after;
 
     private Repeats(Drawing original, Set<String> ids) {
@@ -81,7 +82,7 @@ public final class Repeats {
         Map<String, String> tags = new LinkedHashMap<>();
         for (Component c : original.components().values()) {
             if (ids.contains(c.id())) {
-                String tag = Tags.next(after, c.kind());
+                String tag = fresh.next(after, c.kind());
                 tags.put(c.id(), tag);
                 after = after.with(copied(c, tag, dx, dy));
             }
@@ -152,7 +153,7 @@ public final class Repeats {
             return;
         }
         boolean whole = tags.containsKey(w.from().component()) && tags.containsKey(w.to().component());
-        Cable copy = w.withId(Tags.nextCable(after))
+        Cable copy = w.withId(fresh.nextCable(after))
                 .withEnds(from, to)
                 .withBends(whole ? w.bends().stream().map(p -> p.plus(dx, dy)).toList() : java.util.List.of());
         copy = RecordParts.with(copy, "stage", Stage.PLANNED);

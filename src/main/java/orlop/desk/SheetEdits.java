@@ -13,7 +13,11 @@ import orlop.drawing.Edits;
 import orlop.drawing.Ledger;
 import orlop.drawing.Message;
 import orlop.drawing.Note;
+import orlop.drawing.Point;
 import orlop.drawing.Sheet;
+import orlop.drawing.SheetSize;
+import orlop.layout.Rect;
+import orlop.scene.SheetRoom;
 
 /** What can be done to the drawing register: sheets come, change, change places and go. */
 public final class SheetEdits {
@@ -35,6 +39,43 @@ public final class SheetEdits {
             require(d, sheet.id());
             return d.with(sheet);
         });
+    }
+
+    /** Gives a sheet the next larger paper. */
+    public static Edit larger(String id) {
+        return Edit.of(Message.of("desk.sheet.larger", id), d -> {
+            Sheet sheet = require(d, id);
+            SheetSize size = larger(sheet.size())
+                    .orElseThrow(() -> new Edit.Refusal(
+                            Message.of("desk.sheet.largest", sheet.size().designation())));
+            return d.with(RecordParts.with(sheet, "size", size));
+        });
+    }
+
+    /** The next larger paper of ISO 216, lying; empty for the largest that is known. */
+    public static Optional<SheetSize> larger(SheetSize size) {
+        return switch (size) {
+            case A1 -> Optional.empty();
+            case A2 -> Optional.of(SheetSize.A1);
+            case A3 -> Optional.of(SheetSize.A2);
+            case A4, A4_UPRIGHT -> Optional.of(SheetSize.A3);
+        };
+    }
+
+    /** The components of a sheet that stand beyond the room that its paper has for them. */
+    public static Set<String> beyond(Drawing d, String sheet) {
+        Set<String> ids = new LinkedHashSet<>();
+        Sheet paper = d.sheets().get(sheet);
+        if (paper != null) {
+            Rect room = SheetRoom.of(paper.size(), 0);
+            for (Component c : d.components().values()) {
+                Point at = c.place().at();
+                if (c.place().sheet().equals(sheet) && !room.contains(Rect.of(at.xMm(), at.yMm(), 0, 0))) {
+                    ids.add(c.id());
+                }
+            }
+        }
+        return ids;
     }
 
     /**

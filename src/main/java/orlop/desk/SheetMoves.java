@@ -65,6 +65,14 @@ public final class SheetMoves {
         });
     }
 
+    /** The same onto a sheet that is made for it, behind the last one: one step. */
+    public static Edit toNew(Set<String> ids, Sheet fresh) {
+        Edit move = to(ids, fresh.id());
+        return Edit.of(
+                Message.of("desk.sheet.move", fresh.id()),
+                before -> move.applyTo(SheetEdits.add(fresh).applyTo(before)));
+    }
+
     private Drawing moved(Set<String> wanted) {
         Set<String> moved = new LinkedHashSet<>(wanted);
         moved.removeIf(id -> !d.components().contains(id)

@@ -124,21 +124,20 @@ public enum Kind implements Named {
 
     /** Which terminals a kind has. */
     public enum Terminals {
-        ONE("1"),
-        TWO("1", "2"),
-        THREE("1", "2", "3"),
+        ONE,
+        TWO,
+        THREE,
         /** Any name is a terminal: bars and boards. */
         ANY;
 
-        private final List<String> names;
-
-        Terminals(String... names) {
-            this.names = List.of(names);
-        }
-
         /** The fixed names in order; none where any name will do. */
         public List<String> names() {
-            return names;
+            return switch (this) {
+                case ONE -> List.of("1");
+                case TWO -> List.of("1", "2");
+                case THREE -> List.of("1", "2", "3");
+                case ANY -> List.of();
+            };
         }
     }
 }

@@ -1,5 +1,8 @@
 package orlop.drawing;
 
+import java.util.HashMap;
+import java.util.Map;
+
 /** Fresh tags after IEC 81346-2: the letter code of a kind and the least number that is free. */
 public final class Tags {
     private Tags() {}
@@ -20,11 +23,39 @@ public final class Tags {
     }
 
     private static String next(Drawing drawing, String letters) {
-        int n = 1;
+        return letters + free(drawing, letters, 1);
+    }
+
+    private static int free(Drawing drawing, String letters, int least) {
+        int n = least;
         while (drawing.hasItem(letters + n) || drawing.notes().contains(letters + n)) {
             n++;
         }
-        return letters + n;
+        return n;
+    }
+
+    /**
+     * The same tags for a drawing to which much is added and from which nothing is taken: what was found taken once isn't
+     * asked for again.
+     */
+    public static final class Run {
+        private final Map<String, Integer> least = new HashMap<>();
+
+        /** The next free tag of this kind: {@code FC3}. */
+        public String next(Drawing drawing, Kind kind) {
+            return next(drawing, kind.letters());
+        }
+
+        /** The next free cable tag: {@code W12}. */
+        public String nextCable(Drawing drawing) {
+            return next(drawing, "W");
+        }
+
+        private String next(Drawing drawing, String letters) {
+            int n = free(drawing, letters, least.getOrDefault(letters, 1));
+            least.put(letters, n);
+            return letters + n;
+        }
     }
 
     /** A terminal name of a bar that no cable and no link uses yet: a, b, … z, a1, b1 … */

@@ -14,6 +14,7 @@ import orlop.desk.Repeats;
 import orlop.desk.Selecting;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
+import orlop.desk.SheetEdits;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
@@ -141,7 +142,16 @@ final class ArrangeCommands {
     }
 
     private void fromSources() {
-        session.apply(Layering.edit(state().sheet(), state().selection()));
+        Set<String> placed = layered();
+        if (session.apply(Layering.edit(state().sheet(), state().selection())).isEmpty()) {
+            Set<String> beyond = SheetEdits.beyond(drawing(), state().sheet());
+            beyond.retainAll(placed);
+            if (!beyond.isEmpty()) {
+                String paper = state().shownSheet().orElseThrow().size().designation();
+                session.select(beyond);
+                session.say(Message.of("editor.say.beyond", beyond.size(), paper));
+            }
+        }
     }
 
     private void repeat() {

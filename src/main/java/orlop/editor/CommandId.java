@@ -94,6 +94,7 @@ enum CommandId {
     PREVIOUS_SHEET("PAGE_UP"),
     NEW_SHEET("menu shift N"),
     SHEET_DETAILS(null),
+    LARGER_PAPER(null),
     SHEET_EARLIER(null),
     SHEET_LATER(null),
     DELETE_SHEET(null),

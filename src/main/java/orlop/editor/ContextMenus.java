@@ -96,7 +96,8 @@ final class ContextMenus {
             menu.add(paste);
         }
         fill(menu, CommandId.SELECT_ALL, LINE, CommandId.UNDO, CommandId.REDO, LINE);
-        fill(menu, CommandId.FIT, CommandId.FIT_DRAWN, LINE, CommandId.SHEET_DETAILS, CommandId.NEW_SHEET);
+        fill(menu, CommandId.FIT, CommandId.FIT_DRAWN, LINE, CommandId.SHEET_DETAILS, CommandId.LARGER_PAPER);
+        fill(menu, CommandId.NEW_SHEET);
         fill(menu, LINE, CommandId.RENUMBER);
     }
 

@@ -42,7 +42,8 @@ import orlop.scene.Scene;
 /** The findings of all sheets as a table that can be sorted and searched; the accepted ones too. */
 final class FindingsTable implements SessionListener {
     private static final String[] COLUMNS = {"number", "kind", "sheet", "place", "what", "state"};
-    private static final int[] WIDTHS = {36, 64, 44, 80, 560, 90};
+    private static final int SHORT = 4;
+    private static final int[] WIDTHS = {36, 88, 48, 80, 560, 90};
 
     /**
      * One line of the table.
@@ -75,7 +76,11 @@ final class FindingsTable implements SessionListener {
         table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         table.setDefaultRenderer(Finding.class, new KindCell());
         for (int i = 0; i < WIDTHS.length; i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(WIDTHS[i]));
+            int width = Look.px(WIDTHS[i]);
+            table.getColumnModel().getColumn(i).setPreferredWidth(width);
+            if (i < SHORT) { // what has a sentence gets the room of a wide window
+                table.getColumnModel().getColumn(i).setMaxWidth(width * 3 / 2);
+            }
         }
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.findings"));
         filter.setName("filter");

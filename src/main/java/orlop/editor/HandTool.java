@@ -240,7 +240,7 @@ final class HandTool implements Tool {
                     NaturalEnds.name(session.state().drawing(), terminal.get().terminal()));
         }
         if (id.isEmpty()) {
-            return Texts.of("editor.hint.rest");
+            return KeyHints.atRest(session.state(), false);
         }
         if (Locked.is(session.state().drawing(), id.get())) {
             boolean cable = session.state().drawing().cables().contains(id.get());

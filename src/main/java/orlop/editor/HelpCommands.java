@@ -57,15 +57,26 @@ final class HelpCommands {
                 };
         JTable table = new JTable(model);
         Grid.look(table, "keys");
-        table.getColumnModel().getColumn(0).setPreferredWidth(Look.px(230));
-        table.getColumnModel().getColumn(1).setPreferredWidth(Look.px(410));
+        int wide = widen(table, 0) + widen(table, 1);
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.keys.title"));
         Forms.beginAt(table); // so that arrow keys go through it at once
         JScrollPane scroll = new JScrollPane(table);
         scroll.setPreferredSize(new java.awt.Dimension(
-                Math.min(Look.px(640), Screens.width() - Look.px(60)),
+                Math.min(wide + scroll.getVerticalScrollBar().getPreferredSize().width, Screens.width() - Look.px(60)),
                 Math.min(Look.px(440), Screens.height() - Look.px(110))));
         prompts.tell(Texts.of("editor.keys.title"), scroll);
+    }
+
+    /** Makes a column as wide as what stands in it; how wide that is. */
+    private static int widen(JTable table, int column) {
+        int wide = 0;
+        for (int row = 0; row < table.getRowCount(); row++) {
+            java.awt.Component cell = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
+            wide = Math.max(wide, cell.getPreferredSize().width);
+        }
+        wide += Look.px(16);
+        table.getColumnModel().getColumn(column).setPreferredWidth(wide);
+        return wide;
     }
 
     static String spoken(KeyStroke k) {

@@ -8,30 +8,25 @@ import java.awt.geom.RoundRectangle2D;
 import orlop.drawing.Drawing;
 import orlop.drawing.Locked;
 import orlop.drawing.Point;
-import orlop.scene.Role;
 import orlop.scene.Route;
-import orlop.scene.Scene;
 import orlop.scene.SceneItem;
 
 /** A small padlock at the upper right corner of what is locked and selected, of a cable on its line. It keeps its size on the screen. */
 final class LockMark {
     private LockMark() {}
 
-    static void paint(Graphics2D g, Drawing d, Scene scene, String id, double pxMm) {
-        if (!Locked.is(d, id)) {
-            return;
-        }
-        Route way = scene.routes().get(id);
-        if (way != null) {
+    /** On the line of a cable or link, if it is locked. */
+    static void paint(Graphics2D g, Drawing d, Route way, String id, double pxMm) {
+        if (Locked.is(d, id)) {
             Point p = way.at(0.5);
             paint(g, p.xMm(), p.yMm(), pxMm);
-            return;
         }
-        for (SceneItem i : scene.items()) {
-            if (i.subject().equals(id)
-                    && (i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)) {
-                paint(g, i.bounds().maxX() + 0.9, i.bounds().minY() - 0.9, pxMm);
-            }
+    }
+
+    /** At the corner of what this item stands for, if it is locked. */
+    static void paint(Graphics2D g, Drawing d, SceneItem i, double pxMm) {
+        if (Locked.is(d, i.subject())) {
+            paint(g, i.bounds().maxX() + 0.9, i.bounds().minY() - 0.9, pxMm);
         }
     }
 

@@ -43,7 +43,9 @@ final class Look {
         defaults.put("Component.arc", "6");
         defaults.put("Button.arc", "6");
         defaults.put("TextComponent.arc", "6");
-        if (dark) { // tables lie on the ground of a card
+        if (dark) { // boxes and tables lie on the ground of a card
+            defaults.put("@background", "#292D32");
+            defaults.put("Button.default.foreground", "#15171A");
             defaults.put("Table.background", "#292D32");
             defaults.put("Table.selectionBackground", "#3D444D");
             defaults.put("Table.selectionForeground", "#E6E9ED");

@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.GraphicsEnvironment;
@@ -79,7 +80,7 @@ final class MainWindow {
     void show() {
         Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
         frame.setMinimumSize(new Dimension(Math.min(860, screen.width), Math.min(520, screen.height)));
-        frame.setSize(Math.min(Look.px(1440), screen.width), Math.min(Look.px(900), screen.height));
+        frame.setSize(begin(1440, screen.width), begin(900, screen.height));
         frame.setLocationRelativeTo(null);
         aside(screen);
         frame.setVisible(true);
@@ -101,10 +102,17 @@ final class MainWindow {
                 .anyMatch(f -> f != frame && f.isShowing() && f.getLocation().distance(at) < Look.px(14));
     }
 
+    /** At first a window has a size in which one can work, and two thirds of a large screen. */
+    private static int begin(int usual, int screen) {
+        return Math.min(Math.max(Look.px(usual), screen * 2 / 3), screen);
+    }
+
     void toFront() {
         frame.setExtendedState(frame.getExtendedState() & ~Frame.ICONIFIED);
         frame.toFront();
-        frame.requestFocus();
+        Component last = frame.getMostRecentFocusOwner();
+        boolean within = last != null && last != frame && last.isShowing();
+        (within ? last : bench.canvas()).requestFocus(); // a frame itself does nothing with a key
     }
 
     void tellThatItIsACopy(Path file) {

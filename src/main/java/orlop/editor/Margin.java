@@ -205,6 +205,7 @@ final class Margin implements SessionListener {
     /** The keys go to the sheet. */
     private void pressed() {
         if (!still.gone()) {
+            canvas.byKeys(false);
             canvas.requestFocusInWindow();
         }
     }

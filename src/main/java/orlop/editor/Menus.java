@@ -74,7 +74,8 @@ final class Menus {
         m.menu("vessel", CommandId.VESSEL, CommandId.SYSTEMS, null, CommandId.NEW_CONDITION);
         m.fill(m.last(), CommandId.COPY_CONDITION, CommandId.RENAME_CONDITION, CommandId.DELETE_CONDITION);
         m.fill(m.last(), CommandId.NEXT_CONDITION, CommandId.PREVIOUS_CONDITION);
-        m.menu("sheet", CommandId.NEW_SHEET, CommandId.SHEET_DETAILS, null, CommandId.NEXT_SHEET);
+        m.menu("sheet", CommandId.NEW_SHEET, CommandId.SHEET_DETAILS, CommandId.LARGER_PAPER, null);
+        m.fill(m.last(), CommandId.NEXT_SHEET);
         m.fill(m.last(), CommandId.PREVIOUS_SHEET, CommandId.FOLLOW_LINK, null, CommandId.MOVE_TO_SHEET, null);
         m.fill(m.last(), CommandId.SHEET_EARLIER, CommandId.SHEET_LATER, CommandId.DELETE_SHEET);
         m.menu("help", CommandId.KEYS, CommandId.ABOUT);

@@ -9,6 +9,7 @@ import java.awt.Window;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractButton;
@@ -22,6 +23,10 @@ final class Notes {
     private static final String NONE = "none";
     private static final String ACCEPTED = "accepted";
     private static final String ELSEWHERE = "elsewhere";
+    private static final String MORE = "more";
+
+    /** So many notes stand in the margin at most: nobody reads more of them there, and each takes its time to be made. */
+    static final int MOST = 40;
 
     private final SheetCanvas canvas;
     private final Pointing pointing;
@@ -92,11 +97,19 @@ final class Notes {
         if (s.review() != null && here.isEmpty()) {
             all.add(StillNotes.part(NONE, words(Texts.of("editor.notes.none"))));
         }
-        here.forEach(n -> all.add(StillNotes.part(all, view(n))));
+        List<FindingPlaces.Numbered> gravest = here.stream()
+                .sorted(Comparator.comparingInt(FindingPlaces.Numbered::number))
+                .limit(MOST)
+                .sorted(Comparator.comparingInt(FindingPlaces.Numbered::label))
+                .toList();
+        gravest.forEach(n -> all.add(StillNotes.part(all, view(n))));
+        if (here.size() > MOST) {
+            all.add(StillNotes.part(MORE, words(Texts.of("editor.notes.more", here.size() - MOST))));
+        }
         if (!accepted.isEmpty()) {
             all.add(StillNotes.part(ACCEPTED, words(Texts.of("editor.notes.accepted", accepted.size()))));
         }
-        accepted.forEach(n -> all.add(StillNotes.part(all, view(n))));
+        accepted.stream().limit(MOST).forEach(n -> all.add(StillNotes.part(all, view(n))));
         if (elsewhere > 0) {
             all.add(StillNotes.part(ELSEWHERE, words(Texts.of("editor.notes.elsewhere", elsewhere))));
         }

@@ -40,11 +40,7 @@ final class Overlay {
             @Nullable String hovered) {
         SessionState s = canvas.session().state();
         double px = canvas.viewport().mm(1);
-        for (String id : s.selection()) {
-            halo(g, scene, id, true);
-            edge(g, scene, id, px);
-            LockMark.paint(g, s.drawing(), scene, id, px);
-        }
+        selected(g, s, scene, px);
         StretchGesture.grips(g, canvas, scene, px);
         for (String id : fedPath) {
             halo(g, scene, id, false);
@@ -57,16 +53,60 @@ final class Overlay {
         }
     }
 
-    /** The desk without a sheet, and whether one is being laid out. One unit is one pixel. */
-    static void none(Graphics2D g, SheetCanvas canvas) {
-        g.setColor(Look.desk());
-        g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+    /** Halos and edges of all that is selected, which may be a thousand things: the scene is gone through once. */
+    private static void selected(Graphics2D g, SessionState s, Scene scene, double px) {
+        for (String id : s.selection()) {
+            Route route = scene.routes().get(id);
+            if (route != null) {
+                halo(g, route, true);
+                LockMark.paint(g, s.drawing(), route, id, px);
+            }
+        }
+        if (s.selection().isEmpty()) {
+            return;
+        }
+        for (SceneItem i : scene.items()) {
+            if (marked(i) && s.selection().contains(i.subject())) {
+                g.setColor(halo(true));
+                g.fill(rounded(i.bounds().grown(0.9), 1.5));
+                edge(g, i.bounds(), px);
+                LockMark.paint(g, s.drawing(), i, px);
+            }
+        }
+    }
+
+    /** Whether an item stands for its thing as a whole, and not for a text or a mark beside it. */
+    private static boolean marked(SceneItem i) {
+        return i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE;
+    }
+
+    /**
+     * The desk without a sheet, and whether one is being laid out. One unit is one pixel.
+     *
+     * @param before whether the sheet stands there as it was before
+     */
+    static void none(Graphics2D g, SheetCanvas canvas, boolean before) {
+        int w = canvas.getWidth();
+        int h = canvas.getHeight();
+        if (!before) {
+            g.setColor(Look.desk());
+            g.fillRect(0, 0, w, h);
+        }
         if (canvas.shown().awaited()) {
             StaticLayer.hints(g);
-            g.setColor(Look.quiet());
             String text = Texts.of("editor.laying-out");
             int wide = g.getFontMetrics().stringWidth(text);
-            g.drawString(text, (canvas.getWidth() - wide) / 2, canvas.getHeight() / 2);
+            int high = g.getFontMetrics().getHeight();
+            int y = before ? 2 * high : h / 2;
+            if (before) {
+                g.setColor(with(Look.desk(), 140));
+                g.fillRect(0, 0, w, h);
+                g.setColor(Look.card());
+                g.fill(new RoundRectangle2D.Double(
+                        (w - wide) / 2.0 - high, y - 1.4 * high, wide + 2 * high, 2 * high, high, high));
+            }
+            g.setColor(Look.text());
+            g.drawString(text, (w - wide) / 2, y);
         }
     }
 
@@ -76,31 +116,34 @@ final class Overlay {
 
     /** A halo around everything on the scene that stands for this id. */
     static void halo(Graphics2D g, Scene scene, String id, boolean strong) {
-        g.setColor(with(Look.accent(), strong ? 70 : 34));
         Route route = scene.routes().get(id);
         if (route != null) {
-            g.setStroke(new BasicStroke(4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            g.draw(path(route.points()));
+            halo(g, route, strong);
             return;
         }
+        g.setColor(halo(strong));
         for (SceneItem i : scene.items()) {
-            if (i.subject().equals(id)
-                    && (i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)) {
+            if (i.subject().equals(id) && marked(i)) {
                 g.fill(rounded(i.bounds().grown(0.9), 1.5));
             }
         }
     }
 
+    private static void halo(Graphics2D g, Route route, boolean strong) {
+        g.setColor(halo(strong));
+        g.setStroke(new BasicStroke(4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(path(route.points()));
+    }
+
+    private static Color halo(boolean strong) {
+        return with(Look.accent(), strong ? 70 : 34);
+    }
+
     /** An edge around what is selected, so that it shows on any screen. */
-    static void edge(Graphics2D g, Scene scene, String id, double pxMm) {
+    private static void edge(Graphics2D g, Rect bounds, double pxMm) {
         g.setColor(Look.accent());
         g.setStroke(new BasicStroke((float) (1.4 * pxMm)));
-        for (SceneItem i : scene.items()) {
-            if (i.subject().equals(id)
-                    && (i.role() == Role.COMPONENT || i.role() == Role.BAR || i.role() == Role.NOTE)) {
-                g.draw(rounded(i.bounds().grown(0.9), 1.5));
-            }
-        }
+        g.draw(rounded(bounds.grown(0.9), 1.5));
     }
 
     /** Rings around the place of a finding. */

@@ -247,7 +247,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         }
         boolean said = after.notice() != null && !Same.object(after.notice(), before.notice());
         boolean others = !before.selection().equals(after.selection());
-        if (others && tool == hand && !said && (byKeys || after.selection().isEmpty())) {
+        if (others && tool == hand && !said && KeyHints.follow(after, byKeys)) {
             hint("");
         }
         if (others && accessibleContext instanceof CanvasAccess a) {
@@ -296,7 +296,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
                     blink.waits() ? layer.again(g, viewport(), getWidth(), getHeight()) : Optional.empty();
             Optional<Scene> scene = last.isPresent() ? last : scene();
             if (scene.isEmpty()) {
-                Overlay.none(g, this);
+                boolean before = shown.awaited()
+                        && layer.again(g, viewport(), getWidth(), getHeight()).isPresent();
+                Overlay.none(g, this, before);
                 return;
             }
             if (last.isEmpty()) {

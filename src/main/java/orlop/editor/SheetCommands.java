@@ -15,6 +15,8 @@ import orlop.desk.SheetEdits;
 import orlop.desk.SheetMoves;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
+import orlop.drawing.Edit;
+import orlop.drawing.Message;
 import orlop.drawing.Sheet;
 import orlop.layout.Rect;
 import orlop.scene.SceneItem;
@@ -42,10 +44,13 @@ final class SheetCommands {
                 () -> reorder(1),
                 () -> place(1) < drawing().sheets().size());
         c.add(CommandId.DELETE_SHEET, this::delete, () -> drawing().sheets().size() > 1);
+        c.add(CommandId.MOVE_TO_SHEET, this::move, () -> !movable().isEmpty());
         c.add(
-                CommandId.MOVE_TO_SHEET,
-                this::move,
-                () -> drawing().sheets().size() > 1 && !movable().isEmpty());
+                CommandId.LARGER_PAPER,
+                this::larger,
+                () -> state().shownSheet()
+                        .flatMap(s -> SheetEdits.larger(s.size()))
+                        .isPresent());
         c.add(
                 CommandId.FOLLOW_LINK,
                 () -> state().soleSelection().ifPresent(this::follow),
@@ -71,15 +76,28 @@ final class SheetCommands {
     }
 
     private void add() {
+        Sheet fresh = fresh();
+        if (session.apply(SheetEdits.add(fresh)).isEmpty()) {
+            session.showSheet(fresh.id());
+        }
+    }
+
+    private void larger() {
+        if (session.apply(SheetEdits.larger(state().sheet())).isEmpty()) {
+            state().shownSheet()
+                    .ifPresent(s -> session.say(
+                            Message.of("editor.say.larger-paper", s.size().designation())));
+        }
+    }
+
+    /** A sheet that isn't in the register yet, of the paper that is shown. */
+    private Sheet fresh() {
         Drawing d = drawing();
         String id = SheetEdits.freeId(d);
         Sheet model = state().shownSheet().orElse(Sheet.of(id, ""));
         Sheet fresh = RecordParts.with(
                 Sheet.of(id, Texts.of("editor.new.next-sheet", d.sheets().size() + 1)), "size", model.size());
-        fresh = RecordParts.with(fresh, "number", SheetEdits.nextNumber(d, id));
-        if (session.apply(SheetEdits.add(fresh)).isEmpty()) {
-            session.showSheet(id);
-        }
+        return RecordParts.with(fresh, "number", SheetEdits.nextNumber(d, id));
     }
 
     private void reorder(int by) {
@@ -130,14 +148,25 @@ final class SheetCommands {
         JPanel page = Forms.page();
         Forms.line(page, "editor.form.to-sheet", box);
         page.add(new WrapText(Texts.of("editor.form.to-sheet.how"), Look::quiet, Look::small));
-        if (!others.isEmpty() && prompts.form(Texts.of("editor.form.to-sheet.title", ids.size()), page)) {
-            moveTo(ids, others.get(Math.max(0, box.getSelectedIndex())).id());
+        box.addItem(Texts.of("editor.form.to-sheet.new"));
+        if (prompts.form(Texts.of("editor.form.to-sheet.title", ids.size()), page)) {
+            int chosen = Math.max(0, box.getSelectedIndex());
+            if (chosen < others.size()) {
+                moveTo(ids, others.get(chosen).id());
+            } else {
+                Sheet fresh = fresh();
+                moved(SheetMoves.toNew(ids, fresh), ids, fresh.id());
+            }
         }
     }
 
     /** Moves items to another sheet and shows them there. */
     void moveTo(Set<String> ids, String sheet) {
-        if (session.apply(SheetMoves.to(ids, sheet)).isEmpty()) {
+        moved(SheetMoves.to(ids, sheet), ids, sheet);
+    }
+
+    private void moved(Edit move, Set<String> ids, String sheet) {
+        if (session.apply(move).isEmpty()) {
             session.showSheet(sheet);
             session.select(ids);
         }

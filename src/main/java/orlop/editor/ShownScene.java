@@ -22,8 +22,8 @@ import orlop.symbols.SymbolLibrary;
 
 /**
  * Makes the scene of what a session shows, and keeps the last one. On the event thread, but for one that can be made ahead by
- * the thread that has worked out its figures, and for the first layout of a large sheet where {@link #behind} says who makes
- * it.
+ * the thread that has worked out its figures, and for the first layout of a large sheet, and one in which much has changed at
+ * once, where {@link #behind} says who makes it.
  */
 final class ShownScene {
     static final Results NO_RESULTS =
@@ -36,10 +36,24 @@ final class ShownScene {
     private double lastMs;
     private final Set<String> laidOut = new HashSet<>();
     private @Nullable Behind behind;
-    private @Nullable SceneRequest awaited;
+    private @Nullable Awaited awaited;
+    private @Nullable Drawing much;
 
     /** Up to so many components a sheet is laid out at once. */
     private static final int MOST_AT_ONCE = 300;
+
+    /** Where more than so many components and cables of a large drawing have changed, it isn't laid out at once either. */
+    private static final int MUCH = 40;
+
+    /** What is being laid out so long is given up for something else, in milliseconds. */
+    private static final int GIVEN_UP_MS = 2_000;
+
+    /** A sheet that a worker is laying out, and since when. */
+    private record Awaited(SceneRequest request, long sinceNs) {
+        boolean old() {
+            return System.nanoTime() - sinceNs > GIVEN_UP_MS * 1_000_000L;
+        }
+    }
 
     /** Who lays out large sheets, and who is told when one is ready. */
     private record Behind(Executor worker, Executor ui, Runnable ready) {}
@@ -63,7 +77,8 @@ final class ShownScene {
     }
 
     /**
-     * From now on a large sheet is laid out for the first time, and for the first time with its figures, by a worker.
+     * From now on a large sheet is laid out for the first time, for the first time with its figures, and after much has changed,
+     * by a worker.
      *
      * @param worker any thread
      * @param ui the thread on which scenes are asked for
@@ -102,9 +117,14 @@ final class ShownScene {
         if (m != null && other(m.drawing, d)) {
             laidOut.clear();
         }
-        if (b != null && d.components().size() > MOST_AT_ONCE && !laidOut.contains(layout(s))) {
-            if (awaited == null) {
+        if (b != null && d.components().size() > MOST_AT_ONCE && (!laidOut.contains(layout(s)) || takesLong(m, d))) {
+            Awaited now = awaited;
+            if (now == null) {
                 begin(b, with, s, d);
+            } else if (now.request.drawing() != d && now.old()) { // what is shown has changed since, so nobody wants it
+                builder = SceneBuilder.with(library);
+                laidOut.clear();
+                begin(b, builder, s, d);
             }
             boolean meanwhile = m != null && m.drawing == d && m.request.sheet().equals(s.sheet());
             return meanwhile && m != null ? Optional.of(m.scene) : Optional.empty();
@@ -128,10 +148,34 @@ final class ShownScene {
                         < now.components().size() / 2;
     }
 
+    /** Whether so much is other than in what was laid out last, or is being laid out, that it can't be done at once. */
+    @SuppressWarnings("ReferenceEquality") // an edit keeps what it doesn't touch
+    private boolean takesLong(@Nullable Made m, Drawing d) {
+        if (awaited != null) {
+            return true;
+        }
+        if (much != d && m != null && m.drawing != d && muchOther(m.drawing, d)) {
+            much = d;
+        }
+        return much == d;
+    }
+
+    @SuppressWarnings("ReferenceEquality") // an edit keeps what it doesn't touch
+    private static boolean muchOther(Drawing before, Drawing now) {
+        long components = now.components().stream()
+                .filter(c -> before.components().get(c.id()) != c)
+                .count();
+        long cables = now.cables().stream()
+                .filter(w -> before.cables().get(w.id()) != w)
+                .count();
+        int gone = before.components().size() - now.components().size();
+        return components + cables + Math.max(0, gone) > MUCH;
+    }
+
     /** Is told of a drawing whose figures are being worked out. */
     void want(SessionState s) {
         Drawing d = s.drawing();
-        boolean known = d.components().size() <= MOST_AT_ONCE || laidOut.contains(layout(s));
+        boolean known = d.components().size() <= MOST_AT_ONCE || (laidOut.contains(layout(s)) && !takesLong(last, d));
         wanted = known && d.sheets().contains(s.sheet())
                 ? new Wanted(d, s.sheet(), s.condition(), annotations, builder())
                 : null;
@@ -191,23 +235,31 @@ final class ShownScene {
     }
 
     private void begin(Behind b, SceneBuilder with, SessionState s, Drawing d) {
-        SceneRequest request = request(s, d, s.sheet());
-        awaited = request;
+        long start = System.nanoTime();
+        Awaited mine = new Awaited(request(s, d, s.sheet()), start);
+        awaited = mine;
         b.worker.execute(() -> {
             try {
-                Scene scene = with.build(request);
-                b.ui.execute(() -> ended(b, s, () -> last = new Made(d, s.review(), request, scene, lastMs)));
+                Scene scene = with.build(mine.request);
+                double ms = (System.nanoTime() - start) / 1e6;
+                b.ui.execute(() -> ended(b, s, mine, () -> {
+                    last = new Made(d, s.review(), mine.request, scene, ms);
+                    lastMs = ms;
+                }));
             } catch (RuntimeException e) {
-                b.ui.execute(() -> ended(b, s, () -> {})); // it happens again where it is told
+                b.ui.execute(() -> ended(b, s, mine, () -> much = null)); // it happens again where it is told
             }
         });
     }
 
-    private void ended(Behind b, SessionState s, Runnable take) {
-        awaited = null;
-        laidOut.add(layout(s));
-        take.run();
-        b.ready.run();
+    @SuppressWarnings("ReferenceEquality") // only the very one that is waited for
+    private void ended(Behind b, SessionState s, Awaited what, Runnable take) {
+        if (awaited == what) {
+            awaited = null;
+            laidOut.add(layout(s));
+            take.run();
+            b.ready.run();
+        }
     }
 
     /** With the symbols that hold now. */

@@ -26,6 +26,13 @@ class AcceptedNotesTest extends OnBench {
         }
     }
 
+    /** All running text that stands in it. */
+    static List<String> texts(Container c) {
+        List<String> out = new ArrayList<>();
+        texts(c, out);
+        return out;
+    }
+
     @Test
     void the_margin_counts_what_somebody_lives_with() throws Exception {
         List<String> said = new ArrayList<>();

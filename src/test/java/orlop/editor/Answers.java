@@ -36,6 +36,10 @@ final class Answers implements Prompts {
     @Nullable
     String line;
 
+    /** What was shown last to be read. */
+    @Nullable
+    JComponent shown;
+
     final List<String> told = new ArrayList<>();
     final List<String> asked = new ArrayList<>();
 
@@ -125,6 +129,7 @@ final class Answers implements Prompts {
 
     @Override
     public void tell(String title, JComponent content) {
+        shown = content;
         told.add(title);
     }
 }

@@ -128,4 +128,28 @@ class FoldOutTest extends OnBench {
         assertThat(PathView.words(new PathProfile.Station("W1", 0, 1.5, 26.06, 25.9, true)))
                 .isEqualTo("W1: 26.06 V to 25.90 V, 1.5 m from the source");
     }
+
+    @Test
+    void in_a_wide_window_the_room_of_the_table_of_findings_goes_to_what_they_say() throws Exception {
+        on.run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(() -> {
+            on.resize(1920, 1000);
+            on.paint();
+            on.paint();
+        });
+        JTable table = (JTable) on.named("findings").orElseThrow();
+
+        int what = table.getColumnModel().getColumn(4).getWidth();
+        assertThat(what).isGreaterThan(table.getWidth() / 2);
+    }
+
+    @Test
+    void the_kind_of_a_finding_is_not_cut_in_a_small_window() throws Exception {
+        on.run(CommandId.SHOW_FINDINGS);
+        HeadlessBench.onUi(on::paint);
+        JTable table = (JTable) on.named("findings").orElseThrow();
+
+        int needed = table.prepareRenderer(table.getCellRenderer(0, 1), 0, 1).getPreferredSize().width;
+        assertThat(table.getColumnModel().getColumn(1).getWidth()).isGreaterThanOrEqualTo(needed);
+    }
 }

@@ -68,7 +68,7 @@ class KeyboardJobWindowTest {
     private void take(Kind kind) {
         on.ctrl(KeyEvent.VK_K);
         on.until("the card that finds", () -> focusedIn("lookup.command.field"));
-        on.type("locker: " + Texts.of(kind.term()));
+        on.fill("locker: " + Texts.of(kind.term()));
         on.press(KeyEvent.VK_ENTER);
         on.until("it is in the hand", () -> on.canvas().tool() instanceof PlaceTool);
         on.untilFocused(on.canvas());
@@ -108,8 +108,7 @@ class KeyboardJobWindowTest {
             on.until("the next field", () -> on.focusedNow() != null && on.focusedNow() != before);
         }
         assertThat(focusedIn(field)).as(field).isTrue();
-        on.ctrl(KeyEvent.VK_A);
-        on.type(value);
+        on.fill(value);
         on.press(KeyEvent.VK_ENTER);
         on.press(KeyEvent.VK_ESCAPE);
         on.untilFocused(on.canvas());
@@ -120,7 +119,7 @@ class KeyboardJobWindowTest {
     private void find(String item) {
         on.ctrl(KeyEvent.VK_F);
         on.until("the card that finds", () -> focusedIn("lookup.item.field"));
-        on.type(item);
+        on.fill(item);
         on.press(KeyEvent.VK_ENTER);
         on.untilFocused(on.canvas());
         on.until("it is selected", () -> on.state().selection().equals(Set.of(item)));
@@ -172,8 +171,7 @@ class KeyboardJobWindowTest {
                 "a file is asked for",
                 () -> on.focused() instanceof javax.swing.JTextField f
                         && javax.swing.SwingUtilities.getAncestorOfClass(javax.swing.JFileChooser.class, f) != null);
-        on.ctrl(KeyEvent.VK_A);
-        on.type(file.toString());
+        on.fill(file.toString());
         on.press(KeyEvent.VK_ENTER);
     }
 }

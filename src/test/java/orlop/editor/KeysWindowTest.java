@@ -189,6 +189,14 @@ class KeysWindowTest {
         on.until("the keys are at the figure still", () -> focusedIn("working.current"));
     }
 
+    @Test
+    void a_window_that_comes_to_the_front_has_the_keys_where_they_were() {
+        GuiActionRunner.execute(() -> on.window().toFront());
+        on.robot().waitForIdle();
+        on.press(KeyEvent.VK_G);
+        on.until("the sheet has heard it", () -> on.window().bench().locker().opened());
+    }
+
     private String foldText() {
         return on.focused() instanceof javax.swing.AbstractButton b ? b.getText() : "";
     }

@@ -3,7 +3,10 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -148,5 +151,27 @@ class LookupTest {
         assertThat(on.answers().told).containsExactly(Texts.of("editor.keys.title"));
         assertThat(new CommandList(on.bench().commands(), k -> {}).lines())
                 .anySatisfy(l -> assertThat(l.keys()).isEqualTo("Ctrl+K"));
+    }
+
+    @Test
+    void the_list_of_keys_is_wide_enough_for_every_line() throws Exception {
+        on.run(CommandId.KEYS);
+        JScrollPane scroll = (JScrollPane) Objects.requireNonNull(on.answers().shown);
+        JTable table = (JTable) scroll.getViewport().getView();
+
+        int room = 0;
+        for (int column = 0; column < table.getColumnCount(); column++) {
+            int wide = table.getColumnModel().getColumn(column).getPreferredWidth();
+            room += wide;
+            for (int row = 0; row < table.getRowCount(); row++) {
+                assertThat(table.prepareRenderer(table.getCellRenderer(row, column), row, column)
+                                .getPreferredSize()
+                                .width)
+                        .as(String.valueOf(table.getValueAt(row, column)))
+                        .isLessThanOrEqualTo(wide);
+            }
+        }
+        assertThat(scroll.getPreferredSize().width)
+                .isGreaterThanOrEqualTo(Math.min(room, Screens.width() - Look.px(60)));
     }
 }

@@ -10,6 +10,7 @@ import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.awt.geom.Point2D;
 import java.util.function.BooleanSupplier;
+import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.fixture.FrameFixture;
@@ -94,6 +95,22 @@ final class OpenWindow implements AutoCloseable {
     void type(String text) {
         robot().enterText(text);
         robot().waitForIdle();
+    }
+
+    /**
+     * Types all that is to stand in the field that has the keys. On a busy machine a key may be down for so long that it
+     * repeats itself: what stands there then is typed again.
+     */
+    void fill(String text) {
+        for (int i = 0; i < 5; i++) {
+            ctrl(KeyEvent.VK_A);
+            type(text);
+            if (focused() instanceof JTextComponent field
+                    && text.equals(GuiActionRunner.execute(() -> field.getText()))) {
+                return;
+            }
+        }
+        throw new AssertionError(text + " could not be typed at " + focused());
     }
 
     /** What has the focus of the keyboard; on the event thread. */

@@ -19,6 +19,7 @@ import orlop.desk.SheetEdits;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Kind;
+import orlop.drawing.Message;
 import orlop.drawing.Sheet;
 import orlop.drawing.SheetSize;
 
@@ -175,5 +176,55 @@ class SheetsTest {
         HeadlessBench.onUi(() -> on.session().select(Set.of("MA1")));
 
         assertThat(on.bench().commands().get(CommandId.FOLLOW_LINK).why()).isNotBlank();
+    }
+
+    @Test
+    void the_selection_moves_to_a_sheet_that_is_made_for_it_in_one_step() throws Exception {
+        HeadlessBench.onUi(() -> on.session().select(Set.of("MA1")));
+        on.answers().agree = true;
+        on.answers().filling = form -> {
+            JComboBox<?> box = FormParts.find(form, JComboBox.class);
+            box.setSelectedIndex(box.getItemCount() - 1);
+        };
+
+        on.run(CommandId.MOVE_TO_SHEET);
+
+        String fresh = register().get(4);
+        assertThat(shown()).isEqualTo(fresh);
+        assertThat(drawing().components().require("MA1").place().sheet()).isEqualTo(fresh);
+        on.run(CommandId.UNDO);
+        assertThat(Same.object(drawing(), start)).isTrue();
+    }
+
+    @Test
+    void a_sheet_gets_larger_paper_in_one_step_until_there_is_none() throws Exception {
+        on.run(CommandId.LARGER_PAPER);
+        assertThat(drawing().sheets().require("1").size()).isEqualTo(SheetSize.A2);
+        on.run(CommandId.LARGER_PAPER);
+        assertThat(drawing().sheets().require("1").size()).isEqualTo(SheetSize.A1);
+        assertThat(on.bench().commands().get(CommandId.LARGER_PAPER).why()).isNotBlank();
+        double whole = 841 * on.bench().canvas().viewport().pxPerMm();
+        assertThat(whole).as("and is seen whole").isLessThan(on.bench().canvas().getWidth());
+        on.run(CommandId.UNDO);
+        on.run(CommandId.UNDO);
+        assertThat(Same.object(drawing(), start)).isTrue();
+    }
+
+    @Test
+    void what_has_no_room_when_it_is_drawn_from_the_sources_is_selected_and_the_way_out_is_said() throws Exception {
+        HeadlessBench.onUi(() -> {
+            Drawing small = start.with(RecordParts.with(start.sheets().require("1"), "size", SheetSize.A4));
+            on.session().open(small, null);
+        });
+        on.run(CommandId.FROM_SOURCES);
+
+        Set<String> beyond = SheetEdits.beyond(drawing(), "1");
+        assertThat(beyond).isNotEmpty();
+        assertThat(on.session().state().selection()).isEqualTo(beyond);
+        assertThat(on.session().state().notice()).isEqualTo(Message.of("editor.say.beyond", beyond.size(), "A4"));
+        HeadlessBench.onUi(() -> on.session().select(Set.of()));
+        on.run(CommandId.LARGER_PAPER);
+        on.run(CommandId.FROM_SOURCES);
+        assertThat(SheetEdits.beyond(drawing(), "1")).hasSizeLessThan(beyond.size());
     }
 }

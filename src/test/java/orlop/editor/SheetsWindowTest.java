@@ -4,36 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
 import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.core.Robot;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import orlop.desk.Same;
 import orlop.desk.Sample;
 import orlop.desk.SheetEdits;
 import orlop.drawing.Component;
-import orlop.drawing.Drawing;
 import orlop.drawing.Kind;
 import orlop.testing.WindowTest;
 
 /** Work on a drawing of several sheets, in a real window. */
 @WindowTest
-@Timeout(180)
-class SheetsWindowTest {
-    private final Drawing start = Sample.of("pilot-cutter");
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private OpenWindow on;
-
-    @BeforeEach
-    void open(Robot robot) {
-        on = new OpenWindow(robot, start, new Settings(null));
-    }
-
-    @AfterEach
-    void close() {
-        on.close();
+class SheetsWindowTest extends InWindow {
+    SheetsWindowTest() {
+        super(Sample.of("pilot-cutter"));
     }
 
     @Test

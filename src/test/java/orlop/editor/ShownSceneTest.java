@@ -178,6 +178,66 @@ class ShownSceneTest {
         assertThat(shown.of(s.state())).contains(afresh(s.state()));
     }
 
+    @Test
+    void much_that_changes_at_once_in_a_large_sheet_is_awaited_and_a_little_is_not() {
+        Session s = session(LARGE);
+        studied();
+        shown.of(s.state());
+        all(layouts);
+        ui.runAll();
+        Scene before = shown.of(s.state()).orElseThrow();
+
+        s.apply(Edits.move(Set.copyOf(ids(60)), 2.5, 0, "a"));
+        studied();
+        assertThat(shown.of(s.state()))
+                .as("nothing shows where things stand now")
+                .isEmpty();
+        assertThat(shown.awaited()).isTrue();
+        all(layouts);
+        ui.runAll();
+        assertThat(shown.of(s.state())).contains(afresh(s.state()));
+
+        s.undo();
+        studied();
+        assertThat(shown.of(s.state())).isEmpty();
+        all(layouts);
+        ui.runAll();
+        assertThat(shown.of(s.state()).orElseThrow()).isEqualTo(before);
+        s.apply(Edits.move(Set.copyOf(ids(3)), 2.5, 0, "b"));
+        studied();
+        assertThat(shown.of(s.state())).contains(afresh(s.state()));
+        assertThat(layouts).isEmpty();
+    }
+
+    private static List<String> ids(int many) {
+        return LARGE.components().stream()
+                .map(c -> c.id())
+                .filter(id -> id.startsWith("E"))
+                .limit(many)
+                .toList();
+    }
+
+    @Test
+    void an_edit_while_much_is_awaited_waits_for_it_and_is_shown() {
+        Session s = session(LARGE);
+        studied();
+        shown.of(s.state());
+        all(layouts);
+        ui.runAll();
+        s.apply(Edits.move(Set.copyOf(ids(60)), 2.5, 0, "a"));
+        studied();
+        shown.of(s.state());
+
+        s.apply(Edits.move(Set.of("E3_2"), 0, 2.5, "b"));
+        studied();
+        assertThat(shown.of(s.state())).isEmpty();
+        assertThat(layouts).as("the one that is under way").hasSize(1);
+        all(layouts);
+        ui.runAll();
+
+        assertThat(shown.of(s.state())).contains(afresh(s.state()));
+    }
+
     /** Of an edit whose figures have been worked out and whose scene was made with them, in this order. */
     private final List<Scene> made = new ArrayList<>();
 
