@@ -29,7 +29,7 @@ import orlop.study.Study;
 
 /**
  * From an edit to its annotations at 200 components without a window, on two threads as in it: the edit; the study of all
- * conditions and the findings while the sheet's places and ways are prepared; the scene. {@code EditFigures} measures the same as
+ * conditions, the findings and the scene by one thread, while the other prepares the sheet's places and ways. {@code EditFigures} measures the same as
  * a person meets it, with painting.
  */
 @State(Scope.Benchmark)
@@ -67,16 +67,14 @@ public class EditBenchmark {
         Drawing edited = TypicalEdits.of(start, current, i).applyTo(current);
         boolean added = TypicalEdits.name(i).equals("add");
         current = added ? current : edited; // what was added is taken back
-        Future<Checked> checked = worker.submit(() -> Checked.of(edited));
+        Future<Scene> scene = worker.submit(() -> scene(edited));
         builder.prepare(edited, "1", Results.GOVERNING);
-        Checked c = checked.get();
-        return builder.build(SceneRequest.screen(edited, c.study().governing(), c.findings(), "1"));
+        return scene.get();
     }
 
-    private record Checked(Study study, List<Finding> findings) {
-        static Checked of(Drawing d) {
-            Study study = Study.of(d);
-            return new Checked(study, Checker.check(study));
-        }
+    private Scene scene(Drawing d) {
+        Study study = Study.of(d);
+        List<Finding> findings = Checker.check(study);
+        return builder.build(SceneRequest.screen(d, study.governing(), findings, "1"));
     }
 }

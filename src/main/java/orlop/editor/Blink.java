@@ -16,8 +16,8 @@ import orlop.desk.SessionState;
  * <p>On the event thread. It hears of a change before those that ask it.
  */
 final class Blink implements SessionListener {
-    /** Less than one picture of a screen that shows 60 a second. */
-    static final int LONGEST_MS = 12;
+    /** Less than two pictures of a screen that shows 60 a second. */
+    static final int LONGEST_MS = 25;
 
     private final Session session;
     private final List<Runnable> listeners = new ArrayList<>();

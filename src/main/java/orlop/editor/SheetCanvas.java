@@ -12,7 +12,6 @@ import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import javax.swing.RepaintManager;
-import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.PathProfile;
 import orlop.desk.Same;
@@ -257,7 +256,10 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
             shown.want(after);
         }
         if (blink.waits()) { // the picture is that of the drawing before, with its figures
-            SwingUtilities.invokeLater(this::prepare);
+            if (Same.object(after.drawing(), before.drawing())) {
+                return;
+            }
+            shown.prepare(after); // at once: the thread that studies will soon ask for it
             return;
         }
         if (after.fresh() && !before.fresh()) {
@@ -269,12 +271,6 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
 
     private static Optional<SheetSize> paper(SessionState s) {
         return s.shownSheet().map(Sheet::size);
-    }
-
-    private void prepare() {
-        if (blink.waits()) {
-            shown.prepare(session.state());
-        }
     }
 
     /** The annotations first: whatever else the window shows is painted after them. */
