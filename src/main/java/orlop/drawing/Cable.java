@@ -184,235 +184,134 @@ public record Cable(
     }
 
     public Cable withId(String v) {
-        return new Cable(
-                v,
-                from,
-                to,
-                lengthM,
-                areaMm2,
-                parallel,
-                conductors,
-                construction,
-                returns,
-                measured,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                bends,
-                labelAt,
-                locked,
-                extras);
+        Change c = new Change(this);
+        c.id = v;
+        return c.made();
     }
 
     /** @param v one-way length, 0 or more; null for not known */
     public Cable withLengthM(@Nullable Double v) {
-        return new Cable(
-                id,
-                from,
-                to,
-                v,
-                areaMm2,
-                parallel,
-                conductors,
-                construction,
-                returns,
-                measured,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                bends,
-                labelAt,
-                locked,
-                extras);
+        Change c = new Change(this);
+        c.lengthM = v;
+        return c.made();
     }
 
     /** @param v area of each conductor; null for auto */
     public Cable withAreaMm2(@Nullable Double v) {
-        return new Cable(
-                id,
-                from,
-                to,
-                lengthM,
-                v,
-                parallel,
-                conductors,
-                construction,
-                returns,
-                measured,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                bends,
-                labelAt,
-                locked,
-                extras);
+        Change c = new Change(this);
+        c.areaMm2 = v;
+        return c.made();
     }
 
     public Cable withEnds(TerminalRef f, TerminalRef t) {
-        return new Cable(
-                id,
-                f,
-                t,
-                lengthM,
-                areaMm2,
-                parallel,
-                conductors,
-                construction,
-                returns,
-                measured,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                bends,
-                labelAt,
-                locked,
-                extras);
+        Change c = new Change(this);
+        c.from = f;
+        c.to = t;
+        return c.made();
     }
 
     public Cable withBends(List<Point> v) {
-        return new Cable(
-                id,
-                from,
-                to,
-                lengthM,
-                areaMm2,
-                parallel,
-                conductors,
-                construction,
-                returns,
-                measured,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                v,
-                labelAt,
-                locked,
-                extras);
+        Change c = new Change(this);
+        c.bends = v;
+        return c.made();
     }
 
     /** @param v upper left corner of its label on the sheet; null leaves it to the layout */
     public Cable withLabelAt(@Nullable Point v) {
-        return new Cable(
-                id,
-                from,
-                to,
-                lengthM,
-                areaMm2,
-                parallel,
-                conductors,
-                construction,
-                returns,
-                measured,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                bends,
-                v,
-                locked,
-                extras);
+        Change c = new Change(this);
+        c.labelAt = v;
+        return c.made();
     }
 
     public Cable withLocked(boolean v) {
-        return new Cable(
-                id,
-                from,
-                to,
-                lengthM,
-                areaMm2,
-                parallel,
-                conductors,
-                construction,
-                returns,
-                measured,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                bends,
-                labelAt,
-                v,
-                extras);
+        Change c = new Change(this);
+        c.locked = v;
+        return c.made();
     }
 
     public Cable withConstruction(Construction v) {
-        return new Cable(
-                id,
-                from,
-                to,
-                lengthM,
-                areaMm2,
-                parallel,
-                conductors,
-                v,
-                returns,
-                measured,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                bends,
-                labelAt,
-                locked,
-                extras);
+        Change c = new Change(this);
+        c.construction = v;
+        return c.made();
     }
 
     public Cable withParallel(int v) {
-        return new Cable(
-                id,
-                from,
-                to,
-                lengthM,
-                areaMm2,
-                v,
-                conductors,
-                construction,
-                returns,
-                measured,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                bends,
-                labelAt,
-                locked,
-                extras);
+        Change c = new Change(this);
+        c.parallel = v;
+        return c.made();
     }
 
     public Cable withMeasured(Measured v) {
-        return new Cable(
-                id,
-                from,
-                to,
-                lengthM,
-                areaMm2,
-                parallel,
-                conductors,
-                construction,
-                returns,
-                v,
-                conductorC,
-                refit,
-                stage,
-                name,
-                cableways,
-                bends,
-                labelAt,
-                locked,
-                extras);
+        Change c = new Change(this);
+        c.measured = v;
+        return c.made();
+    }
+
+    /** A cable of which something is being changed: it is checked again when it is made. */
+    private static final class Change {
+        private String id;
+        private TerminalRef from;
+        private TerminalRef to;
+        private @Nullable Double lengthM;
+        private @Nullable Double areaMm2;
+        private int parallel;
+        private @Nullable Conductors conductors;
+        private Construction construction;
+        private Return returns;
+        private Measured measured;
+        private @Nullable Double conductorC;
+        private RefitStatus refit;
+        private Stage stage;
+        private String name;
+        private List<String> cableways;
+        private List<Point> bends;
+        private @Nullable Point labelAt;
+        private boolean locked;
+        private Extras extras;
+
+        Change(Cable w) {
+            id = w.id;
+            from = w.from;
+            to = w.to;
+            lengthM = w.lengthM;
+            areaMm2 = w.areaMm2;
+            parallel = w.parallel;
+            conductors = w.conductors;
+            construction = w.construction;
+            returns = w.returns;
+            measured = w.measured;
+            conductorC = w.conductorC;
+            refit = w.refit;
+            stage = w.stage;
+            name = w.name;
+            cableways = w.cableways;
+            bends = w.bends;
+            labelAt = w.labelAt;
+            locked = w.locked;
+            extras = w.extras;
+        }
+
+        Cable made() {
+            return new Cable(
+                    id,
+                    from,
+                    to,
+                    lengthM,
+                    areaMm2,
+                    parallel,
+                    conductors,
+                    construction,
+                    returns,
+                    measured,
+                    conductorC,
+                    refit,
+                    stage,
+                    name,
+                    cableways,
+                    bends,
+                    labelAt,
+                    locked,
+                    extras);
+        }
     }
 }

@@ -85,6 +85,7 @@ final class Lookup {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setVisibleRowCount(ROWS);
         list.setFixedCellHeight(Look.px(26));
+        list.setFixedCellWidth(Look.px(WIDTH)); // else each row is measured; what is too long ends in dots
         list.setFocusable(false);
         list.setCellRenderer(new Row());
         work();
@@ -198,7 +199,7 @@ final class Lookup {
 
     private void fill() {
         entries.clear();
-        source.apply(field.getText()).forEach(entries::addElement);
+        entries.addAll(source.apply(field.getText())); // at once: a list measures itself with every change
         list.setSelectedIndex(entries.isEmpty() ? -1 : 0);
         list.ensureIndexIsVisible(0);
         count.setText(

@@ -50,7 +50,19 @@ class CuresByMouseWindowTest extends InWindow {
         return cure(f -> f.proposed() != null);
     }
 
+    /** The button of a cure, once its note stands still: a window that has just opened makes its notes more than once. */
     private AbstractButton cure(Predicate<Finding> wanted) {
+        AbstractButton[] last = {find(wanted)};
+        on.until("its note stands still", () -> {
+            AbstractButton now = find(wanted);
+            boolean same = now.equals(last[0]) && now.isShowing();
+            last[0] = now;
+            return same;
+        });
+        return last[0];
+    }
+
+    private AbstractButton find(Predicate<Finding> wanted) {
         return GuiActionRunner.execute(() -> {
             for (Component c : notes().getComponents()) {
                 if (c instanceof NoteView v && wanted.test(v.numbered().finding())) {

@@ -9,23 +9,18 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import orlop.drawing.Acceptance;
 import orlop.drawing.Component;
 import orlop.drawing.Consumer;
-import orlop.drawing.Edits;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Extras;
-import orlop.drawing.Kind;
 import orlop.drawing.LoadBehaviour;
 import orlop.drawing.Message;
 import orlop.drawing.Nature;
-import orlop.drawing.Place;
 import orlop.drawing.Poles;
 import orlop.drawing.Position;
 import orlop.drawing.Protection;
 import orlop.drawing.RefitStatus;
 import orlop.drawing.Source;
-import orlop.drawing.Vessel;
 import orlop.drawing.Words;
 import orlop.study.Sketch;
 import orlop.study.Study;
@@ -33,11 +28,11 @@ import orlop.study.Study;
 /** The rules, each on a small drawing that breaks it and nothing else of its kind. */
 @SuppressWarnings("NullAway") // a null fails the test
 class CheckerTest {
-    private static List<Finding> check(Sketch s) {
+    static List<Finding> check(Sketch s) {
         return Checker.check(s.study());
     }
 
-    private static Finding only(Sketch s, String rule) {
+    static Finding only(Sketch s, String rule) {
         List<Finding> found =
                 check(s).stream().filter(f -> f.rule().equals(rule)).toList();
         assertThat(found).as(rule).hasSize(1);
@@ -49,7 +44,7 @@ class CheckerTest {
     }
 
     /** A battery, its fuse, one circuit; everything in order. */
-    private static Sketch sound() {
+    static Sketch sound() {
         return Sketch.dc(24, "iso13297")
                 .supply("GB1", 25, 0.05)
                 .fuse("F1", "iso8820-c", 15)
@@ -252,45 +247,6 @@ class CheckerTest {
                 sound().condition("a").condition("b").load("a", "E1", false, 1).load("b", "E1", false, 1);
 
         assertThat(only(s, "never-runs").place().item()).isEqualTo("E1");
-    }
-
-    @Test
-    void an_accepted_finding_is_marked_and_stays() {
-        Sketch s = sound().power("E2", 60).cable("W2", "GB1.1", "E2.1", 5, 2.5);
-        s.change(d -> Edits.accept(
-                        new Acceptance("A1", "missing-fuse", "W2", "bilge pump", "owner", "", List.of(), Extras.NONE))
-                .applyTo(d));
-
-        assertThat(only(s, "missing-fuse").acceptedReason()).isEqualTo("bilge pump");
-    }
-
-    @Test
-    void what_is_accepted_is_what_was_said_then_and_nothing_said_later() {
-        Sketch s = sound();
-        s.change(d -> d.with(Component.of("Q1", Kind.ISOLATOR, Place.at("1", 9, 9), List.of("24"))));
-        Finding first = only(s, "assumed", "");
-        assertThat(first.messageKeys()).containsExactly("study.assumed.device-ohm");
-        Acceptance a = new Acceptance("A1", "assumed", "", "not bought", "", "", first.messageKeys(), Extras.NONE);
-        s.change(d -> Edits.accept(a).applyTo(d));
-        assertThat(only(s, "assumed", "").accepted()).isTrue();
-
-        s.change(d -> d.withVessel(Vessel.named("")));
-        Finding second = only(s, "assumed", "");
-        assertThat(second.messageKeys()).contains("study.assumed.rule-set", "study.assumed.device-ohm");
-        assertThat(second.accepted()).isFalse();
-        assertThat(second.cure()).isNotNull();
-
-        Acceptance both = new Acceptance("A2", "assumed", "", "both", "", "", second.messageKeys(), Extras.NONE);
-        s.change(d -> Edits.accept(both).applyTo(d));
-        assertThat(only(s, "assumed", "").acceptedReason()).isEqualTo("both");
-    }
-
-    private static Finding only(Sketch s, String rule, String item) {
-        List<Finding> found = check(s).stream()
-                .filter(f -> f.rule().equals(rule) && f.place().item().equals(item))
-                .toList();
-        assertThat(found).as(rule).hasSize(1);
-        return found.get(0);
     }
 
     @Test
