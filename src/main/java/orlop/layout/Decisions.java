@@ -151,10 +151,9 @@ final class Decisions {
 
     private Map<String, Decision> stage(int n) {
         while (stages.size() <= n) {
-            Decisions last = before;
-            boolean known = last != null && stages.size() < last.stages.size();
+            boolean known = before != null && stages.size() < before.stages.size();
             int expected =
-                    last != null && known ? last.stages.get(stages.size()).size() : 8;
+                    before != null && known ? before.stages.get(stages.size()).size() : 8;
             stages.add(new HashMap<>(2 * expected));
         }
         return stages.get(n);

@@ -88,17 +88,17 @@ public final class Labeller {
         }
         if (before != null && before.isOf(ground, labels)) {
             before.places().forEach(ground::settle);
-            this.moved = List.of();
+            moved = List.of();
             return before;
         }
         FixedThings fixed = before == null ? null : FixedThings.compare(before.fixed(), ground.fixed());
         decisions = Decisions.of(before, fixed, ground, labels);
         wanted.stream().filter(Label::fixed).forEach(this::byHand);
         wanted.stream().filter(l -> !l.fixed()).forEach(l -> decide(0, l, seen -> first(l, seen)));
-        boolean moved = true;
+        boolean restless = true;
         int stage = 1;
-        while (stage <= SWEEPS && moved) {
-            moved = sweep(stage++);
+        while (stage <= SWEEPS && restless) {
+            restless = sweep(stage++);
         }
         decisions.ended(stage);
         Map<String, Label.Put> out = new LinkedHashMap<>();
@@ -109,7 +109,7 @@ public final class Labeller {
             List<Rect> changed = new ArrayList<>(fixed.changed());
             moved(out, before.places(), changed);
             moved(before.places(), out, changed);
-            this.moved = Collections.unmodifiableList(changed);
+            moved = Collections.unmodifiableList(changed);
         }
         return new Labelling(out, ground, labels, decisions);
     }

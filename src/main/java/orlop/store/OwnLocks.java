@@ -1,5 +1,6 @@
 package orlop.store;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -28,7 +29,14 @@ final class OwnLocks {
         HELD.remove(whole(path));
     }
 
+    /** The same for a file that is reached by another way: over a link to its folder. */
     private static Path whole(Path path) {
-        return path.toAbsolutePath().normalize();
+        Path whole = path.toAbsolutePath().normalize();
+        Path folder = whole.getParent();
+        try {
+            return folder == null ? whole : folder.toRealPath().resolve(whole.getFileName());
+        } catch (IOException e) {
+            return whole; // there is no such folder, so nothing in it is held
+        }
     }
 }
