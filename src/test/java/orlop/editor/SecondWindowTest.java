@@ -75,8 +75,9 @@ class SecondWindowTest {
         robot.pressKey(KeyEvent.VK_CONTROL);
         robot.pressAndReleaseKeys(KeyEvent.VK_N);
         robot.releaseKey(KeyEvent.VK_CONTROL);
-        until("the box is there", () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()
-                instanceof JTextComponent);
+        until(
+                "the box is there",
+                () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() instanceof JTextComponent);
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("there are two windows", () -> shown(JFrame.class).size() == 2);
         JFrame second =
