@@ -1,6 +1,5 @@
 package orlop.editor;
 
-import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -18,18 +17,16 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
+import orlop.desk.Review;
 import orlop.drawing.Drawing;
-import orlop.findings.Checker;
-import orlop.findings.Finding;
 import orlop.scene.Scene;
 import orlop.scene.SceneBuilder;
 import orlop.scene.SceneRequest;
 import orlop.study.Results;
-import orlop.study.Study;
 
 /**
  * From an edit to its annotations at 200 components without a window, on two threads as in it: the edit; the study of all
- * conditions, the findings and the scene by one thread, while the other prepares the sheet's places and ways. {@code EditFigures} measures the same as
+ * conditions and the findings, unless nothing but the paper has changed, and the scene by one thread, while the other prepares the sheet's places and ways. {@code EditFigures} measures the same as
  * a person meets it, with painting.
  */
 @State(Scope.Benchmark)
@@ -46,6 +43,7 @@ public class EditBenchmark {
     private Drawing current = start;
     private SceneBuilder builder = SceneBuilder.bundled();
     private int number;
+    private Review last = Review.of(start, () -> false);
     private final ExecutorService worker = Executors.newSingleThreadExecutor();
 
     @Setup
@@ -73,8 +71,8 @@ public class EditBenchmark {
     }
 
     private Scene scene(Drawing d) {
-        Study study = Study.of(d);
-        List<Finding> findings = Checker.check(study);
-        return builder.build(SceneRequest.screen(d, study.governing(), findings, "1"));
+        Review review = last.onPaper(d).orElseGet(() -> Review.of(d, () -> false));
+        last = review;
+        return builder.build(SceneRequest.screen(d, review.study().governing(), review.findings(), "1"));
     }
 }

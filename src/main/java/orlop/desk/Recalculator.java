@@ -5,11 +5,13 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Drawing;
 
 /**
  * Works reviews out on another thread. The newest drawing wins: a run that it overtakes is told to stop, and if it
- * doesn't hear in time its result is thrown away.
+ * doesn't hear in time its result is thrown away. Where a drawing differs from the one before on paper only, nothing is
+ * worked out anew.
  *
  * <p>A run is never interrupted by {@code Thread.interrupt}: it asks a flag inside its loops.
  */
@@ -21,6 +23,7 @@ final class Recalculator {
     private final Consumer<Throwable> onFailure;
     private final AtomicLong latest = new AtomicLong();
     private volatile Consumer<Review> ahead = review -> {};
+    private volatile @Nullable Review last;
 
     /**
      * @param worker runs one task at a time, in order
@@ -61,7 +64,11 @@ final class Recalculator {
             return;
         }
         try {
-            Review review = maker.of(drawing, stale);
+            Review before = last;
+            Review review = before == null
+                    ? maker.of(drawing, stale)
+                    : before.onPaper(drawing).orElseGet(() -> maker.of(drawing, stale));
+            last = review;
             if (!stale.getAsBoolean()) {
                 ahead.accept(review);
             }

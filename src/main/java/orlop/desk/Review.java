@@ -1,8 +1,10 @@
 package orlop.desk;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import orlop.drawing.Drawing;
+import orlop.drawing.OnPaper;
 import orlop.findings.Checker;
 import orlop.findings.Finding;
 import orlop.study.Study;
@@ -33,6 +35,13 @@ public record Review(Study study, List<Finding> findings) {
     public static Review of(Drawing drawing, BooleanSupplier stale) {
         Study study = Study.of(drawing, StudyOptions.DEFAULT, stale);
         return new Review(study, Checker.check(study));
+    }
+
+    /** This review, as that of another drawing: empty unless that differs from this one's on paper only. */
+    public Optional<Review> onPaper(Drawing other) {
+        return OnPaper.differOnly(drawing(), other)
+                ? Optional.of(new Review(study.withDrawing(other), findings))
+                : Optional.empty();
     }
 
     /** The drawing that the figures belong to. */

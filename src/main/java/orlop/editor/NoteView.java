@@ -26,6 +26,7 @@ final class NoteView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int MOST_LETTERS = 360;
     private static final int GAP = 6;
+    private static final int MARK = 20;
 
     /** What can be done from a note. */
     interface Deeds {
@@ -41,34 +42,29 @@ final class NoteView extends JPanel {
         void place(Finding f);
     }
 
-    private final transient FindingPlaces.Numbered numbered;
     private final transient Pointing pointing;
+    private final transient Deeds deeds;
+    private final JLabel mark = new JLabel();
+    private transient FindingPlaces.Numbered numbered;
     private boolean under;
 
     NoteView(FindingPlaces.Numbered numbered, int width, Pointing pointing, Deeds deeds) {
         this.numbered = numbered;
         this.pointing = pointing;
-        Finding f = numbered.finding();
-        setName("note." + numbered.number());
+        this.deeds = deeds;
         setOpaque(false);
         setLayout(new BorderLayout(Look.px(8), 0));
         setBorder(Flat.rim(6, 6, 8, 6));
-        int icon = Look.px(20);
-        JLabel mark =
-                new JLabel(new SeverityIcon(f.severity(), Integer.toString(numbered.label()), icon, f.accepted()));
         mark.setVerticalAlignment(JLabel.TOP);
         add(mark, BorderLayout.WEST);
-        int inner = width - icon - Look.px(8 + 12);
-        add(text(f, inner, deeds), BorderLayout.CENTER);
-        String kind = Texts.of("editor.severity." + f.severity().word());
-        getAccessibleContext()
-                .setAccessibleName(numbered.label() + ". " + kind + ": " + Texts.title(f.title()) + ". "
-                        + Texts.title(f.message()));
+        int inner = width - Look.px(MARK) - Look.px(8 + 12);
+        add(text(inner), BorderLayout.CENTER);
+        number();
         MouseAdapter mouse = new MouseAdapter() {
             @Override
             public void mouseEntered(MouseEvent e) {
                 under = true;
-                pointing.at(f);
+                pointing.at(finding());
             }
 
             @Override
@@ -82,14 +78,14 @@ final class NoteView extends JPanel {
             @Override
             public void mouseClicked(MouseEvent e) {
                 if (SwingUtilities.isLeftMouseButton(e)) {
-                    deeds.place(f);
+                    deeds.place(finding());
                 }
             }
 
             @Override
             public void mousePressed(MouseEvent e) {
                 if (e.isPopupTrigger()) {
-                    menu(f, deeds).show(NoteView.this, e.getX(), e.getY());
+                    menu(finding(), deeds).show(NoteView.this, e.getX(), e.getY());
                 }
             }
 
@@ -99,17 +95,49 @@ final class NoteView extends JPanel {
             }
         };
         listen(this, mouse);
-        keys(f, deeds);
+        keys();
         setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
     }
 
+    /** The number by which it goes. */
+    private void number() {
+        Finding f = finding();
+        setName("note." + numbered.number());
+        mark.setIcon(new SeverityIcon(f.severity(), Integer.toString(numbered.label()), Look.px(MARK), f.accepted()));
+        String kind = Texts.of("editor.severity." + f.severity().word());
+        getAccessibleContext()
+                .setAccessibleName(numbered.label() + ". " + kind + ": " + Texts.title(f.title()) + ". "
+                        + Texts.title(f.message()));
+    }
+
+    /**
+     * Takes the same finding of a fresh review, maybe by another number.
+     *
+     * @return false, and nothing is done, if it says something else
+     */
+    boolean again(FindingPlaces.Numbered now) {
+        if (!now.finding().equals(finding())) {
+            return false;
+        }
+        boolean same = now.number() == numbered.number() && now.label() == numbered.label();
+        numbered = now;
+        if (!same) {
+            number();
+        }
+        return true;
+    }
+
+    private Finding finding() {
+        return numbered.finding();
+    }
+
     /** With the keys on it, it is lit as under the mouse; Enter shows its place, arrows go to its neighbours. */
-    private void keys(Finding f, Deeds deeds) {
+    private void keys() {
         setFocusable(true);
         addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent e) {
-                pointing.at(f);
+                pointing.at(finding());
                 repaint();
             }
 
@@ -118,16 +146,16 @@ final class NoteView extends JPanel {
                 repaint();
             }
         });
-        key("ENTER", () -> deeds.place(f));
-        key("SPACE", () -> deeds.place(f));
-        key("shift F10", () -> menuByKey(f, deeds));
-        key("CONTEXT_MENU", () -> menuByKey(f, deeds));
+        key("ENTER", () -> deeds.place(finding()));
+        key("SPACE", () -> deeds.place(finding()));
+        key("shift F10", () -> menuByKey());
+        key("CONTEXT_MENU", () -> menuByKey());
         key("DOWN", () -> neighbour(1));
         key("UP", () -> neighbour(-1));
     }
 
-    private void menuByKey(Finding f, Deeds deeds) {
-        JPopupMenu menu = menu(f, deeds);
+    private void menuByKey() {
+        JPopupMenu menu = menu(finding(), deeds);
         MenuLetters.give(menu);
         menu.show(this, Look.px(30), Look.px(20));
     }
@@ -215,7 +243,8 @@ final class NoteView extends JPanel {
         menu.add(item);
     }
 
-    private static JPanel text(Finding f, int width, Deeds deeds) {
+    private JPanel text(int width) {
+        Finding f = finding();
         JPanel text = Flat.clear(new Column(width, Look.px(3)));
         text.add(new WrapText(
                 Texts.title(f.title()), () -> f.accepted() ? Look.quiet() : Look.severity(f.severity()), Look::bold));
@@ -227,17 +256,17 @@ final class NoteView extends JPanel {
         String place = "." + f.rule() + "." + f.place().item();
         if (f.acceptedReason() != null) {
             text.add(new WrapText(Texts.of("editor.note.accepted", f.acceptedReason()), Look::text, Look::font));
-            text.add(Column.own(quiet("reopen" + place, "editor.note.reopen", () -> deeds.reopen(f))));
+            text.add(Column.own(quiet("reopen" + place, "editor.note.reopen", () -> deeds.reopen(finding()))));
             return text;
         }
-        JButton live = quiet("accept" + place, "editor.note.accept", () -> deeds.accept(f));
+        JButton live = quiet("accept" + place, "editor.note.accept", () -> deeds.accept(finding()));
         if (f.cure() == null) {
             text.add(Column.own(live));
             return text;
         }
         JButton cure = cure(Texts.of(f.cure().label()), width, f);
         cure.setName("cure" + place);
-        cure.addActionListener(e -> deeds.cure(f));
+        cure.addActionListener(e -> deeds.cure(finding()));
         text.add(Flat.gap(1));
         if (cure.getPreferredSize().width + live.getPreferredSize().width + Look.px(GAP) <= width) {
             JPanel both = Flat.clear(new FlowLayout(FlowLayout.LEFT, 0, 0));
@@ -316,7 +345,7 @@ final class NoteView extends JPanel {
     @Override
     @SuppressWarnings("ReferenceEquality") // two findings may say the same of two places
     protected void paintComponent(Graphics g) {
-        if (pointing.finding() == numbered.finding()) {
+        if (pointing.finding() == finding()) {
             Flat.box(this, g, Look.chosen(), Look.chosen(), 1f);
         }
         Ring.paint(this, g);

@@ -9,12 +9,19 @@ import java.awt.Window;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.SessionState;
 import orlop.findings.Finding;
 
@@ -55,35 +62,72 @@ final class Notes {
     void width(int width) {
         this.width = width;
         panel.setLayout(new Column(width, Look.px(4)));
+        panel.removeAll();
     }
 
     /**
-     * Shows the notes of a state.
+     * Shows the notes of a state. A note that says the same as before is the same, so that it may be pressed or read while
+     * figures come.
      *
      * @param still each note keeps the place in which it stands, and what is new comes behind
      */
     void show(SessionState s, boolean still) {
-        int worked = worked();
-        List<StillNotes.Part> before = still ? StillNotes.parts(panel) : List.of();
-        panel.removeAll();
+        Finding pointed = pointing.finding();
+        Component owner = keys();
+        int worked = worked(owner);
+        List<StillNotes.Part> before = StillNotes.parts(panel);
+        Optional<NoteView> lit = views.stream().filter(v -> is(v, pointed)).findFirst();
+        List<StillNotes.Part> now = StillNotes.arrange(still ? before : List.of(), parts(s, before));
         views.clear();
-        pointing.at(null);
-        for (StillNotes.Part p : StillNotes.arrange(before, parts(s))) {
+        now.forEach(p -> {
             if (p.component() instanceof NoteView v) {
                 views.add(v);
             }
-            panel.add(p.component());
-        }
-        panel.revalidate();
-        panel.repaint();
+        });
+        fill(now.stream().map(StillNotes.Part::component).toList());
+        pointing.at(lit.filter(views::contains).map(v -> v.numbered().finding()).orElse(null));
         if (worked >= 0) { // the keys stay among the notes, or go back to the sheet with the last of them
-            pending = worked;
+            boolean stays = owner != null && SwingUtilities.isDescendingFrom(owner, panel);
             boolean last = s.fresh();
-            SwingUtilities.invokeLater(() -> focus(worked, last));
+            pending = stays ? -1 : worked;
+            if (!stays) {
+                SwingUtilities.invokeLater(() -> focus(worked, last));
+            }
         }
     }
 
-    private List<StillNotes.Part> parts(SessionState s) {
+    @SuppressWarnings("ReferenceEquality") // two findings may say the same of two places
+    private static boolean is(NoteView v, @Nullable Finding f) {
+        return v.numbered().finding() == f;
+    }
+
+    /** What stands there already isn't taken out: it has the keys, or the mouse is pressed on it. */
+    private void fill(List<JComponent> wanted) {
+        if (List.of(panel.getComponents()).equals(wanted)) {
+            return;
+        }
+        Set<JComponent> all = Collections.newSetFromMap(new IdentityHashMap<>());
+        all.addAll(wanted);
+        for (Component c : panel.getComponents()) {
+            if (c instanceof JComponent j && !all.contains(j)) {
+                panel.remove(j);
+            }
+        }
+        for (int i = 0; i < wanted.size(); i++) {
+            JComponent c = wanted.get(i);
+            if (c.getParent() != panel) {
+                panel.add(c, i);
+            } else if (panel.getComponent(i) != c) {
+                panel.setComponentZOrder(c, i);
+            }
+        }
+        panel.revalidate();
+        panel.repaint();
+    }
+
+    private List<StillNotes.Part> parts(SessionState s, List<StillNotes.Part> before) {
+        Map<Object, JComponent> there = new HashMap<>();
+        before.forEach(p -> there.put(p.key(), p.component()));
         List<StillNotes.Part> all = new ArrayList<>();
         List<FindingPlaces.Numbered> here = canvas.shown()
                 .of(s)
@@ -95,35 +139,42 @@ final class Notes {
                 .map(scene -> FindingPlaces.acceptedOfSheet(s, scene))
                 .orElse(List.of());
         if (s.review() != null && here.isEmpty()) {
-            all.add(StillNotes.part(NONE, words(Texts.of("editor.notes.none"))));
+            all.add(words(there, NONE, Texts.of("editor.notes.none")));
         }
         List<FindingPlaces.Numbered> gravest = here.stream()
                 .sorted(Comparator.comparingInt(FindingPlaces.Numbered::number))
                 .limit(MOST)
                 .sorted(Comparator.comparingInt(FindingPlaces.Numbered::label))
                 .toList();
-        gravest.forEach(n -> all.add(StillNotes.part(all, view(n))));
+        gravest.forEach(n -> all.add(note(there, StillNotes.key(all, n.finding()), n)));
         if (here.size() > MOST) {
-            all.add(StillNotes.part(MORE, words(Texts.of("editor.notes.more", here.size() - MOST))));
+            all.add(words(there, MORE, Texts.of("editor.notes.more", here.size() - MOST)));
         }
         if (!accepted.isEmpty()) {
-            all.add(StillNotes.part(ACCEPTED, words(Texts.of("editor.notes.accepted", accepted.size()))));
+            all.add(words(there, ACCEPTED, Texts.of("editor.notes.accepted", accepted.size())));
         }
-        accepted.stream().limit(MOST).forEach(n -> all.add(StillNotes.part(all, view(n))));
+        accepted.stream().limit(MOST).forEach(n -> all.add(note(there, StillNotes.key(all, n.finding()), n)));
         if (elsewhere > 0) {
-            all.add(StillNotes.part(ELSEWHERE, words(Texts.of("editor.notes.elsewhere", elsewhere))));
+            all.add(words(there, ELSEWHERE, Texts.of("editor.notes.elsewhere", elsewhere)));
         }
         return all;
     }
 
-    private static WrapText words(String words) {
-        return new WrapText(words, Look::quiet, Look::font);
+    private static StillNotes.Part words(Map<Object, JComponent> there, String key, String words) {
+        if (there.get(key) instanceof WrapText t) {
+            t.setText(words);
+            return StillNotes.part(key, t);
+        }
+        return StillNotes.part(key, new WrapText(words, Look::quiet, Look::font));
     }
 
-    private NoteView view(FindingPlaces.Numbered n) {
+    private StillNotes.Part note(Map<Object, JComponent> there, Object key, FindingPlaces.Numbered n) {
+        if (there.get(key) instanceof NoteView v && v.again(n)) {
+            return StillNotes.part(key, v);
+        }
         NoteView v = new NoteView(n, width, pointing, deeds);
         leaveTheKeys(v);
-        return v;
+        return StillNotes.part(key, v);
     }
 
     /** Who works with the mouse goes on with the mouse; what is typed elsewhere is taken first. */
@@ -149,10 +200,14 @@ final class Notes {
         return owner != null && SwingUtilities.isDescendingFrom(owner, panel);
     }
 
-    /** The place of the note that has the keys, or is to have them once the figures are there; −1 for none. */
-    private int worked() {
+    /** What has the keys of the window, or had them last. */
+    private @Nullable Component keys() {
         Window window = SwingUtilities.getWindowAncestor(panel);
-        Component owner = window == null ? null : window.getMostRecentFocusOwner();
+        return window == null ? null : window.getMostRecentFocusOwner();
+    }
+
+    /** The place of the note that has the keys, or is to have them once the figures are there; −1 for none. */
+    private int worked(@Nullable Component owner) {
         int at = owner == null ? -1 : indexOf(owner);
         return at >= 0 ? at : pending;
     }

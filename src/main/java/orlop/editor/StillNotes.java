@@ -38,14 +38,13 @@ final class StillNotes {
         return new Part(key, c);
     }
 
-    /** @param before those that stand above */
-    static Part part(List<Part> before, NoteView v) {
-        Finding f = v.numbered().finding();
+    /** @param above those that stand above */
+    static Key key(List<Part> above, Finding f) {
         int nth = 0;
         while (true) {
             Key key = new Key(f.rule(), f.place().item(), f.place().atFrom(), f.accepted(), nth++);
-            if (before.stream().noneMatch(p -> p.key().equals(key))) {
-                return part(key, v);
+            if (above.stream().noneMatch(p -> p.key().equals(key))) {
+                return key;
             }
         }
     }
@@ -69,7 +68,10 @@ final class StillNotes {
      */
     static List<Part> arrange(List<Part> before, List<Part> now) {
         Map<Object, Part> left = new LinkedHashMap<>();
-        now.forEach(p -> left.put(p.key(), p));
+        now.forEach(p -> {
+            left.put(p.key(), p);
+            Column.atLeast(p.component(), 0);
+        });
         List<Part> all = new ArrayList<>();
         for (Part old : before) {
             Part same = left.remove(old.key());
@@ -84,11 +86,9 @@ final class StillNotes {
     /** The place of what is there no longer. */
     private static final class Gone extends JPanel {
         private static final long serialVersionUID = 1L;
-        private final String title;
 
         Gone(String title) {
             super(new BorderLayout());
-            this.title = title;
             setOpaque(false);
             setBorder(Flat.rim(6, 34, 0, 6));
             String words = title.isEmpty() ? "" : Texts.of("editor.notes.gone", title);
@@ -97,9 +97,11 @@ final class StillNotes {
     }
 
     private static JComponent gone(JComponent c) {
-        return new Gone(
-                c instanceof NoteView v
-                        ? Texts.title(v.numbered().finding().title())
-                        : c instanceof Gone g ? g.title : "");
+        return c instanceof Gone g
+                ? g
+                : new Gone(
+                        c instanceof NoteView v
+                                ? Texts.title(v.numbered().finding().title())
+                                : "");
     }
 }

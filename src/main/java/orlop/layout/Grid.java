@@ -7,11 +7,15 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /**
- * Things by where they lie, in square cells over an area; what lies beyond it is kept in the cells at its edge. Not safe
- * for use by several threads, and a question may not be asked while another is being answered.
+ * Things by where they lie, in square cells over an area, and as far beyond it as anything reaches; what lies very far
+ * beyond is kept in the outermost cells. Not safe for use by several threads, and a question may not be asked while another
+ * is being answered.
  */
 final class Grid<T extends Grid.Item> {
     private static final double CELL_MM = 10;
+
+    /** So many cells there are at most on each side of the area. */
+    private static final int BEYOND = 300;
 
     /** One thing. The stamp keeps it from being met twice by one question if it lies in several cells. */
     abstract static class Item {
@@ -26,30 +30,75 @@ final class Grid<T extends Grid.Item> {
     private final Rect area;
     private final int columns;
     private final int rows;
-    private final List<List<T>> cells;
+    private Cells<T> cells;
     private int question;
+
+    /** The cells of these columns and rows, the last ones included, row by row; those of the area begin at 0. */
+    private record Cells<T>(int left, int top, int right, int bottom, List<List<T>> all) {
+        static <T> Cells<T> empty(int left, int top, int right, int bottom) {
+            int n = (right - left + 1) * (bottom - top + 1);
+            return new Cells<>(left, top, right, bottom, new ArrayList<>(Collections.nCopies(n, List.of())));
+        }
+
+        private int at(int i, int j) {
+            return (j - top) * (right - left + 1) + i - left;
+        }
+
+        List<T> get(int i, int j) {
+            return all.get(at(i, j));
+        }
+
+        void set(int i, int j, List<T> cell) {
+            all.set(at(i, j), cell);
+        }
+
+        /** The same with these cells too, and some more on that side. */
+        Cells<T> grown(int toLeft, int toTop, int toRight, int toBottom) {
+            int more = 10;
+            Cells<T> grown = empty(
+                    toLeft < left ? toLeft - more : left,
+                    toTop < top ? toTop - more : top,
+                    toRight > right ? toRight + more : right,
+                    toBottom > bottom ? toBottom + more : bottom);
+            for (int j = top; j <= bottom; j++) {
+                for (int i = left; i <= right; i++) {
+                    grown.set(i, j, get(i, j));
+                }
+            }
+            return grown;
+        }
+    }
 
     Grid(Rect area) {
         this.area = area;
         columns = 1 + (int) (area.width() / CELL_MM);
         rows = 1 + (int) (area.height() / CELL_MM);
-        cells = new ArrayList<>(Collections.nCopies(columns * rows, List.of()));
+        cells = Cells.empty(0, 0, columns - 1, rows - 1);
     }
 
     void add(T item) {
-        int right = column(item.rect.maxX());
-        int bottom = row(item.rect.maxY());
-        for (int j = row(item.rect.minY()); j <= bottom; j++) {
-            for (int i = column(item.rect.minX()); i <= right; i++) {
-                int at = j * columns + i;
-                List<T> cell = cells.get(at);
+        int left = bounded((item.rect.minX() - area.minX()) / CELL_MM, columns);
+        int right = bounded((item.rect.maxX() - area.minX()) / CELL_MM, columns);
+        int top = bounded((item.rect.minY() - area.minY()) / CELL_MM, rows);
+        int bottom = bounded((item.rect.maxY() - area.minY()) / CELL_MM, rows);
+        if (left < cells.left() || top < cells.top() || right > cells.right() || bottom > cells.bottom()) {
+            cells = cells.grown(left, top, right, bottom);
+        }
+        for (int j = top; j <= bottom; j++) {
+            for (int i = left; i <= right; i++) {
+                List<T> cell = cells.get(i, j);
                 if (cell.isEmpty()) {
                     cell = new ArrayList<>(4);
-                    cells.set(at, cell);
+                    cells.set(i, j, cell);
                 }
                 cell.add(item);
             }
         }
+    }
+
+    /** The number of a column or row, not too far from those of the area. */
+    private static int bounded(double cell, int within) {
+        return Math.max(-BEYOND, Math.min(within - 1 + BEYOND, (int) Math.floor(cell)));
     }
 
     void remove(T item) {
@@ -57,11 +106,10 @@ final class Grid<T extends Grid.Item> {
         int bottom = row(item.rect.maxY());
         for (int j = row(item.rect.minY()); j <= bottom; j++) {
             for (int i = column(item.rect.minX()); i <= right; i++) {
-                int at = j * columns + i;
-                List<T> cell = cells.get(at);
+                List<T> cell = cells.get(i, j);
                 cell.remove(item);
                 if (cell.isEmpty()) {
-                    cells.set(at, List.of());
+                    cells.set(i, j, List.of());
                 }
             }
         }
@@ -74,7 +122,7 @@ final class Grid<T extends Grid.Item> {
         int bottom = row(r.maxY());
         for (int j = row(r.minY()); j <= bottom; j++) {
             for (int i = column(r.minX()); i <= right; i++) {
-                List<T> cell = cells.get(j * columns + i);
+                List<T> cell = cells.get(i, j);
                 for (int k = 0; k < cell.size(); k++) {
                     T t = cell.get(k);
                     Item item = t;
@@ -113,7 +161,7 @@ final class Grid<T extends Grid.Item> {
         int bottom = row(r.maxY());
         for (int j = row(r.minY()); j <= bottom; j++) {
             for (int i = column(r.minX()); i <= right; i++) {
-                List<T> cell = cells.get(j * columns + i);
+                List<T> cell = cells.get(i, j);
                 for (int k = 0; k < cell.size(); k++) {
                     T t = cell.get(k);
                     if (t.rect.overlaps(r) && kind.test(t)) {
@@ -126,10 +174,10 @@ final class Grid<T extends Grid.Item> {
     }
 
     private int column(double x) {
-        return Math.max(0, Math.min(columns - 1, (int) Math.floor((x - area.minX()) / CELL_MM)));
+        return Math.max(cells.left(), Math.min(cells.right(), bounded((x - area.minX()) / CELL_MM, columns)));
     }
 
     private int row(double y) {
-        return Math.max(0, Math.min(rows - 1, (int) Math.floor((y - area.minY()) / CELL_MM)));
+        return Math.max(cells.top(), Math.min(cells.bottom(), bounded((y - area.minY()) / CELL_MM, rows)));
     }
 }

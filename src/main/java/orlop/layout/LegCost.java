@@ -62,6 +62,11 @@ final class LegCost {
         return care.pitchMm;
     }
 
+    /** Whether there are pieces that can't be drawn at any cost. */
+    boolean canBeBlocked() {
+        return care != Care.NONE;
+    }
+
     /** Cost of the piece from (x1, y1) exclusive to (x2, y2) inclusive, its length included. */
     double leg(double x1, double y1, double x2, double y2) {
         Rect piece = new Rect(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));

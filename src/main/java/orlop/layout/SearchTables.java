@@ -5,6 +5,7 @@ import java.util.Arrays;
 /** The tables of searches, used again from one to the next: an entry of an earlier search counts as empty. */
 final class SearchTables {
     final OpenStates open = new OpenStates();
+    final GoalSide goalSide = new GoalSide();
     private double[] best = {};
     private int[] before = {};
     private int[] stateRun = {};

@@ -16,6 +16,9 @@ import orlop.drawing.Point;
 final class WaySearch {
     private static final Heading[] HEADINGS = Heading.values();
 
+    /** After so many states without a goal it is looked whether there is any way. */
+    private static final int LONG = 1_000;
+
     /** A way that was found, and its two ports. */
     record Found(Port start, Port end, List<Point> points) {}
 
@@ -77,10 +80,13 @@ final class WaySearch {
             tables.reach(state, -1, 0);
             open(state);
         }
-        while (!tables.open.isEmpty()) {
+        for (int settled = 0; !tables.open.isEmpty(); ) {
             int state = tables.open.poll();
             if (!tables.settle(state)) {
                 continue;
+            }
+            if (++settled == LONG && walledIn(starts)) {
+                return -1;
             }
             if (tables.before(state) >= 0 && goalAt(state) != null) {
                 return state;
@@ -88,6 +94,39 @@ final class WaySearch {
             expand(state);
         }
         return -1;
+    }
+
+    private boolean walledIn(List<Port> starts) {
+        int[] from = starts.stream()
+                .mapToInt(p -> state(index(xs, p.x()), index(ys, p.y()), p.heading()) >> 2)
+                .toArray();
+        return legs.canBeBlocked()
+                && tables.goalSide.walledIn(
+                        4 * xs.length * ys.length,
+                        goalOf,
+                        this::before,
+                        s -> Arrays.stream(from).anyMatch(n -> n == s >> 2));
+    }
+
+    /** The states from which a state is reached by {@link #expand}; a start may be among them though it can't turn. */
+    private void before(int state, GoalSide to) {
+        Heading h = HEADINGS[state & 3];
+        int i = column(state) - h.dx();
+        int j = row(state) - h.dy();
+        if (i < 0
+                || j < 0
+                || i >= xs.length
+                || j >= ys.length
+                || legCost(i, j, column(state), row(state), h) == LegCost.BLOCKED) {
+            return;
+        }
+        int straight = state(i, j, h);
+        boolean corner = cornerBlocked(straight);
+        for (Heading from : HEADINGS) {
+            if (from == h || (from != h.opposite() && !corner)) {
+                to.add(state(i, j, from));
+            }
+        }
     }
 
     private void expand(int state) {

@@ -68,15 +68,13 @@ public enum DeviceRule {
     private static Optional<Sourced> within145(double ampacityA, ProtectiveFamily family) {
         Characteristic best = null;
         double most = 0;
-        for (Characteristic p : family.points()) {
-            if (p.kind() == Characteristic.Kind.OPERATE) {
-                double limit = Math.min(
-                        ampacityA, OVERLOAD_LIMIT * ampacityA / p.multiple().orElseThrow());
-                double inRange = limit < p.inMinA() ? 0 : Math.min(limit, p.inMaxA());
-                if (best == null || inRange > most) {
-                    best = p;
-                    most = inRange;
-                }
+        for (Characteristic p : family.points().of(Characteristic.Kind.OPERATE)) {
+            double limit = Math.min(
+                    ampacityA, OVERLOAD_LIMIT * ampacityA / p.multiple().orElseThrow());
+            double inRange = limit < p.inMinA() ? 0 : Math.min(limit, p.inMaxA());
+            if (best == null || inRange > most) {
+                best = p;
+                most = inRange;
             }
         }
         return best == null ? Optional.empty() : Optional.of(new Sourced(most, best.provenance(), best.source()));

@@ -29,7 +29,7 @@ public final class FaultEnergy {
         this.family = family;
         this.inA = inA;
         this.gates = gates(family, inA);
-        this.printed = family.points(Characteristic.Kind.I2T_OPERATING_MAX, inA).stream()
+        this.printed = family.points().of(Characteristic.Kind.I2T_OPERATING_MAX, inA).stream()
                 .max(Comparator.comparingDouble(p -> p.i2tA2s().orElse(0)));
     }
 
@@ -67,7 +67,7 @@ public final class FaultEnergy {
 
     private static List<Gate> gates(ProtectiveFamily family, double inA) {
         List<Gate> gates = new ArrayList<>();
-        for (Characteristic p : family.points(Characteristic.Kind.GATE, inA)) {
+        for (Characteristic p : family.points().of(Characteristic.Kind.GATE, inA)) {
             if (p.tMaxS().isPresent()
                     && (p.multiple().isPresent() || p.currentA().isPresent())) {
                 double amps = p.multiple().isPresent()
@@ -121,7 +121,7 @@ public final class FaultEnergy {
             Characteristic p = atOnce.get().point();
             return Optional.of(new Sourced(0, p.provenance(), p.source()));
         }
-        Optional<Characteristic> usual = family.points(Characteristic.Kind.TYPICAL_CLEARING, inA).stream()
+        Optional<Characteristic> usual = family.points().of(Characteristic.Kind.TYPICAL_CLEARING, inA).stream()
                 .filter(p -> p.tMaxS().isPresent())
                 .findFirst();
         if (dc || usual.isEmpty()) {
@@ -130,7 +130,7 @@ public final class FaultEnergy {
         double byTime = maxA * maxA * usual.get().tMaxS().orElseThrow();
         Comparator<Characteristic> byEnergy =
                 Comparator.comparingDouble(p -> p.i2tA2s().orElseThrow());
-        Optional<Characteristic> let = family.points(Characteristic.Kind.I2T_LET_THROUGH, inA).stream()
+        Optional<Characteristic> let = family.points().of(Characteristic.Kind.I2T_LET_THROUGH, inA).stream()
                 .filter(p -> p.currentA().orElse(0) >= Math.max(maxA, breakingA))
                 .min(breakingA > 0 ? byEnergy : byEnergy.reversed());
         Characteristic p = let.filter(l -> l.i2tA2s().orElseThrow() < byTime).orElse(usual.get());

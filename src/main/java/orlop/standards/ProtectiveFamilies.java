@@ -56,7 +56,7 @@ public final class ProtectiveFamilies {
                 row.yes("overload"),
                 ratings.getOrDefault(id, List.of()),
                 limits.getOrDefault(id, Map.of()),
-                points.getOrDefault(id, List.of()),
+                new Characteristics(points.getOrDefault(id, List.of())),
                 row.provenance(),
                 row.source());
     }

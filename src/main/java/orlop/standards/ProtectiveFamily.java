@@ -1,7 +1,5 @@
 package orlop.standards;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -29,7 +27,7 @@ public record ProtectiveFamily(
         boolean overloadProtection,
         List<Sourced> ratings,
         Map<Limit, Sourced> limits,
-        List<Characteristic> points,
+        Characteristics points,
         Provenance provenance,
         String source) {
     /** What sort of device it is. */
@@ -66,7 +64,6 @@ public record ProtectiveFamily(
         Objects.requireNonNull(provenance, "provenance");
         ratings = List.copyOf(ratings);
         limits = Map.copyOf(limits);
-        points = List.copyOf(points);
         if (ratings.isEmpty()) {
             throw new IllegalArgumentException("family " + id + " has no ratings");
         }
@@ -116,32 +113,10 @@ public record ProtectiveFamily(
         return Optional.empty();
     }
 
-    /** The points of one kind, in the table's order. */
-    public List<Characteristic> points(Characteristic.Kind kind) {
-        List<Characteristic> found = new ArrayList<>();
-        for (Characteristic p : points) {
-            if (p.kind() == kind) {
-                found.add(p);
-            }
-        }
-        return Collections.unmodifiableList(found);
-    }
-
-    /** The points of one kind that hold for a rated current. */
-    public List<Characteristic> points(Characteristic.Kind kind, double inA) {
-        List<Characteristic> found = new ArrayList<>();
-        for (Characteristic p : points) {
-            if (p.kind() == kind && p.holdsFor(inA)) {
-                found.add(p);
-            }
-        }
-        return Collections.unmodifiableList(found);
-    }
-
     /** The conventional current that operates it, I2, as a multiple of its rated current; none where not known. */
     public Optional<Sourced> i2OverIn(double inA) {
-        for (Characteristic p : points) {
-            if (p.kind() == Characteristic.Kind.OPERATE && p.holdsFor(inA)) {
+        for (Characteristic p : points.of(Characteristic.Kind.OPERATE)) {
+            if (p.holdsFor(inA)) {
                 return Optional.of(new Sourced(p.multiple().orElseThrow(), p.provenance(), p.source()));
             }
         }

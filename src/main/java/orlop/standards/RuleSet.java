@@ -122,6 +122,11 @@ public final class RuleSet {
                 max.map(m -> deviceSource + "; " + m.source()).orElse(deviceSource));
     }
 
+    /** As {@link #maxDeviceA}, the rated current alone; none if the family doesn't protect the conductor. */
+    public Optional<Double> greatestDeviceA(double ampacityA, ProtectiveFamily family) {
+        return deviceRule.maxDeviceA(ampacityA, family).map(Sourced::value);
+    }
+
     private RuleLimit present(@Nullable RuleLimit limit, String what, Object which) {
         if (limit == null) {
             throw new IllegalStateException("the tables of rule set " + id + " lack: " + what + " " + which);

@@ -18,7 +18,7 @@ public final class TimeCurrentBand {
 
     /** @param inA rated current or setting, above 0 */
     public TimeCurrentBand(ProtectiveFamily family, double inA) {
-        for (Characteristic p : family.points()) {
+        for (Characteristic p : family.points().all()) {
             boolean time = p.kind() == Characteristic.Kind.HOLD
                     || p.kind() == Characteristic.Kind.OPERATE
                     || p.kind() == Characteristic.Kind.GATE;

@@ -39,6 +39,15 @@ public record Study(
         return of(drawing, StudyOptions.DEFAULT, () -> false);
     }
 
+    /**
+     * The same results, as those of another drawing.
+     *
+     * @param d differs from the one that was studied on paper only: {@link orlop.drawing.OnPaper}
+     */
+    public Study withDrawing(Drawing d) {
+        return new Study(d, byCondition, governing, gaps, copper);
+    }
+
     /** The results of this condition; the governing ones for {@link Results#GOVERNING} or an unknown name. */
     public Results of(String condition) {
         Results r = byCondition.get(condition);

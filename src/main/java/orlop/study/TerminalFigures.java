@@ -27,6 +27,7 @@ final class TerminalFigures {
     private final PhaseResults phases;
     private final List<List<Integer>> connectionsOf; // by component
     private final int[] attachmentOf; // by component, −1 where it has none
+    private final @Nullable Double[] voltageAt; // by node of direct current, once asked
 
     TerminalFigures(Plan plan, Operation operation, PointCurrents pinCurrents, PhaseResults phases) {
         this.plan = plan;
@@ -35,6 +36,7 @@ final class TerminalFigures {
         this.phases = phases;
         network = operation.network();
         numbering = network.numbering();
+        voltageAt = new Double[network.points().size()];
         attachmentOf = new int[numbering.componentCount()];
         Arrays.fill(attachmentOf, -1);
         for (int i = 0; i < network.attachments().size(); i++) {
@@ -72,7 +74,19 @@ final class TerminalFigures {
     Double voltage(int pin) {
         boolean calculated = (plan.isDc(pin) || plan.isAc(pin));
         boolean alive = network.feeding().feeds(pin) || network.isReturn(network.pointOf(pin));
-        return calculated && alive ? known(operation.voltage(pin)) : null;
+        if (!calculated || !alive) {
+            return null;
+        }
+        int node = operation.isAc(pin) ? -1 : operation.assembly().node(pin);
+        if (node < 0) {
+            return known(operation.voltage(pin));
+        }
+        Double volts = voltageAt[node];
+        if (volts == null) {
+            volts = known(operation.voltage(pin));
+            voltageAt[node] = volts;
+        }
+        return volts;
     }
 
     @Nullable

@@ -2,11 +2,14 @@ package orlop.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.util.ArrayList;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JMenuItem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import orlop.desk.CardEdits;
 import orlop.desk.Same;
 import orlop.findings.Finding;
 
@@ -110,6 +113,39 @@ class AcceptingTest extends OnBench {
             FormParts.named(menu, JMenuItem.class, "context.accept").doClick();
             assertThat(on.session().state().selection()).containsExactly("MA2");
         });
+    }
+
+    @Test
+    void a_note_that_says_the_same_after_an_edit_stays_and_knows_the_fresh_finding() throws Exception {
+        List<NoteView> before = notes();
+        Finding old = before.get(0).numbered().finding();
+
+        HeadlessBench.onUi(() -> on.session().apply(CardEdits.set("W10", "lengthM", 3.3, "")));
+        HeadlessBench.onUi(on::paint);
+        List<NoteView> after = notes();
+
+        assertThat(after.get(0)).isSameAs(before.get(0));
+        assertThat(Same.object(after.get(0).numbered().finding(), old)).isFalse();
+
+        on.answers().line = "it is looked after";
+        click("accept." + old.rule() + "." + old.place().item());
+
+        assertThat(notes()).doesNotContain(before.get(0));
+        on.run(CommandId.UNDO);
+        on.run(CommandId.UNDO);
+        assertThat(Same.object(on.session().state().drawing(), start)).isTrue();
+    }
+
+    private List<NoteView> notes() throws Exception {
+        List<NoteView> all = new ArrayList<>();
+        HeadlessBench.onUi(() -> {
+            for (Component c : ((java.awt.Container) on.named("notes").orElseThrow()).getComponents()) {
+                if (c instanceof NoteView v) {
+                    all.add(v);
+                }
+            }
+        });
+        return all;
     }
 
     @Test

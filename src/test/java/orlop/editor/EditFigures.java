@@ -152,9 +152,10 @@ final class EditFigures {
             return Optional.ofNullable(at.get(stage)).orElseThrow().get();
         }
 
+        /** A stage that was left out ended at once. */
         Map<String, Double> sinceBegun() {
             Map<String, Double> ms = new LinkedHashMap<>();
-            at.forEach((s, t) -> ms.put(s, (t.get() - ns("begun")) / 1e6));
+            at.forEach((s, t) -> ms.put(s, Math.max(0, t.get() - ns("begun")) / 1e6));
             ms.put("processors", processorNs / 1e6);
             return ms;
         }

@@ -108,35 +108,42 @@ final class SmallScreen {
         JMenuBar bar = window.frame().getJMenuBar();
         for (int i = 0; i < bar.getMenuCount(); i++) {
             JMenu menu = bar.getMenu(i);
-            onUi(() -> menu.doClick(0));
-            Thread.sleep(150);
-            onUi(() -> popup("menu " + menu.getText(), menu.getPopupMenu()));
-            onUi(() -> MenuSelectionManager.defaultManager().clearSelectedPath());
+            popup("menu " + menu.getText(), menu.getPopupMenu(), () -> menu.doClick(0));
         }
         for (Set<String> selected : List.of(Set.<String>of(), Set.of("QB1"), Set.of("W2"), Set.of("QB1", "W1"))) {
             onUi(() -> window.bench().canvas().session().select(selected));
-            JPopupMenu[] shown = new JPopupMenu[1];
-            onUi(() -> {
-                SheetCanvas c = window.bench().canvas();
-                int foot = c.getHeight() - 2;
-                shown[0] = window.bench().menus().menu(Spot.of(c.getWidth() - 2, foot, c.viewport()));
-                shown[0].show(c, c.getWidth() - 2, foot);
-            });
-            Thread.sleep(150);
-            onUi(() -> popup("menu of " + selected, shown[0]));
-            onUi(() -> MenuSelectionManager.defaultManager().clearSelectedPath());
+            SheetCanvas c = window.bench().canvas();
+            int foot = c.getHeight() - 2;
+            JPopupMenu[] made = new JPopupMenu[1];
+            onUi(() -> made[0] = window.bench().menus().menu(Spot.of(c.getWidth() - 2, foot, c.viewport())));
+            popup("menu of " + selected, made[0], () -> made[0].show(c, c.getWidth() - 2, foot));
         }
         onUi(() -> window.bench().canvas().session().select(Set.of("QB1")));
     }
 
-    /** A menu that is higher than the screen slides in a frame of its own. */
-    private void popup(String where, JPopupMenu menu) {
-        if (!menu.isShowing()) {
-            System.out.println(where + " is not there");
-            return;
+    /**
+     * Opens a menu, looks at it and closes it. The screen takes the mouse back from a menu a moment after it has been
+     * closed, and closes the next one with that if it is open by then: it is opened again. A menu that is higher than the
+     * screen slides in a frame of its own.
+     */
+    private void popup(String where, JPopupMenu menu, Runnable open) throws Exception {
+        boolean[] seen = new boolean[1];
+        for (int i = 0; i < 20 && !seen[0]; i++) {
+            onUi(open);
+            Thread.sleep(150);
+            onUi(() -> {
+                seen[0] = menu.isShowing();
+                if (seen[0]) {
+                    Container frame = SwingUtilities.getAncestorOfClass(JViewport.class, menu);
+                    within(where, frame == null ? menu : frame);
+                }
+                MenuSelectionManager.defaultManager().clearSelectedPath();
+            });
+            Thread.sleep(50);
         }
-        Container frame = SwingUtilities.getAncestorOfClass(JViewport.class, menu);
-        within(where, frame == null ? menu : frame);
+        if (!seen[0]) {
+            System.out.println(where + " is not there");
+        }
     }
 
     private void box(CommandId id) throws Exception {

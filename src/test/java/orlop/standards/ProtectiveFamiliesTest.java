@@ -14,13 +14,13 @@ class ProtectiveFamiliesTest {
     private final ProtectiveFamilies families = ProtectiveFamilies.published();
 
     private Characteristic one(String family, Characteristic.Kind kind, double inA) {
-        List<Characteristic> points = families.get(family).points(kind, inA);
+        List<Characteristic> points = families.get(family).points().of(kind, inA);
         assertThat(points).as(family + " " + kind + " " + inA).hasSize(1);
         return points.get(0);
     }
 
     private Characteristic gate(String family, double inA, double multiple) {
-        List<Characteristic> gates = families.get(family).points(Characteristic.Kind.GATE, inA).stream()
+        List<Characteristic> gates = families.get(family).points().of(Characteristic.Kind.GATE, inA).stream()
                 .filter(p -> p.multiple().orElse(0) == multiple)
                 .toList();
         assertThat(gates).as(family + " gate at " + multiple).hasSize(1);
@@ -96,7 +96,7 @@ class ProtectiveFamiliesTest {
     void points_are_in_order_and_name_their_sources() {
         for (ProtectiveFamily family : families.all()) {
             assertThat(family.ratingsA()).isSorted().doesNotHaveDuplicates();
-            for (Characteristic p : family.points()) {
+            for (Characteristic p : family.points().all()) {
                 assertThat(p.source()).isNotBlank();
                 assertThat(p.tMinS().orElse(0)).isLessThanOrEqualTo(p.tMaxS().orElse(Double.MAX_VALUE));
             }

@@ -95,6 +95,6 @@ public record DeviceModel(
         if (family.isEmpty()) {
             return ampacityA;
         }
-        return rules.maxDeviceA(ampacityA, family.get()).maxDeviceA().orElse(null);
+        return rules.greatestDeviceA(ampacityA, family.get()).orElse(null);
     }
 }

@@ -4,8 +4,10 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.network.Zones;
@@ -82,14 +84,13 @@ final class OpeningCheck {
         for (int e = 0; e < cut.length; e++) {
             cut[e] = grid.device(e) != null;
         }
+        Map<List<Entrance>, Feeds> alike = new HashMap<>();
         for (int i = 0; i < around.conditions().size(); i++) {
             int condition = i;
-            feeds.add(new Feeds(
-                    grid,
-                    cut,
-                    entrances.stream()
-                            .filter(e -> around.isOn(condition, e.component()))
-                            .toList()));
+            List<Entrance> on = entrances.stream()
+                    .filter(e -> around.isOn(condition, e.component()))
+                    .toList();
+            feeds.add(alike.computeIfAbsent(on, o -> new Feeds(grid, cut, o)));
         }
         leastOperatesA = new double[zones.count()];
         Arrays.fill(leastOperatesA, Double.POSITIVE_INFINITY);
@@ -180,8 +181,11 @@ final class OpeningCheck {
         double least = lowest.amps();
         boolean limited = lowest.limited();
         Rating rating = around.rating(cable);
+        if (!(least < operatesA)) {
+            return null;
+        }
         boolean guards = rating == null || device.guards(grid.plan().rules(), rating.amps());
-        if (!(least < operatesA) || !guards || (limited && rating != null && least <= rating.amps() * (1 + 1e-9))) {
+        if (!guards || (limited && rating != null && least <= rating.amps() * (1 + 1e-9))) {
             return null;
         }
         double most = Math.min(least / (operatesA / rated(device)), rating == null ? least : rating.amps());
