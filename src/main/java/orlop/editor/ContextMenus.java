@@ -158,7 +158,7 @@ final class ContextMenus {
                 item.setName("context.put-in." + k.word());
                 item.addActionListener(e -> Insertions.of(
                                 session.state().drawing(), scene.get(), route.nearest(at.xMm(), at.yMm()), k)
-                        .ifPresent(i -> session.apply(i.edit(), Set.of(i.id()))));
+                        .ifPresent(i -> PlaceTool.insert(session, i)));
                 in.add(item);
             }
         }
