@@ -83,6 +83,7 @@ final class FindingsTable implements SessionListener {
                 table.getColumnModel().getColumn(i).setMaxWidth(width * 3 / 2);
             }
         }
+        Widths.headings(table);
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.findings"));
         filter.setName("filter");
         filter.putClientProperty("JTextField.placeholderText", Texts.of("editor.findings.filter"));

@@ -139,6 +139,7 @@ final class Workbench {
         foldOut.onFold(() -> {
             room.page();
             foldMarks();
+            parts.changed(foldOut.panel());
             if (working != null) {
                 working.look();
             }
