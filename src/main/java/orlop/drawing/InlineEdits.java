@@ -136,10 +136,12 @@ final class InlineEdits {
         }
         Double la = a.cable().lengthM();
         Double lb = b.cable().lengthM();
-        boolean known = la != null && lb != null;
+        if (la == null || lb == null) {
+            return joined.withBends(List.of()).withLengthM(null).withLengthEstimated(false);
+        }
         return joined.withBends(List.of())
-                .withLengthM(known ? la + lb : null)
-                .withLengthEstimated(known && estimated(d, a, b, a.cable(), b.cable()));
+                .withLengthM(la + lb)
+                .withLengthEstimated(estimated(d, a, b, a.cable(), b.cable()));
     }
 
     /** Two shares of one length are as sure together as it was, unless there is a further share behind the next device. */

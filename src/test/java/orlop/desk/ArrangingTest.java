@@ -136,14 +136,14 @@ class ArrangingTest {
 
     @Test
     void hand_set_bends_follow_where_both_ends_move_alike() {
-        Drawing bent = d.with(d.cables().require("W1").withBends(List.of(new Point(60, 120))));
-        Map<String, Rect> boxes = new LinkedHashMap<>(boxes(bent, Set.of("GB1", "QB1", "FC1")));
+        Drawing two = SmallBoat.put(d, "FC2", Kind.FUSE, 82.5, 130);
+        Drawing bent = two.with(two.cables().require("W1").withBends(List.of(new Point(60, 120))));
+        Map<String, Rect> boxes = new LinkedHashMap<>(boxes(bent, Set.of("GB1", "QB1", "FC1", "FC2")));
 
-        Drawing right = Arranging.align(boxes, Arranging.Line.RIGHT).applyTo(bent);
+        Drawing right = Arranging.align(boxes, Arranging.Line.COLUMN).applyTo(bent);
 
-        double moved = at(right, "GB1").xMm() - at(d, "GB1").xMm();
-        assertThat(moved).isPositive().isEqualTo(at(right, "QB1").xMm() - at(d, "QB1").xMm());
-        assertThat(right.cables().require("W1").bends()).containsExactly(new Point(60 + moved, 120));
+        assertThat(at(right, "GB1").xMm()).isEqualTo(65);
+        assertThat(right.cables().require("W1").bends()).containsExactly(new Point(75, 120));
     }
 
     @Test

@@ -83,15 +83,12 @@ class InsertionsTest {
         assertThat(length(after, "W3")).isEqualTo(lengthM);
         assertThat(after.cables().require("W3").lengthEstimated()).isFalse();
         Link link = after.links().values().iterator().next();
-        assertThat(List.of(link.from().component(), link.to().component()))
-                .containsExactlyInAnyOrder(in.id(), "WC1");
+        assertThat(List.of(link.from().component(), link.to().component())).containsExactlyInAnyOrder(in.id(), "WC1");
         assertThat(text(in)).contains("right at WC1", "W3 keeps its length");
         Scene scene = Drawn.of(after);
         Rect device = scene.item(Role.COMPONENT, in.id()).orElseThrow().bounds();
         Rect bar = scene.item(Role.BAR, "WC1").orElseThrow().bounds();
-        assertThat(device.minY() - bar.maxY())
-                .as("the joint is seen")
-                .isBetween(0.5, 5.0);
+        assertThat(device.minY() - bar.maxY()).as("the joint is seen").isBetween(0.5, 5.0);
         assertThat(Edits.delete(Set.of(in.id())).applyTo(after).cables()).isEqualTo(d.cables());
     }
 
