@@ -212,17 +212,31 @@ final class Card {
         JLabel label = Flat.label(name, Look::quiet, false);
         label.setPreferredSize(new Dimension(FieldRow.labelWidth(width), label.getPreferredSize().height));
         label.setToolTipText(name);
-        Severity severity = r.severity();
-        JLabel value = severity == null
-                ? Flat.label(r.value(), () -> stale ? Look.quiet() : Look.text(), false)
-                : Flat.bold(r.value(), () -> stale ? Look.quiet() : Look.severity(severity));
+        line.add(label, BorderLayout.WEST);
+        r.figure().ifPresent(f -> line.add(working(r, name, f), BorderLayout.EAST));
+        JComponent value = value(r, stale, width - line.getPreferredSize().width - Look.px(6));
         value.setName("result." + r.label());
         value.setToolTipText(r.value());
         label.setLabelFor(value);
-        line.add(label, BorderLayout.WEST);
+        if (value instanceof WrapText) {
+            label.setVerticalAlignment(JLabel.TOP);
+        }
         line.add(value, BorderLayout.CENTER);
-        r.figure().ifPresent(f -> line.add(working(r, name, f), BorderLayout.EAST));
         return line;
+    }
+
+    /** In one line if it has room there, else in several: a figure that is cut says something else. */
+    private static JComponent value(ResultRows.Row r, boolean stale, int room) {
+        Severity severity = r.severity();
+        JLabel one = severity == null
+                ? Flat.label(r.value(), () -> stale ? Look.quiet() : Look.text(), false)
+                : Flat.bold(r.value(), () -> stale ? Look.quiet() : Look.severity(severity));
+        if (one.getPreferredSize().width <= room) {
+            return one;
+        }
+        WrapText several = new WrapText(r.value(), one::getForeground, severity == null ? Look::font : Look::bold);
+        several.setSize(Math.max(1, room), Short.MAX_VALUE);
+        return several;
     }
 
     private JButton working(ResultRows.Row r, String name, Figure figure) {

@@ -179,7 +179,8 @@ final class Margin implements SessionListener {
             Finding marked = pointing.finding();
             if (fromHere) {
                 cardWanted = still.holds();
-            } else if (marked != null && after.selection().contains(marked.place().item())) {
+            } else if (marked != null
+                    && after.selection().contains(marked.place().item())) {
                 notes.light();
             } else {
                 SwingUtilities.invokeLater(() -> scroll.getVerticalScrollBar().setValue(0));

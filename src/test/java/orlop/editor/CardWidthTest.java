@@ -2,12 +2,22 @@ package orlop.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Container;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import orlop.desk.CardEdits;
+import orlop.desk.Placings;
+import orlop.drawing.Component;
 import orlop.drawing.Drawing;
+import orlop.drawing.Kind;
+import orlop.drawing.Place;
 
 /** What stands beside a field of the card has room there. */
 class CardWidthTest {
@@ -25,5 +35,65 @@ class CardWidthTest {
             assertThat(gauge.getWidth()).as(gauge.getText()).isGreaterThanOrEqualTo(gauge.getPreferredSize().width);
         });
         on.close();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void no_word_on_a_card_is_cut(Kind kind) throws Exception {
+        Drawing d = TestBoat.drawing();
+        Component c = Placings.fresh(d, kind, Place.at("1", 300, 200), "24");
+        HeadlessBench on = HeadlessBench.open(d.with(c));
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of(c.id()));
+            on.paint();
+
+            assertThat(cut((Container) on.named("card." + c.id()).orElseThrow()))
+                    .isEmpty();
+        });
+        on.close();
+    }
+
+    @Test
+    void a_device_of_unknown_rating_is_told_whole() throws Exception {
+        HeadlessBench on = HeadlessBench.open(TestBoat.drawing());
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of("W10"));
+            String guard = ResultRows.of(on.session().state(), "W10").stream()
+                    .filter(r -> r.label().equals("protected-by"))
+                    .map(ResultRows.Row::value)
+                    .findFirst()
+                    .orElseThrow();
+            on.session().apply(CardEdits.set(guard, "particulars.ratingA", null, ""));
+            on.paint();
+            Container card = (Container) on.named("card.W10").orElseThrow();
+
+            assertThat(cut(card)).isEmpty();
+            JComponent told = on.named("result.protected-by").orElseThrow();
+            assertThat(told).isInstanceOf(WrapText.class);
+            assertThat(told.getHeight()).isGreaterThanOrEqualTo(told.getPreferredSize().height);
+        });
+        on.close();
+    }
+
+    /** Labels that are narrower than their words. */
+    private static List<String> cut(Container in) {
+        List<String> found = new ArrayList<>();
+        for (java.awt.Component c : in.getComponents()) {
+            if (c instanceof JLabel l && l.isVisible() && room(l) < words(l)) {
+                found.add(l.getText());
+            }
+            if (c instanceof Container k && k.isVisible()) {
+                found.addAll(cut(k));
+            }
+        }
+        return found;
+    }
+
+    private static int room(JLabel l) {
+        return l.getWidth() - l.getInsets().left - l.getInsets().right;
+    }
+
+    private static int words(JLabel l) {
+        return l.getFontMetrics(l.getFont()).stringWidth(l.getText());
     }
 }

@@ -203,7 +203,8 @@ class CuresByMouseWindowTest extends InWindow {
             Scene scene = on.canvas().scene().orElseThrow();
             SceneItem item = scene.items().stream()
                     .filter(i -> i.role() == Role.FINDING
-                            && i.subject().equals(Integer.toString(note.numbered().number())))
+                            && i.subject()
+                                    .equals(Integer.toString(note.numbered().number())))
                     .findFirst()
                     .orElseThrow();
             Point2D p = on.canvas()
@@ -214,13 +215,12 @@ class CuresByMouseWindowTest extends InWindow {
 
         on.robot().click(on.canvas(), mark, MouseButton.LEFT_BUTTON, 1);
 
-        on.until("its thing is selected", () -> on.state()
-                .selection()
-                .equals(Set.of(f.place().item())));
+        on.until(
+                "its thing is selected",
+                () -> on.state().selection().equals(Set.of(f.place().item())));
         on.until("its note is in sight", () -> {
             NoteView now = last();
-            return now.numbered().finding().equals(f)
-                    && now.getVisibleRect().equals(new Rectangle(now.getSize()));
+            return now.numbered().finding().equals(f) && now.getVisibleRect().equals(new Rectangle(now.getSize()));
         });
     }
 }
