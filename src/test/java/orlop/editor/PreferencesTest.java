@@ -146,6 +146,26 @@ class PreferencesTest {
     }
 
     @Test
+    void a_folder_that_cannot_be_taken_leaves_the_form_open_and_what_holds_as_it_is() throws Exception {
+        on.answers().agree = true;
+        String before = new Preferences(settings()).symbols();
+        Path refused = symbols("<script/>");
+        for (String typed : List.of("/no/such/folder", refused.toString(), "a\0b")) {
+            on.answers().told.clear();
+            on.answers().filling = form -> FormParts.named(form, javax.swing.JTextField.class, "form.symbols")
+                    .setText(typed);
+            on.run(CommandId.PREFERENCES);
+
+            assertThat(on.answers().told).as(typed).singleElement();
+            assertThat(new Preferences(settings()).symbols()).isEqualTo(before);
+        }
+        on.answers().filling = form ->
+                FormParts.named(form, javax.swing.JTextField.class, "form.symbols").setText(" ");
+        on.run(CommandId.PREFERENCES);
+        assertThat(new Preferences(settings()).symbols()).isEqualTo(before);
+    }
+
+    @Test
     void a_start_tells_of_the_same_refusal_once_and_then_in_the_line_at_the_foot() throws Exception {
         List<String> told = on.answers().told;
         List<Message> line = new ArrayList<>();
