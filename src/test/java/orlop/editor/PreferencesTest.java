@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import orlop.desk.OwnSymbols;
 import orlop.drawing.Message;
@@ -145,6 +147,23 @@ class PreferencesTest {
         assertThat(on.answers().told).hasSize(1).allMatch(t -> t.contains("hooked.svg") && t.contains("script"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"EXPORT_SVG", "EXPORT_PNG"})
+    void a_sheet_is_exported_with_own_symbols_too(String command) throws Exception {
+        chooseSymbols(symbols("<path d=\"M0 -5 V5\"/>"));
+        CommandId id = CommandId.valueOf(command);
+        Path file = folder.resolve("sheet" + (id == CommandId.EXPORT_SVG ? ".svg" : ".png"));
+        on.answers().file = file;
+
+        on.run(id);
+
+        assertThat(file).exists();
+        if (id == CommandId.EXPORT_SVG) {
+            assertThat(file).content().contains("hooked");
+        }
+        assertThat(status()).contains(String.valueOf(file.getFileName()));
+    }
+
     @Test
     void a_folder_that_cannot_be_taken_leaves_the_form_open_and_what_holds_as_it_is() throws Exception {
         on.answers().agree = true;
@@ -156,11 +175,11 @@ class PreferencesTest {
                     .setText(typed);
             on.run(CommandId.PREFERENCES);
 
-            assertThat(on.answers().told).as(typed).singleElement();
+            assertThat(on.answers().told).as(typed).hasSize(1);
             assertThat(new Preferences(settings()).symbols()).isEqualTo(before);
         }
-        on.answers().filling = form ->
-                FormParts.named(form, javax.swing.JTextField.class, "form.symbols").setText(" ");
+        on.answers().filling = form -> FormParts.named(form, javax.swing.JTextField.class, "form.symbols")
+                .setText(" ");
         on.run(CommandId.PREFERENCES);
         assertThat(new Preferences(settings()).symbols()).isEqualTo(before);
     }
