@@ -11,6 +11,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingConstants;
 import orlop.desk.CardEdits;
 import orlop.desk.CardField;
 import orlop.desk.CardFields;
@@ -24,6 +25,11 @@ import orlop.study.working.Figure;
 /** The card of one component, cable, link or note: its particulars to edit, and its results. */
 final class Card {
     private final String item;
+    /** Between the name of a result and its end, and with the button that shows its working. */
+    private static final int BESIDE = 8;
+
+    private static final int WITH_WORKING = 36;
+
     private final int width;
     private final JPanel panel;
     private final JLabel what = Flat.quiet("");
@@ -212,31 +218,27 @@ final class Card {
         JLabel label = Flat.label(name, Look::quiet, false);
         label.setPreferredSize(new Dimension(FieldRow.labelWidth(width), label.getPreferredSize().height));
         label.setToolTipText(name);
-        line.add(label, BorderLayout.WEST);
-        r.figure().ifPresent(f -> line.add(working(r, name, f), BorderLayout.EAST));
-        JComponent value = value(r, stale, width - line.getPreferredSize().width - Look.px(6));
+        label.setVerticalAlignment(SwingConstants.TOP);
+        Severity severity = r.severity();
+        JLabel value = severity == null
+                ? Flat.label(r.value(), () -> stale ? Look.quiet() : Look.text(), false)
+                : Flat.bold(r.value(), () -> stale ? Look.quiet() : Look.severity(severity));
         value.setName("result." + r.label());
         value.setToolTipText(r.value());
         label.setLabelFor(value);
-        if (value instanceof WrapText) {
-            label.setVerticalAlignment(JLabel.TOP);
-        }
-        line.add(value, BorderLayout.CENTER);
+        int room = width - FieldRow.labelWidth(width) - Look.px(r.figure().isPresent() ? WITH_WORKING : BESIDE);
+        line.add(label, BorderLayout.WEST);
+        line.add(value.getPreferredSize().width <= room ? value : lines(value, room), BorderLayout.CENTER);
+        r.figure().ifPresent(f -> line.add(working(r, name, f), BorderLayout.EAST));
         return line;
     }
 
-    /** In one line if it has room there, else in several: a figure that is cut says something else. */
-    private static JComponent value(ResultRows.Row r, boolean stale, int room) {
-        Severity severity = r.severity();
-        JLabel one = severity == null
-                ? Flat.label(r.value(), () -> stale ? Look.quiet() : Look.text(), false)
-                : Flat.bold(r.value(), () -> stale ? Look.quiet() : Look.severity(severity));
-        if (one.getPreferredSize().width <= room) {
-            return one;
-        }
-        WrapText several = new WrapText(r.value(), one::getForeground, severity == null ? Look::font : Look::bold);
-        several.setSize(Math.max(1, room), Short.MAX_VALUE);
-        return several;
+    /** A result that is too long for one line of a narrow card. */
+    private static WrapText lines(JLabel value, int room) {
+        WrapText lines = new WrapText(value.getText(), value::getForeground, value::getFont);
+        lines.setName(value.getName());
+        lines.setSize(room, Short.MAX_VALUE);
+        return lines;
     }
 
     private JButton working(ResultRows.Row r, String name, Figure figure) {

@@ -54,25 +54,40 @@ class CardWidthTest {
     }
 
     @Test
-    void a_device_of_unknown_rating_is_told_whole() throws Exception {
-        HeadlessBench on = HeadlessBench.open(TestBoat.drawing());
+    void no_result_is_cut() throws Exception {
+        Drawing unrated = TestBoat.drawing();
+        for (String fuse : List.of("FC1", "FC3")) {
+            unrated = CardEdits.set(fuse, "particulars.ratingA", null, "").applyTo(unrated);
+        }
+        HeadlessBench on = HeadlessBench.open(unrated);
         HeadlessBench.onUi(() -> {
-            on.session().select(Set.of("W10"));
-            String guard = ResultRows.of(on.session().state(), "W10").stream()
-                    .filter(r -> r.label().equals("protected-by"))
-                    .map(ResultRows.Row::value)
-                    .findFirst()
-                    .orElseThrow();
-            on.session().apply(CardEdits.set(guard, "particulars.ratingA", null, ""));
-            on.paint();
-            Container card = (Container) on.named("card.W10").orElseThrow();
-
-            assertThat(cut(card)).isEmpty();
-            JComponent told = on.named("result.protected-by").orElseThrow();
-            assertThat(told).isInstanceOf(WrapText.class);
-            assertThat(told.getHeight()).isGreaterThanOrEqualTo(told.getPreferredSize().height);
+            for (String item : List.of("W6", "W7", "W1", "GB1", "MA1")) {
+                on.session().select(Set.of(item));
+                on.paint();
+                int seen = 0;
+                for (JComponent c : results(on.bench().panel(), new ArrayList<>())) {
+                    seen++;
+                    boolean lines = c instanceof WrapText;
+                    assertThat(lines ? c.getHeight() : c.getWidth())
+                            .as("%s: %s", item, c.getName())
+                            .isGreaterThanOrEqualTo(lines ? c.getPreferredSize().height : c.getPreferredSize().width);
+                }
+                assertThat(seen).as(item).isPositive();
+            }
         });
         on.close();
+    }
+
+    private static List<JComponent> results(java.awt.Container in, List<JComponent> found) {
+        for (java.awt.Component c : in.getComponents()) {
+            if (c instanceof JComponent j && c.getName() != null && c.getName().startsWith("result.")) {
+                found.add(j);
+            }
+            if (c instanceof java.awt.Container k) {
+                results(k, found);
+            }
+        }
+        return found;
     }
 
     /** Labels that are narrower than their words. */
