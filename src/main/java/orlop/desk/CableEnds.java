@@ -82,7 +82,10 @@ public final class CableEnds {
         TerminalRef end = bar != null ? new TerminalRef(to, Tags.freeTap(d, to)) : TerminalRef.parse(to, "to");
         TerminalRef other = atFrom ? w.to() : w.from();
         return CableRuns.joined(
-                d, other, end, () -> Edit.of(Message.of("desk.run.end", cable, to), before -> {
+                d,
+                other,
+                end,
+                () -> Edit.of(Message.of("desk.run.end", cable, to), before -> {
                     Locked.refuse(before, cable);
                     Cable moved = w.withEnds(atFrom ? end : w.from(), atFrom ? w.to() : end)
                             .withBends(List.of())

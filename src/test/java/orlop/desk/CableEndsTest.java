@@ -55,17 +55,19 @@ class CableEndsTest {
             List<Object> offered =
                     field(name).choices().stream().map(CardField.Choice::value).toList();
             for (orlop.drawing.Component c : d.components().values()) {
-                for (String t : c.kind() == Kind.BUSBAR
-                        ? List.of("")
-                        : c.particulars().terminals()) {
+                for (String t :
+                        c.kind() == Kind.BUSBAR ? List.of("") : c.particulars().terminals()) {
                     String place = t.isEmpty() ? c.id() : c.id() + "." + t;
                     boolean taken = true;
                     try {
-                        assertThat(led("W2", name, place).cables().contains("W2")).isTrue();
+                        assertThat(led("W2", name, place).cables().contains("W2"))
+                                .isTrue();
                     } catch (Edit.Refusal e) {
                         taken = false;
                     }
-                    assertThat(offered.contains(place)).as("%s at %s", name, place).isEqualTo(taken);
+                    assertThat(offered.contains(place))
+                            .as("%s at %s", name, place)
+                            .isEqualTo(taken);
                 }
             }
         }
