@@ -64,6 +64,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         session.listen(this);
         session.ahead(shown::ahead);
         blink.listen(this::repaint);
+        blink.coming(shown::coming);
         pointing.listen(this::repaint);
     }
 
@@ -320,6 +321,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
 
     /** A sheet that was awaited is there. */
     void ready() {
+        if (!session.state().fresh()) {
+            shown.want(session.state());
+        }
         view.refit();
         repaint();
     }
