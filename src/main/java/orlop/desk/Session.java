@@ -116,6 +116,23 @@ public final class Session {
         return refusal;
     }
 
+    /**
+     * Makes an edit while a person is still typing: one step of the history with all that came with the same key just
+     * before. Nothing is said.
+     *
+     * @param key of all edits of what is being typed
+     * @return why it was refused, the drawing being as before; empty if it was made
+     */
+    public Optional<Message> applyTyped(Edit edit, Object key) {
+        mine();
+        Drawing before = history.current();
+        Optional<Message> refusal = refusal(() -> history.apply(Edit.merging(edit.label(), key, edit::applyTo)));
+        if (refusal.isEmpty()) {
+            settle(before, state.notice());
+        }
+        return refusal;
+    }
+
     /** As {@link #apply(Edit)}; what the edit brought in is selected afterwards. */
     public Optional<Message> apply(Edit edit, Set<String> select) {
         Optional<Message> refusal = apply(edit);

@@ -56,8 +56,10 @@ final class Card {
                 this.width,
                 item,
                 drafts,
-                (path, v) -> session.apply(
-                        CardEdits.set(item, path, v, session.state().condition())));
+                new CardRows.Writer(
+                        session,
+                        (path, v) ->
+                                CardEdits.set(item, path, v, session.state().condition())));
         build(session.state(), moreOpen, onMore);
     }
 
