@@ -195,7 +195,9 @@ final class HandTool implements Tool {
         if (g != null) {
             g.released(at);
             if (ShownScene.large(session.state().drawing())) {
-                letGo = g instanceof RubberGesture ? null : g; // it is seen over the picture before until the next one is there
+                letGo = g instanceof RubberGesture
+                        ? null
+                        : g; // it is seen over the picture before until the next one is there
             } else {
                 canvas.blink().end(); // what was dragged stays where it was let go
             }

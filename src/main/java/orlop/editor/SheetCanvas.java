@@ -62,6 +62,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         CanvasMouse.install(this);
         Ring.follow(this);
         session.listen(this);
+        session.asking(shown::want);
         session.ahead(shown::ahead);
         blink.listen(this::repaint);
         blink.coming(shown::coming);

@@ -237,9 +237,10 @@ final class ShownScene {
     }
 
     /** Begins with what a scene of this state can be spared, before its figures are there. */
+    @SuppressWarnings("ReferenceEquality") // an edit makes another drawing
     void prepare(SessionState s) {
         Drawing d = s.shown();
-        if (d.sheets().contains(s.sheet()) && !large(d)) {
+        if (d.sheets().contains(s.sheet()) && !large(d) && making != d) {
             builder().prepare(d, s.sheet(), s.results().orElse(NO_RESULTS).condition());
         }
     }
