@@ -116,7 +116,7 @@ class BlinkTest {
 
     @Test
     void a_picture_that_is_nearly_there_is_waited_for_but_not_for_ever() {
-        blink.coming(d -> d == session.state().drawing());
+        blink.coming(d -> d.components().contains("FC1"));
         studied();
         edit();
 
