@@ -117,7 +117,7 @@ final class CableGesture implements Gesture {
     @Override
     public void paint(Graphics2D g) {
         double px = canvas.viewport().mm(1);
-        canvas.scene().ifPresent(s -> lights(s).paint(g, px));
+        canvas.seen().ifPresent(s -> lights(s).paint(g, px));
         TerminalSpot end = to;
         Point b = end == null ? new Point(at.xMm(), at.yMm()) : new Point(end.xMm(), end.yMm());
         g.setColor(Look.accent());

@@ -2,6 +2,7 @@ package orlop.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Container;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -9,9 +10,14 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import orlop.desk.CardEdits;
+import orlop.desk.Placings;
+import orlop.drawing.Component;
 import orlop.drawing.Drawing;
+import orlop.drawing.Kind;
+import orlop.drawing.Place;
 
 /** What stands beside a field of the card has room there. */
 class CardWidthTest {
@@ -27,6 +33,22 @@ class CardWidthTest {
             JLabel gauge = (JLabel) on.named("note.areaMm2").orElseThrow();
             assertThat(gauge.getText()).contains("AWG");
             assertThat(gauge.getWidth()).as(gauge.getText()).isGreaterThanOrEqualTo(gauge.getPreferredSize().width);
+        });
+        on.close();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void no_word_on_a_card_is_cut(Kind kind) throws Exception {
+        Drawing d = TestBoat.drawing();
+        Component c = Placings.fresh(d, kind, Place.at("1", 300, 200), "24");
+        HeadlessBench on = HeadlessBench.open(d.with(c));
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of(c.id()));
+            on.paint();
+
+            assertThat(cut((Container) on.named("card." + c.id()).orElseThrow()))
+                    .isEmpty();
         });
         on.close();
     }
@@ -66,5 +88,27 @@ class CardWidthTest {
             }
         }
         return found;
+    }
+
+    /** Labels that are narrower than their words. */
+    private static List<String> cut(Container in) {
+        List<String> found = new ArrayList<>();
+        for (java.awt.Component c : in.getComponents()) {
+            if (c instanceof JLabel l && l.isVisible() && room(l) < words(l)) {
+                found.add(l.getText());
+            }
+            if (c instanceof Container k && k.isVisible()) {
+                found.addAll(cut(k));
+            }
+        }
+        return found;
+    }
+
+    private static int room(JLabel l) {
+        return l.getWidth() - l.getInsets().left - l.getInsets().right;
+    }
+
+    private static int words(JLabel l) {
+        return l.getFontMetrics(l.getFont()).stringWidth(l.getText());
     }
 }
