@@ -33,6 +33,7 @@ public final class Session {
     private final Explainer explainer;
     private final List<SessionListener> listeners = new ArrayList<>();
     private final Deque<Change> untold = new ArrayDeque<>();
+    private Consumer<SessionState> asking = s -> {};
     private boolean telling;
     private History history;
     private SessionState state;
@@ -85,6 +86,15 @@ public final class Session {
     public void ahead(Consumer<Review> first) {
         mine();
         recalculator.ahead(first);
+    }
+
+    /**
+     * @param first told of a state after an edit before its review is asked for, which on paper alone takes no time; must not
+     *     fail, nor use the session
+     */
+    public void asking(Consumer<SessionState> first) {
+        mine();
+        asking = first;
     }
 
     /** From now on this listener is told. */
@@ -311,6 +321,7 @@ public final class Session {
                 notice);
         become(next, () -> {
             if (now != before) {
+                asking.accept(state);
                 recalculator.request(now); // it is studied while the window is told
             }
         });
