@@ -70,7 +70,7 @@ public final class Insertions {
         });
     }
 
-    private static Message said(Cable w, String device, String second, double share, List<Double> lengths) {
+    static Message said(Cable w, String device, String second, double share, List<Double> lengths) {
         if (share == 0 || share == 1) {
             TerminalRef end = share == 0 ? w.from() : w.to();
             return Message.of("desk.inserted.at-end", device, end.component(), w.id());
@@ -90,7 +90,7 @@ public final class Insertions {
      * Nobody measures where the mouse was to the millimetre: the first share is given in tenths of a metre, of a short cable
      * in hundredths. None is nothing, and both are the whole. Empty if the cable isn't parted, or has no length.
      */
-    private static List<Double> lengths(@Nullable Double wholeM, double share) {
+    static List<Double> lengths(@Nullable Double wholeM, double share) {
         if (wholeM == null || wholeM == 0 || share == 0 || share == 1) {
             return List.of();
         }

@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.Branches;
 import orlop.desk.CableRuns;
 import orlop.desk.Session;
 import orlop.drawing.Drawing;
@@ -13,6 +14,7 @@ import orlop.drawing.Message;
 import orlop.drawing.Point;
 import orlop.drawing.Tags;
 import orlop.drawing.TerminalRef;
+import orlop.scene.Route;
 import orlop.scene.Scene;
 import orlop.scene.TerminalSpot;
 
@@ -43,7 +45,14 @@ final class CableGesture implements Gesture {
         refused = false;
         Optional<TerminalSpot> over =
                 canvas.scene().flatMap(s -> s.terminalNear(spot.xMm(), spot.yMm(), 1.6 * spot.nearMm()));
-        if (over.isEmpty() || over.get().terminal().equals(from.terminal())) {
+        Optional<Branches.Branch> branch = over.isEmpty() ? branch(spot) : Optional.empty();
+        canvas.hover(branch.isPresent() ? cable(spot).map(Route.Spot::id).orElse(null) : null);
+        if (branch.isPresent()) {
+            canvas.hint(Texts.of(
+                    "editor.hint.branch",
+                    name(from),
+                    cable(spot).map(Route.Spot::id).orElse("")));
+        } else if (over.isEmpty() || over.get().terminal().equals(from.terminal())) {
             canvas.hint(Texts.of(spot.alt() ? "editor.hint.link" : "editor.hint.cable", name(from)));
         } else {
             Optional<Message> refusal = refusal(over.get());
@@ -55,6 +64,17 @@ final class CableGesture implements Gesture {
                     .orElseGet(() -> Texts.of("editor.hint.cable-to", name(from), name(over.get()))));
         }
         canvas.repaint();
+    }
+
+    private Optional<Route.Spot> cable(Spot spot) {
+        return canvas.scene().flatMap(s -> s.cableAt(spot.xMm(), spot.yMm(), spot.nearMm()));
+    }
+
+    /** It can end in the middle of a cable, too; joined directly it can't. */
+    private Optional<Branches.Branch> branch(Spot spot) {
+        return spot.alt()
+                ? Optional.empty()
+                : cable(spot).flatMap(c -> Branches.of(session.state().drawing(), c, from.terminal()));
     }
 
     private TerminalLights lights(Scene scene) {
@@ -78,9 +98,16 @@ final class CableGesture implements Gesture {
     @Override
     public void released(Spot spot) {
         dragged(spot);
+        canvas.hover(null);
         TerminalSpot end = to;
+        Optional<Branches.Branch> branch = end == null && !refused ? branch(spot) : Optional.empty();
         if (end != null) {
             join(end, spot.alt());
+        } else if (branch.isPresent()) {
+            canvas.hint("");
+            if (session.apply(branch.get().edit(), Set.of(branch.get().cable())).isEmpty()) {
+                session.say(branch.get().said());
+            }
         } else if (!refused) { // why it was refused stays readable
             canvas.hint("");
             session.say(Message.of("editor.say.no-cable", name(from)));
@@ -111,6 +138,7 @@ final class CableGesture implements Gesture {
 
     @Override
     public void backOut() {
+        canvas.hover(null);
         canvas.repaint();
     }
 
