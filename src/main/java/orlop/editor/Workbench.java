@@ -1,7 +1,9 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.EventQueue;
 import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Executor;
@@ -162,10 +164,18 @@ final class Workbench {
         commands.refresh();
     }
 
-    /** Whoever works by keys goes with a page that is opened, and comes back to the sheet from one that is folded away. */
+    /**
+     * Whoever works by keys goes with a page that is opened, and comes back to the sheet from one that is folded away. A
+     * page that lies open gets the keys first, and is folded away when it has them.
+     */
     private void fold(String page) {
-        foldOut.toggle(page);
-        if (canvas.byKeys()) {
+        boolean byKeys = canvas.byKeys() || EventQueue.getCurrentEvent() instanceof KeyEvent;
+        if (byKeys && foldOut.shows(page) && !foldOut.hasTheKeys()) {
+            room.page();
+        } else {
+            foldOut.toggle(page);
+        }
+        if (byKeys) {
             SwingUtilities.invokeLater(() -> foldOut.focus().orElse(canvas).requestFocusInWindow());
         }
     }
