@@ -78,6 +78,11 @@ final class HandTool implements Tool {
         return scene.flatMap(s -> s.itemAt(at.xMm(), at.yMm(), at.nearMm() / 2));
     }
 
+    /** What can be clicked: in a large drawing what is seen, since a scene of what has just been edited takes its time. */
+    private Optional<Scene> clickable() {
+        return ShownScene.large(session.state().drawing()) ? canvas.seen() : canvas.scene();
+    }
+
     /** The mark of a finding under the mouse. */
     private Optional<SceneItem> mark(Spot at) {
         return item(at).filter(HandTool::isMark);
@@ -123,9 +128,11 @@ final class HandTool implements Tool {
     public void pressed(Spot at) {
         pressedAt = at;
         stopClick();
-        Optional<String> id = subject(at);
+        Optional<Scene> scene = clickable();
+        Optional<SceneItem> item = item(scene, at);
+        Optional<String> id = subject(item);
         wasSelected = id.isPresent() && session.state().selection().contains(id.get());
-        Optional<SceneItem> marker = mark(at);
+        Optional<SceneItem> marker = item.filter(HandTool::isMark);
         if (marker.isPresent()) {
             finding(marker.get())
                     .ifPresent(f -> session.select(Set.of(f.finding().place().item())));
@@ -133,7 +140,7 @@ final class HandTool implements Tool {
             renamer.rename(id.get());
         } else if (id.isPresent() && at.shift()) {
             toggle(id.get());
-        } else if (id.isPresent() && !wasSelected && terminal(at).isEmpty()) {
+        } else if (id.isPresent() && !wasSelected && terminal(scene, at).isEmpty()) {
             session.select(Set.of(id.get()));
         }
     }
@@ -207,12 +214,13 @@ final class HandTool implements Tool {
     }
 
     private void clicked(Spot at) {
-        Optional<String> id = subject(at);
+        Optional<SceneItem> item = item(clickable(), at);
+        Optional<String> id = subject(item);
         if (id.isEmpty()) {
-            if (item(at).isEmpty()) {
+            if (item.isEmpty()) {
                 session.select(Set.of());
             }
-            mark(at).flatMap(this::finding).ifPresent(f -> onMark.accept(f.finding()));
+            item.filter(HandTool::isMark).flatMap(this::finding).ifPresent(f -> onMark.accept(f.finding()));
             return;
         }
         session.select(Set.of(id.get()));
