@@ -82,6 +82,7 @@ final class Workbench {
                 () -> {
                     margin.forgetDrafts();
                     canvas.fit();
+                    OpenedNotice.of(session.state()).ifPresent(session::say);
                     onOpen.run();
                 },
                 onClose);
@@ -161,6 +162,7 @@ final class Workbench {
         lay(settings);
         pointing.listen(commands::refresh);
         session.listen((before, after) -> commands.refresh());
+        OpenedNotice.of(session.state()).ifPresent(session::say);
         commands.refresh();
     }
 
