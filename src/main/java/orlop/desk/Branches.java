@@ -38,7 +38,8 @@ public final class Branches {
         if (w == null || !within || w.locked() || w.from().equals(from) || w.to().equals(from)) {
             return Optional.empty();
         }
-        String system = d.components().require(w.from().component()).systemOf(w.from().terminal());
+        String system =
+                d.components().require(w.from().component()).systemOf(w.from().terminal());
         Place sheet = d.components().require(w.from().component()).place();
         Point at = new Point(onGrid(spot.xMm()), onGrid(spot.yMm()));
         Component junction = Component.of(
@@ -49,7 +50,8 @@ public final class Branches {
         List<Double> lengths = Insertions.lengths(w.lengthM(), spot.share());
         Edit part = Edit.of(
                 Message.of("drawing.edit.insert", junction.kind().term(), junction.id(), w.id()),
-                before -> Edits.sound(before, parted(Edits.place(junction).applyTo(before), w, junction.id(), lengths)));
+                before ->
+                        Edits.sound(before, parted(Edits.place(junction).applyTo(before), w, junction.id(), lengths)));
         Drawing cut = part.applyTo(d);
         TerminalRef end = new TerminalRef(junction.id(), "3");
         if (CableRuns.refusal(cut, from, end).isPresent()) {

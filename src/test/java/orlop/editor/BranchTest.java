@@ -38,7 +38,7 @@ class BranchTest extends OnBench {
     /** The middle of its longest leg. */
     private Spot middle(String cable) {
         Scene scene = on.bench().canvas().scene().orElseThrow();
-        Route route = scene.routes().get(cable);
+        Route route = Objects.requireNonNull(scene.routes().get(cable));
         List<Point> p = route.points();
         int longest = 0;
         for (int i = 0; i + 1 < p.size(); i++) {
@@ -59,7 +59,9 @@ class BranchTest extends OnBench {
     private void drag(String from, Spot to) {
         TerminalSpot t = terminal(from);
         CableGesture g = new CableGesture(
-                on.bench().canvas(), t, Spot.at(t.xMm(), t.yMm(), on.bench().canvas().viewport()));
+                on.bench().canvas(),
+                t,
+                Spot.at(t.xMm(), t.yMm(), on.bench().canvas().viewport()));
         g.dragged(to);
         assertThat(on.session().state().drawing()).isSameAs(start);
         g.released(to);
