@@ -1,50 +1,40 @@
 package orlop.desk;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
-import orlop.drawing.Distribution;
 import orlop.drawing.Drawing;
 import orlop.drawing.Group;
-import orlop.drawing.Kind;
 import orlop.drawing.Link;
 import orlop.drawing.LoadState;
-import orlop.drawing.Message;
-import orlop.drawing.Named;
 import orlop.drawing.Note;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Poles;
-import orlop.drawing.Protection;
 import orlop.drawing.SwitchPositions;
-import orlop.standards.ProtectiveFamilies;
-import orlop.standards.ProtectiveFamily;
 
 /** The lines of the card of a component, cable, link or note, made from its record. */
 public final class CardFields {
-    /** The word of what is not known: it stands above the rest, as a list begins with what it is before one has chosen. */
-    private static final String UNKNOWN = "unknown";
-
     private static final List<String> CABLE_MAIN = List.of("areaMm2", "lengthM", "conductors");
     private static final Set<String> CABLE_FIRST = Set.of("insulationC", "laying");
 
-    private static final ClassValue<String> WORDS = new ClassValue<>() {
-        @Override
-        protected String computeValue(Class<?> type) {
-            return type.getSimpleName().replaceAll("([a-z])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
-        }
-    };
-
     private final Drawing drawing;
+    private final Predicate<String> wanted;
+    private final FieldChoices choices;
     private final List<CardField> fields = new ArrayList<>();
 
-    private CardFields(Drawing drawing) {
+    /** @param wanted whether a line of this path is to be made */
+    private CardFields(Drawing drawing, FieldChoices choices, Predicate<String> wanted) {
         this.drawing = drawing;
+        this.choices = choices;
+        this.wanted = wanted;
     }
 
     /**
@@ -53,24 +43,28 @@ public final class CardFields {
      * @param condition id of the condition that is shown; lines that belong to one are left out if it is none
      */
     public static List<CardField> of(Drawing d, String item, String condition) {
-        CardFields f = new CardFields(d);
+        return new CardFields(d, new FieldChoices(d), path -> true).of(item, condition);
+    }
+
+    private List<CardField> of(String item, String condition) {
+        Drawing d = drawing;
         Component c = d.components().get(item);
         Cable w = d.cables().get(item);
         Link l = d.links().get(item);
         Note n = d.notes().get(item);
         if (c != null) {
-            f.component(c, d.conditions().get(condition));
+            component(c, d.conditions().get(condition));
         } else if (w != null) {
-            f.cable(w);
+            cable(w);
         } else if (l != null) {
-            f.part(CardField.Section.MAIN, "", l, "lengthM");
-            f.part(CardField.Section.MAIN, "", l, "ratingA");
+            part(CardField.Section.MAIN, "", l, "lengthM");
+            part(CardField.Section.MAIN, "", l, "ratingA");
         } else if (n != null) {
-            f.add(new CardField(
+            add(new CardField(
                     CardField.Section.MAIN, "text", "text", CardField.Type.LINES, false, n.text(), List.of()));
-            f.part(CardField.Section.MAIN, "", n, "heightMm");
+            part(CardField.Section.MAIN, "", n, "heightMm");
         }
-        return f.fields;
+        return fields;
     }
 
     /**
@@ -80,18 +74,58 @@ public final class CardFields {
      * @param items ids; those that are not there are passed over
      */
     public static List<CardField> common(Drawing d, Set<String> items, String condition) {
-        List<CardField> common = null;
-        for (String item : items) {
-            List<CardField> own = of(d, item, condition);
-            if (common == null) {
-                common = own.stream().filter(f -> !f.name().equals("mate")).toList();
-            } else if (!own.isEmpty()) {
-                common = common.stream()
-                        .flatMap(f -> own.stream().filter(f::sameLine).map(f::with))
-                        .toList();
+        FieldChoices choices = new FieldChoices(d);
+        Map<String, CardField> common = null;
+        for (String item : unlikeFirst(d, items)) {
+            Map<String, CardField> lines = common;
+            List<CardField> own =
+                    new CardFields(d, choices, p -> lines == null || lines.containsKey(p)).of(item, condition);
+            if (lines == null) {
+                common = new LinkedHashMap<>();
+                for (CardField f : own) {
+                    if (!f.name().equals("mate")) {
+                        common.put(f.path(), f);
+                    }
+                }
+            } else {
+                keep(lines, own);
             }
         }
-        return common == null ? List.of() : common;
+        return common == null ? List.of() : List.copyOf(common.values());
+    }
+
+    /** Those that are there: the first one, then the first of each other kind, for few lines are left after these. */
+    private static List<String> unlikeFirst(Drawing d, Set<String> items) {
+        Map<Object, String> first = new LinkedHashMap<>();
+        List<String> rest = new ArrayList<>();
+        for (String item : items) {
+            Component c = d.components().get(item);
+            boolean there = d.hasItem(item) || d.notes().contains(item);
+            Object kind = c != null
+                    ? c.kind()
+                    : d.cables().contains(item) ? Cable.class : d.links().contains(item);
+            if (there && first.putIfAbsent(kind, item) != null) {
+                rest.add(item);
+            }
+        }
+        List<String> ordered = new ArrayList<>(first.values());
+        ordered.addAll(rest);
+        return ordered;
+    }
+
+    /** Keeps of these lines those that another item has too. */
+    private static void keep(Map<String, CardField> lines, List<CardField> own) {
+        Map<String, CardField> there = new HashMap<>();
+        own.forEach(f -> there.put(f.path(), f));
+        for (Iterator<Map.Entry<String, CardField>> all = lines.entrySet().iterator(); all.hasNext(); ) {
+            Map.Entry<String, CardField> line = all.next();
+            CardField other = there.get(line.getKey());
+            if (other == null || !line.getValue().sameLine(other)) {
+                all.remove();
+            } else {
+                line.setValue(line.getValue().with(other));
+            }
+        }
     }
 
     private void component(Component c, @Nullable OperatingCondition condition) {
@@ -103,11 +137,17 @@ public final class CardFields {
             String now = c.systems().get(Math.min(i, c.systems().size() - 1));
             String name = systems == 1 ? "system" : i == 0 ? "systemIn" : "systemOut";
             add(new CardField(
-                    CardField.Section.MAIN, "systems." + i, name, CardField.Type.CHOICE, false, now, ids(systemIds())));
+                    CardField.Section.MAIN,
+                    "systems." + i,
+                    name,
+                    CardField.Type.CHOICE,
+                    false,
+                    now,
+                    choices.systems()));
         }
         Record p = (Record) c.particulars();
         for (RecordParts.Part part : RecordParts.of(p.getClass())) {
-            if (Meaning.has(drawing, c, part.name())) {
+            if (wanted.test("particulars." + part.name()) && Meaning.has(drawing, c, part.name())) {
                 part(CardField.Section.PARTICULARS, "particulars.", p, part.name());
             }
         }
@@ -115,9 +155,7 @@ public final class CardFields {
         if (condition != null) {
             condition(c, condition);
         }
-        List<String> places = new ArrayList<>(List.of(""));
-        drawing.locations().forEach(e -> places.add(e.getKey()));
-        if (places.size() > 1) {
+        if (!choices.locations().isEmpty()) {
             add(new CardField(
                     CardField.Section.MORE,
                     "location",
@@ -125,7 +163,7 @@ public final class CardFields {
                     CardField.Type.CHOICE,
                     false,
                     c.location(),
-                    ids(places)));
+                    choices.locations()));
         }
         part(CardField.Section.MORE, "", c, "refit");
         part(CardField.Section.MORE, "", c, "stage");
@@ -136,12 +174,6 @@ public final class CardFields {
         return value.equals(poles.value())
                 || (value instanceof Poles p
                         && PolesFit.of(PolesFit.nature(drawing, c)).contains(p));
-    }
-
-    private List<String> systemIds() {
-        List<String> ids = new ArrayList<>();
-        drawing.systems().forEach(e -> ids.add(e.getKey()));
-        return ids;
     }
 
     private void condition(Component c, OperatingCondition condition) {
@@ -163,9 +195,6 @@ public final class CardFields {
         }
         List<String> positions = SwitchPositions.of(c.particulars());
         if (!positions.isEmpty()) {
-            List<CardField.Choice> choices = positions.stream()
-                    .map(p -> new CardField.Choice(p, Message.of("editor.choice.position." + p)))
-                    .toList();
             String now = SwitchPositions.in(condition, c);
             add(new CardField(
                     CardField.Section.CONDITION,
@@ -174,7 +203,7 @@ public final class CardFields {
                     CardField.Type.CHOICE,
                     false,
                     now,
-                    choices));
+                    choices.positions(positions)));
         }
     }
 
@@ -191,7 +220,7 @@ public final class CardFields {
             part(CardField.Section.MORE, "returns.", w.returns(), p.name());
         }
         for (RecordParts.Part p : RecordParts.of(Cable.Measured.class)) {
-            if (Meaning.has(drawing, w, p.name())) {
+            if (wanted.test("measured." + p.name()) && Meaning.has(drawing, w, p.name())) {
                 part(CardField.Section.MORE, "measured.", w.measured(), p.name());
             }
         }
@@ -202,18 +231,23 @@ public final class CardFields {
     }
 
     private void part(CardField.Section section, String prefix, Record record, String name) {
+        if (!wanted.test(prefix + name)) {
+            return;
+        }
         RecordParts.Part part = RecordParts.of(record.getClass()).stream()
                 .filter(p -> p.name().equals(name))
                 .findFirst()
                 .orElseThrow();
         Object value = RecordParts.get(record, name);
-        List<CardField.Choice> choices = choices(part, record);
-        CardField.Type type = choices.isEmpty() ? type(part) : CardField.Type.CHOICE;
-        add(new CardField(section, prefix + name, name, type, part.optional(), value, choices));
+        List<CardField.Choice> all = choices.of(part, record);
+        CardField.Type type = all.isEmpty() ? type(part) : CardField.Type.CHOICE;
+        add(new CardField(section, prefix + name, name, type, part.optional(), value, all));
     }
 
     private void add(CardField f) {
-        fields.add(f);
+        if (wanted.test(f.path())) {
+            fields.add(f);
+        }
     }
 
     private static CardField.Type type(RecordParts.Part p) {
@@ -224,60 +258,5 @@ public final class CardFields {
             return CardField.Type.WHOLE;
         }
         return p.type() == boolean.class ? CardField.Type.FLAG : CardField.Type.TEXT;
-    }
-
-    private List<CardField.Choice> choices(RecordParts.Part p, Record record) {
-        if (p.type().isEnum()) {
-            List<CardField.Choice> all = new ArrayList<>();
-            if (p.optional()) {
-                all.add(new CardField.Choice("", Message.of("editor.choice.by-system")));
-            }
-            Arrays.stream(p.type().getEnumConstants())
-                    .sorted(Comparator.comparing(v -> !UNKNOWN.equals(((Named) v).word())))
-                    .map(v -> new CardField.Choice(
-                            v, Message.of("editor.choice." + word(p.type()) + "." + ((Named) v).word())))
-                    .forEach(all::add);
-            return all;
-        }
-        if (p.name().equals("mate")) {
-            return mates();
-        }
-        return p.name().equals("family") ? families(record) : List.of();
-    }
-
-    /** The standard types that a device of this sort may be of; one that a file brought along and nobody knows, too. */
-    private static List<CardField.Choice> families(Record device) {
-        boolean fuse = device instanceof Protection.Fuse;
-        List<CardField.Choice> all = new ArrayList<>(List.of(new CardField.Choice("", Message.of("editor.unknown"))));
-        for (ProtectiveFamily f : ProtectiveFamilies.published().all()) {
-            if (fuse == (f.kind() == ProtectiveFamily.Kind.FUSE)) {
-                all.add(new CardField.Choice(f.id(), Message.of("editor.choice.id", f.standard())));
-            }
-        }
-        String now = String.valueOf(RecordParts.get(device, "family"));
-        if (all.stream().noneMatch(c -> c.value().equals(now))) {
-            all.add(new CardField.Choice(now, Message.of("editor.choice.id", now)));
-        }
-        return all;
-    }
-
-    private List<CardField.Choice> mates() {
-        List<String> ids = new ArrayList<>(List.of(""));
-        drawing.components().stream()
-                .filter(c -> c.kind() == Kind.SHEET_LINK && c.particulars() instanceof Distribution.SheetLink)
-                .forEach(c -> ids.add(c.id()));
-        return ids(ids);
-    }
-
-    /** The type of a choice as it stands in text keys: {@code load-behaviour}. */
-    static String word(Class<?> type) {
-        return WORDS.get(type);
-    }
-
-    private static List<CardField.Choice> ids(List<String> ids) {
-        return ids.stream()
-                .map(id -> new CardField.Choice(
-                        id, id.isEmpty() ? Message.of("editor.choice.none") : Message.of("editor.choice.id", id)))
-                .toList();
     }
 }

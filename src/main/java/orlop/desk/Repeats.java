@@ -3,8 +3,10 @@ package orlop.desk;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
@@ -54,15 +56,23 @@ public final class Repeats {
      * @param times how many copies, 1 to {@link #MOST}
      */
     public static Edit edit(Set<String> ids, double dxMm, double dyMm, int times) {
-        if (times < 1 || times > MOST) {
-            throw new IllegalArgumentException("copies: " + times);
+        return edit(ids, dxMm, dyMm, IntStream.rangeClosed(1, times).boxed().toList());
+    }
+
+    /**
+     * Copies to chosen places.
+     *
+     * @param places multiples of the step, one for each copy, in order; 1 to {@link #MOST} of them
+     */
+    public static Edit edit(Set<String> ids, double dxMm, double dyMm, List<Integer> places) {
+        List<Integer> at = List.copyOf(places);
+        if (at.isEmpty() || at.size() > MOST) {
+            throw new IllegalArgumentException("copies: " + at.size());
         }
         Set<String> chosen = new LinkedHashSet<>(ids);
-        return Edit.of(Message.of("desk.repeat", times), d -> {
+        return Edit.of(Message.of("desk.repeat", at.size()), d -> {
             Repeats r = new Repeats(d, chosen);
-            for (int n = 1; n <= times; n++) {
-                r.copy(n * dxMm, n * dyMm);
-            }
+            at.forEach(n -> r.copy(n * dxMm, n * dyMm));
             return Edits.sound(d, r.after);
         });
     }
@@ -155,7 +165,7 @@ public final class Repeats {
         boolean whole = tags.containsKey(w.from().component()) && tags.containsKey(w.to().component());
         Cable copy = w.withId(fresh.nextCable(after))
                 .withEnds(from, to)
-                .withBends(whole ? w.bends().stream().map(p -> p.plus(dx, dy)).toList() : java.util.List.of());
+                .withBends(whole ? w.bends().stream().map(p -> p.plus(dx, dy)).toList() : List.of());
         copy = RecordParts.with(copy, "stage", Stage.PLANNED);
         Point label = w.labelAt();
         after = after.with(RecordParts.with(copy, "labelAt", label == null ? null : label.plus(dx, dy)));

@@ -10,6 +10,7 @@ import orlop.desk.Arranging;
 import orlop.desk.Layering;
 import orlop.desk.Locks;
 import orlop.desk.Renumbering;
+import orlop.desk.RepeatPlaces;
 import orlop.desk.Repeats;
 import orlop.desk.Selecting;
 import orlop.desk.Session;
@@ -155,11 +156,11 @@ final class ArrangeCommands {
     }
 
     private void repeat() {
-        RepeatForm form = new RepeatForm(labelled());
         Drawing before = drawing();
-        Supplier<Optional<Message>> taken = () -> form.refusal()
-                .or(() -> session.apply(
-                        Repeats.edit(state().selection(), form.acrossMm(), form.downMm(), form.copies())));
+        Set<String> ids = state().selection();
+        RepeatForm form = new RepeatForm(canvas.scene().map(s -> new RepeatPlaces(before, s, ids)), labelled());
+        Supplier<Optional<Message>> taken =
+                () -> form.refusal().or(() -> session.apply(form.edit(state().selection())));
         if (prompts.form(Texts.of("editor.repeat.title"), form.panel(), taken)) {
             session.select(Repeats.added(before, drawing()));
         }

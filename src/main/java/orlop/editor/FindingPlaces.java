@@ -69,6 +69,13 @@ final class FindingPlaces {
                 .toList();
     }
 
+    /** Whether the note of a finding stands in the margin: only the gravest have the room, see {@link Notes#MOST}. */
+    @SuppressWarnings("ReferenceEquality") // two findings may say the same of two places
+    static boolean noted(SessionState s, Scene scene, Finding f) {
+        List<Numbered> here = f.accepted() ? acceptedOfSheet(s, scene) : ofSheet(s);
+        return here.stream().limit(Notes.MOST).anyMatch(n -> n.finding() == f);
+    }
+
     /** All findings that nobody lives with. */
     static List<Numbered> all(SessionState s) {
         return withAccepted(s).stream().filter(n -> !n.finding().accepted()).toList();

@@ -24,6 +24,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
+import javax.swing.SwingUtilities;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import javax.swing.table.AbstractTableModel;
@@ -82,6 +83,7 @@ final class FindingsTable implements SessionListener {
                 table.getColumnModel().getColumn(i).setMaxWidth(width * 3 / 2);
             }
         }
+        Widths.headings(table);
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.findings"));
         filter.setName("filter");
         filter.putClientProperty("JTextField.placeholderText", Texts.of("editor.findings.filter"));
@@ -102,6 +104,21 @@ final class FindingsTable implements SessionListener {
 
     JPanel panel() {
         return panel;
+    }
+
+    /** Brings the line of a finding into sight, and marks it. */
+    @SuppressWarnings("ReferenceEquality") // two findings may say the same of two places
+    void show(Finding f) {
+        for (int i = 0; i < model.rows.size(); i++) {
+            if (model.rows.get(i).finding() == f) {
+                if (table.convertRowIndexToView(i) < 0) {
+                    filter.setText(""); // it was sought for something else
+                }
+                int row = table.convertRowIndexToView(i);
+                table.setRowSelectionInterval(row, row);
+                SwingUtilities.invokeLater(() -> table.scrollRectToVisible(table.getCellRect(row, 0, true)));
+            }
+        }
     }
 
     private void picks() {

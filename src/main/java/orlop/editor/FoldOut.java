@@ -89,7 +89,10 @@ final class FoldOut {
         tab.setName("tab." + word);
         tab.setToolTipText(tab.getText()); // in a narrow window it is cut
         tab.setMargin(new Insets(Look.px(3), Look.px(6), Look.px(3), Look.px(6)));
-        tab.addActionListener(e -> open(word));
+        tab.addActionListener(e -> {
+            open(word);
+            worked(pages).ifPresent(Component::requestFocusInWindow); // a page that was asked for is worked next
+        });
         group.add(tab);
         buttons.put(word, tab);
         return tab;
@@ -212,9 +215,9 @@ final class FoldOut {
         return Optional.empty();
     }
 
-    /** What the keys do in the page that is open. */
+    /** What the keys do in the page that is open; while there is nothing in it, how to leave it. */
     String hint() {
-        return Texts.of("editor.hint.fold." + open);
+        return Texts.of("editor.hint.fold." + (worked(pages).isPresent() ? open : "empty"));
     }
 
     /** Whether any page is. */

@@ -20,6 +20,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.JViewport;
 import javax.swing.KeyStroke;
 import javax.swing.table.TableModel;
 import javax.swing.text.JTextComponent;
@@ -105,6 +106,17 @@ final class Grid {
         private boolean types(int row, int column) {
             boolean there = row >= 0 && row < getRowCount() && column >= 0 && column < getColumnCount();
             return there && isRowSelected(row) && isCellEditable(row, column);
+        }
+
+        /** Where not even the headings have room side by side the table is slid sideways. */
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            int least = 0;
+            for (int i = 0; i < getColumnCount(); i++) {
+                least += getColumnModel().getColumn(i).getMinWidth();
+            }
+            return super.getScrollableTracksViewportWidth()
+                    && (!(getParent() instanceof JViewport) || getParent().getWidth() >= least);
         }
 
         /** Only what puts a letter in begins to change a cell: a command's key that is held for something else doesn't. */

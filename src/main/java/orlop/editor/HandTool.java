@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.BarStretch;
@@ -16,6 +17,7 @@ import orlop.desk.SwitchEdits;
 import orlop.drawing.Component;
 import orlop.drawing.Locked;
 import orlop.drawing.SwitchPositions;
+import orlop.findings.Finding;
 import orlop.scene.Role;
 import orlop.scene.Scene;
 import orlop.scene.SceneItem;
@@ -35,6 +37,7 @@ final class HandTool implements Tool {
     private final Pointing pointing;
     private final HoverMarks marks;
     private Renamer renamer = id -> {};
+    private Consumer<Finding> onMark = f -> {};
     private @Nullable Spot pressedAt;
     private @Nullable Gesture gesture;
     private boolean wasSelected;
@@ -57,12 +60,22 @@ final class HandTool implements Tool {
         renamer = r;
     }
 
+    /** @param listener told of the finding whose mark on the sheet was clicked */
+    void onMark(Consumer<Finding> listener) {
+        onMark = listener;
+    }
+
     boolean busy() {
         return gesture != null;
     }
 
     private Optional<SceneItem> item(Spot at) {
         return canvas.scene().flatMap(s -> s.itemAt(at.xMm(), at.yMm(), at.nearMm() / 2));
+    }
+
+    /** The mark of a finding under the mouse. */
+    private Optional<SceneItem> mark(Spot at) {
+        return item(at).filter(i -> i.role() == Role.FINDING || i.role() == Role.PROPOSED);
     }
 
     /** The tag of the component or cable, or the id of the note, under the mouse. */
@@ -74,9 +87,8 @@ final class HandTool implements Tool {
     /** Selects what lies at this place, unless it is already among what is selected; nothing where nothing lies. */
     void meant(Spot at) {
         Optional<String> id = subject(at);
-        Optional<String> marked = item(at).filter(i -> i.role() == Role.FINDING || i.role() == Role.PROPOSED)
-                .flatMap(this::finding)
-                .map(f -> f.finding().place().item());
+        Optional<String> marked =
+                mark(at).flatMap(this::finding).map(f -> f.finding().place().item());
         Set<String> now = id.or(() -> marked).map(Set::of).orElse(Set.of());
         if (now.isEmpty() || !session.state().selection().containsAll(now)) {
             session.select(now);
@@ -98,7 +110,7 @@ final class HandTool implements Tool {
         stopClick();
         Optional<String> id = subject(at);
         wasSelected = id.isPresent() && session.state().selection().contains(id.get());
-        Optional<SceneItem> marker = item(at).filter(i -> i.role() == Role.FINDING || i.role() == Role.PROPOSED);
+        Optional<SceneItem> marker = mark(at);
         if (marker.isPresent()) {
             finding(marker.get())
                     .ifPresent(f -> session.select(Set.of(f.finding().place().item())));
@@ -178,6 +190,7 @@ final class HandTool implements Tool {
             if (item(at).isEmpty()) {
                 session.select(Set.of());
             }
+            mark(at).flatMap(this::finding).ifPresent(f -> onMark.accept(f.finding()));
             return;
         }
         session.select(Set.of(id.get()));
@@ -211,9 +224,7 @@ final class HandTool implements Tool {
 
     @Override
     public void moved(Spot at) {
-        Optional<SceneItem> item = item(at);
-        pointing.at(item.filter(i -> i.role() == Role.FINDING || i.role() == Role.PROPOSED)
-                .flatMap(this::finding)
+        pointing.at(mark(at).flatMap(this::finding)
                 .map(FindingPlaces.Numbered::finding)
                 .orElse(null));
         Optional<TerminalSpot> t = terminal(at);

@@ -90,7 +90,7 @@ final class Locker {
         @Override
         public void keyTyped(KeyEvent e) {
             int other = KeyEvent.CTRL_DOWN_MASK | KeyEvent.META_DOWN_MASK | KeyEvent.ALT_DOWN_MASK;
-            boolean mine = (e.getModifiersEx() & other) == 0 && !(canvas.tool() instanceof RunTool);
+            boolean mine = (e.getModifiersEx() & other) == 0 && !canvas.tool().letters();
             if (mine && !letter(e.getKeyChar())) {
                 LockerKeys.group(e.getKeyChar()).ifPresent(Locker.this::open);
             }

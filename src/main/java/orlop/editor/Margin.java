@@ -48,6 +48,7 @@ final class Margin implements SessionListener {
     private boolean moreOpen;
     private Consumer<Figure> onWorking = f -> {};
     private Runnable onWanted = () -> {};
+    private Consumer<Finding> onShown = f -> {};
 
     Margin(Session session, SheetCanvas canvas, Pointing pointing, NoteView.Deeds deeds) {
         this.session = session;
@@ -300,8 +301,15 @@ final class Margin implements SessionListener {
         pointing.at(f);
     }
 
+    /** Shows what a finding speaks of; whoever listens sees to it that it is told. */
     void show(Finding f) {
         pick(f);
+        onShown.accept(f);
+    }
+
+    /** @param listener told of a finding whose place is shown, which may have no note here */
+    void onShown(Consumer<Finding> listener) {
+        onShown = listener;
     }
 
     /** The first field of the card; empty if there is none. */

@@ -35,6 +35,12 @@ final class NoteTool implements Tool {
         return true;
     }
 
+    /** Whoever begins to type means the words of the note, and no component: the place has to be chosen first. */
+    @Override
+    public boolean letters() {
+        return true;
+    }
+
     @Override
     public void pressed(Spot spot) {
         moved(spot);

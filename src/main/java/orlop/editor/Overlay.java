@@ -30,8 +30,8 @@ final class Overlay {
 
     private Overlay() {}
 
-    /** All that shows what is selected and pointed at. */
-    static void all(
+    /** All that shows what is pointed at, and how what is selected can be stretched. */
+    static void pointed(
             Graphics2D g,
             SheetCanvas canvas,
             Scene scene,
@@ -40,7 +40,6 @@ final class Overlay {
             @Nullable String hovered) {
         SessionState s = canvas.session().state();
         double px = canvas.viewport().mm(1);
-        selected(g, s, scene, px);
         StretchGesture.grips(g, canvas, scene, px);
         for (String id : fedPath) {
             halo(g, scene, id, false);
@@ -54,7 +53,7 @@ final class Overlay {
     }
 
     /** Halos and edges of all that is selected, which may be a thousand things: the scene is gone through once. */
-    private static void selected(Graphics2D g, SessionState s, Scene scene, double px) {
+    static void selected(Graphics2D g, SessionState s, Scene scene, double px) {
         for (String id : s.selection()) {
             Route route = scene.routes().get(id);
             if (route != null) {

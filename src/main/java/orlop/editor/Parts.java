@@ -89,6 +89,16 @@ final class Parts {
         return -1;
     }
 
+    /** What lies in a part is another now: if it has the keys, the status line says what they do in it. */
+    void changed(JComponent within) {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        int i = index(owner);
+        if (i > 0 && parts.get(i).within() == within) {
+            last = i;
+            hints.accept(parts.get(i).hint().get());
+        }
+    }
+
     private void came(JComponent c) {
         boolean scrolls = c instanceof JTable || c instanceof JTree;
         if (c != canvas && !scrolls) {

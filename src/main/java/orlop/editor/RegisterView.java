@@ -26,7 +26,6 @@ final class RegisterView implements SessionListener {
     private static final String[] COLUMNS = {
         "number", "title", "size", "revision", "status", "drawnBy", "date", "items", "findings"
     };
-    private static final int[] WIDTHS = {70, 300, 110, 60, 120, 110, 90, 60, 70};
     private static final int TITLE = 1;
     private static final int SIZE = 2;
     private static final int ITEMS = 7;
@@ -45,9 +44,6 @@ final class RegisterView implements SessionListener {
         table.setDefaultEditor(Object.class, new TypedCell(model::take));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.access.register"));
-        for (int i = 0; i < WIDTHS.length; i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(WIDTHS[i]));
-        }
         JComboBox<String> sizes = new JComboBox<>();
         for (SheetSize s : SheetSize.values()) {
             sizes.addItem(size(s));
@@ -94,11 +90,15 @@ final class RegisterView implements SessionListener {
         following = true;
         boolean sameRows = model.sheets.size() == s.drawing().sheets().size();
         model.state = s;
+        List<Sheet> before = model.sheets;
         model.sheets = s.drawing().sheets().stream().toList();
         if (sameRows) {
             model.fireTableRowsUpdated(0, Math.max(0, model.sheets.size() - 1));
         } else {
             model.fireTableDataChanged();
+        }
+        if (!model.sheets.equals(before)) {
+            Widths.fit(table, TITLE);
         }
         int row = s.shownSheet().map(model.sheets::indexOf).orElse(-1);
         if (row >= 0 && table.getSelectedRow() != row) {

@@ -29,14 +29,32 @@ final class Ring {
         if (!c.isFocusOwner()) {
             return;
         }
+        int width = Look.px(2);
+        int arc = Look.px(6);
+        int corner = arc + width;
+        int w = c.getWidth();
+        int h = c.getHeight();
         Graphics2D g = (Graphics2D) graphics.create();
-        StaticLayer.hints(g);
-        float width = Look.px(2);
-        double arc = Look.px(6);
         g.setColor(Look.accent());
+        // The straight sides by themselves: a whole outline takes time by the room in it, which may be all of a screen.
+        int wide = Math.max(0, w - 2 * in - 2 * corner);
+        int high = Math.max(0, h - 2 * in - 2 * corner);
+        g.fillRect(in + corner, in, wide, width);
+        g.fillRect(in + corner, h - in - width, wide, width);
+        g.fillRect(in, in + corner, width, high);
+        g.fillRect(w - in - width, in + corner, width, high);
+        StaticLayer.hints(g);
         g.setStroke(new BasicStroke(width));
-        double at = in + width / 2;
-        g.draw(new RoundRectangle2D.Double(at, at, c.getWidth() - 2 * at, c.getHeight() - 2 * at, arc, arc));
+        double at = in + width / 2.0;
+        RoundRectangle2D outline = new RoundRectangle2D.Double(at, at, w - 2 * at, h - 2 * at, arc, arc);
+        for (int x : new int[] {in, in + corner + wide}) {
+            for (int y : new int[] {in, in + corner + high}) {
+                Graphics2D part = (Graphics2D) g.create();
+                part.clipRect(x, y, corner, corner);
+                part.draw(outline);
+                part.dispose();
+            }
+        }
         g.dispose();
     }
 

@@ -101,6 +101,11 @@ final class RunTool implements Tool {
         return Spot.at(t.xMm(), t.yMm(), canvas.viewport());
     }
 
+    @Override
+    public boolean letters() {
+        return true;
+    }
+
     private static double distance(TerminalSpot a, TerminalSpot b) {
         return Math.hypot(a.xMm() - b.xMm(), a.yMm() - b.yMm());
     }

@@ -33,6 +33,7 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
     private final transient ShownScene shown;
     private final transient Pointing pointing;
     private final transient StaticLayer layer = new StaticLayer();
+    private final transient SelectedLayer halos = new SelectedLayer();
     private final transient HandTool hand;
     private final transient Blink blink;
     private transient Tool tool;
@@ -303,8 +304,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
                 layer.paint(g, scene.get(), viewport(), stale, getWidth(), getHeight());
             }
             StaticLayer.hints(g);
+            halos.paint(g, session.state(), scene.get(), viewport(), getWidth(), getHeight());
             g.transform(viewport().toView()); // not setTransform: the scale of the screen stays
-            Overlay.all(g, this, scene.get(), pointing.finding(), fedPath, hovered);
+            Overlay.pointed(g, this, scene.get(), pointing.finding(), fedPath, hovered);
             tool.paint(g);
         } finally {
             g.dispose();

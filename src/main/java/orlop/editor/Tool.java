@@ -17,6 +17,11 @@ interface Tool {
         return false;
     }
 
+    /** Whether letters are typed for the tool itself, and open no drawer of the locker. */
+    default boolean letters() {
+        return false;
+    }
+
     /** Everything is to be as it was before the tool began. */
     void backOut();
 

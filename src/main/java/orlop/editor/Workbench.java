@@ -39,6 +39,7 @@ final class Workbench {
     private final Locker locker;
     private final Margin margin;
     private @Nullable WorkingView working;
+    private @Nullable FindingsTable findings;
     private final FoldOut foldOut;
     private final GivingWay room;
     private final JPanel strip;
@@ -117,6 +118,8 @@ final class Workbench {
         this.room = new GivingWay(panel, locker.rail(), margin, foldOut, conditions);
         new ViewCommands(session, canvas, locker.rail(), margin.panel(), strip, room, settings).addTo(commands);
         margin.onWanted(room::card);
+        margin.onShown(this::told);
+        canvas.hand().onMark(this::told);
         margin.onWorking(figure -> {
             room.page();
             foldOut.open("working");
@@ -136,6 +139,7 @@ final class Workbench {
         foldOut.onFold(() -> {
             room.page();
             foldMarks();
+            parts.changed(foldOut.panel());
             if (working != null) {
                 working.look();
             }
@@ -191,6 +195,20 @@ final class Workbench {
         status.rest();
     }
 
+    /** A finding whose place is shown is told in the margin; one that has no note there, by its line among all findings. */
+    private void told(Finding f) {
+        boolean noted = canvas.scene()
+                .map(s -> FindingPlaces.noted(session.state(), s, f))
+                .orElse(true);
+        if (!noted) {
+            foldOut.open("findings");
+        }
+        FindingsTable table = findings;
+        if (table != null && foldOut.shows("findings")) {
+            table.show(f);
+        }
+    }
+
     private boolean showsWorking() {
         return foldOut != null && foldOut.shows("working");
     }
@@ -208,7 +226,10 @@ final class Workbench {
         Map<String, Supplier<JComponent>> pages = new LinkedHashMap<>();
         pages.put("path", () -> new PathView(session));
         pages.put("working", () -> working().panel());
-        pages.put("findings", () -> new FindingsTable(session, canvas.shown()::of, margin::show).panel());
+        pages.put("findings", () -> {
+            findings = new FindingsTable(session, canvas.shown()::of, margin::show);
+            return findings.panel();
+        });
         pages.put("conditions", () -> new ConditionsView(session, commands).panel());
         pages.put("register", () -> new RegisterView(session, commands).panel());
         return pages;

@@ -6,6 +6,7 @@ import orlop.drawing.Component;
 import orlop.drawing.Group;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.RefitStatus;
+import orlop.network.Network;
 import orlop.study.ComponentResult;
 
 /** Rules on single loads. */
@@ -26,11 +27,14 @@ final class LoadRules {
         @Override
         public List<Finding> check(Case c) {
             List<Finding> found = new ArrayList<>();
+            Network reach = null;
             for (Component k : c.drawing().components().values()) {
                 ComponentResult r = c.governing().components().get(k.id());
                 if (isLoad(k) && r != null && !r.live()) {
+                    reach = reach == null ? StrayRules.reach(c.drawing()) : reach;
+                    boolean could = StrayRules.fed(reach, k);
                     found.add(c.draft(id(), Severity.DEFECT, Finding.Place.component(k.id()))
-                            .says("findings.load-without-source.why", c.named(k.id()))
+                            .says("findings.load-without-source." + (could ? "off" : "why"), c.named(k.id()))
                             .by("", "common practice")
                             .done());
                 }

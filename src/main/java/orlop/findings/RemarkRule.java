@@ -20,8 +20,13 @@ final class RemarkRule implements Rule {
     private static final Set<String> NOT_KNOWN = Set.of("study.assumed.no-load", "study.assumed.no-output");
 
     private static final String VALUE = "study.value.";
-    private static final String NO_CAPACITY = "study.assumed.battery-ohm-ah";
-    private static final String CAPACITY = "capacityAh";
+
+    /** Texts that one particular of the item would do away with, by its name in the file. */
+    private static final Map<String, String> CURED_BY = Map.of(
+            "study.assumed.battery-ohm-ah", "capacityAh",
+            "study.assumed.shore", "faultMaxA",
+            "study.not-calculated.inverter-fault", "ratedVa");
+
     private static final String NO_RULE_SET = "study.assumed.rule-set";
 
     /**
@@ -102,9 +107,13 @@ final class RemarkRule implements Rule {
                 return enter(item, value, value.key().substring(VALUE.length()));
             }
         }
-        return said.stream().anyMatch(m -> m.key().equals(NO_CAPACITY))
-                ? enter(item, Message.of(VALUE + CAPACITY), CAPACITY)
-                : null;
+        for (Message m : said) {
+            String field = CURED_BY.get(m.key());
+            if (field != null) {
+                return enter(item, Message.of(VALUE + field), field);
+            }
+        }
+        return null;
     }
 
     private static Cure enter(String item, Message value, String field) {

@@ -5,7 +5,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
+import orlop.drawing.Drawing;
 import orlop.drawing.Kind;
+import orlop.drawing.Ledger;
 import orlop.drawing.Link;
 import orlop.drawing.RefitStatus;
 import orlop.drawing.TerminalRef;
@@ -15,6 +17,25 @@ import orlop.study.ComponentResult;
 /** Rules on what is drawn but leads nowhere. */
 final class StrayRules {
     private StrayRules() {}
+
+    /** What can ever be fed: every switch closed that can be, every source on. */
+    static Network reach(Drawing d) {
+        return Network.reach(d.withConditions(Ledger.empty())); // a source that is never on is a source
+    }
+
+    /** Whether a source may feed any terminal of a component. */
+    static boolean fed(Network reach, Component k) {
+        int terminals = k.kind().terminals() == Kind.Terminals.ANY
+                ? 1
+                : k.particulars().terminals().size();
+        for (int n = 1; n <= terminals; n++) {
+            int pin = reach.pin(k, n);
+            if (reach.feeding().feeds(pin)) {
+                return true;
+            }
+        }
+        return false;
+    }
 
     /** A bar or board that no source feeds, however the switches stand. */
     static final class UnfedBar implements Rule {
@@ -33,9 +54,9 @@ final class StrayRules {
                 if (!bar || r == null || r.live() || k.refit() == RefitStatus.TO_BE_REMOVED) {
                     continue;
                 }
-                reach = reach == null ? Network.reach(c.drawing()) : reach;
+                reach = reach == null ? reach(c.drawing()) : reach;
                 int pin = reach.pin(k, 1);
-                if (!reach.feeding().feeds(pin) && !reach.isReturn(reach.pointOf(pin))) {
+                if (!fed(reach, k) && !reach.isReturn(reach.pointOf(pin))) {
                     found.add(c.draft(id(), Severity.DEFECT, Finding.Place.component(k.id()))
                             .says("findings.bar-without-source.why", c.named(k.id()))
                             .by("", "common practice")

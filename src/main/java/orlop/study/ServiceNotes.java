@@ -1,6 +1,5 @@
 package orlop.study;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
@@ -9,7 +8,6 @@ import orlop.drawing.Quantity;
 import orlop.drawing.Source;
 import orlop.drawing.Unit;
 import orlop.network.Attachment;
-import orlop.study.flow.Part;
 import orlop.study.model.Notes;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
@@ -43,7 +41,6 @@ final class ServiceNotes {
                 s.attachment(i, all.get(i));
             }
         }
-        s.sharing(all);
     }
 
     private void attachment(int i, Attachment t) {
@@ -126,34 +123,6 @@ final class ServiceNotes {
     private int islandOf(int pin) {
         int node = operation.assembly().node(pin);
         return node < 0 || operation.isAc(pin) ? -1 : operation.flow().islandOf(node);
-    }
-
-    private void sharing(List<Attachment> all) {
-        List<Attachment> seen = new ArrayList<>();
-        for (Attachment t : all) {
-            SourceModel m = t.on() && t.role() != Attachment.Role.LOAD ? model(t) : null;
-            if (m != null && m.second() == 0 && (m.part() == Part.EMF || m.part() == Part.LIMITED)) {
-                seen.stream()
-                        .filter(other -> alike(other, t, m))
-                        .findFirst()
-                        .ifPresent(other -> notes.add(
-                                Remark.Kind.ASSUMED,
-                                t.component().id(),
-                                condition,
-                                "study.assumed.equal-share",
-                                other.component().id(),
-                                t.component().id()));
-                seen.add(t);
-            }
-        }
-    }
-
-    private boolean alike(Attachment other, Attachment t, SourceModel m) {
-        SourceModel o = model(other);
-        return o != null
-                && o.part() == m.part()
-                && o.first() == m.first()
-                && operation.assembly().node(pin(other)) == operation.assembly().node(pin(t));
     }
 
     private static int pin(Attachment t) {

@@ -225,34 +225,6 @@ class ArrangeBenchTest extends OnBench {
     }
 
     @Test
-    void circuits_are_repeated_with_their_taps() throws Exception {
-        HeadlessBench.onUi(() -> {
-            select("FC8", "EA2", "W17", "W18");
-            on.answers().agree = true;
-            on.answers().filling = f -> {
-                within(f, "form.copies").setText("2");
-                within(f, "form.across").setText("2,5 cm");
-            };
-            run(CommandId.REPEAT);
-
-            assertThat(on.session().state().selection())
-                    .containsExactlyInAnyOrder("FC9", "FC10", "EA3", "EA4", "W19", "W20", "W21", "W22");
-            assertThat(at("FC10").xMm()).isEqualTo(350);
-            assertThat(drawing().cables().require("W19").from().component()).isEqualTo("24MAIN");
-            on.session().undo();
-            assertThat(Same.object(drawing(), start)).isTrue();
-            on.answers().filling = f -> within(f, "form.copies").setText("0");
-            select("FC8");
-            run(CommandId.REPEAT);
-            assertThat(on.answers().told)
-                    .singleElement()
-                    .asString()
-                    .contains("whole number from 1 to " + orlop.desk.Repeats.MOST);
-            assertThat(Same.object(drawing(), start)).isTrue();
-        });
-    }
-
-    @Test
     void renumbering_follows_with_the_selection() throws Exception {
         HeadlessBench.onUi(() -> {
             on.session().apply(orlop.drawing.Edits.rename("FC5", "FC1205"), Set.of("FC1205"));

@@ -119,4 +119,38 @@ class MouseWindowTest extends InWindow {
         assertThat(bar().maxX()).isBetween(was.maxX() + 20, was.maxX() + 30);
         assertThat(bar().minX()).isBetween(was.minX() - 1.3, was.minX() + 1.3);
     }
+
+    @Test
+    void a_click_on_a_tab_leads_the_keys_into_its_page_and_says_what_they_do_there() {
+        GuiActionRunner.execute(() ->
+                on.window().bench().commands().get(CommandId.SHOW_REGISTER).run());
+        on.frame().toggleButton("tab.conditions").click();
+        on.untilFocused(on.frame().table("conditions.table").target());
+        assertThat(on.frame().label("status").text()).isEqualTo(Texts.of("editor.hint.fold.conditions"));
+
+        on.frame().toggleButton("tab.register").click();
+        on.untilFocused(on.frame().table("register.table").target());
+        assertThat(on.frame().label("status").text()).isEqualTo(Texts.of("editor.hint.fold.register"));
+    }
+
+    @Test
+    void letters_open_no_drawer_while_a_note_is_in_the_hand() {
+        GuiActionRunner.execute(() -> {
+            on.canvas().requestFocusInWindow();
+            on.window().bench().commands().get(CommandId.NOTE).run();
+        });
+        on.until("a note is in the hand", () -> on.canvas().tool() instanceof NoteTool);
+        on.untilFocused(on.canvas());
+
+        on.robot().pressAndReleaseKeys(java.awt.event.KeyEvent.VK_F);
+        on.robot().waitForIdle();
+
+        assertThat(GuiActionRunner.execute(() -> on.canvas().tool())).isInstanceOf(NoteTool.class);
+        assertThat(on.robot()
+                        .finder()
+                        .findAll(c -> c.isShowing()
+                                && c.getName() != null
+                                && c.getName().startsWith("drawer.")))
+                .isEmpty();
+    }
 }

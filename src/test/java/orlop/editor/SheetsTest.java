@@ -8,10 +8,13 @@ import java.util.Set;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTable;
+import javax.swing.JViewport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import orlop.desk.RecordParts;
 import orlop.desk.Same;
 import orlop.desk.Sample;
@@ -81,6 +84,33 @@ class SheetsTest {
 
         JComponent title = on.named("sheet.title").orElseThrow();
         assertThat(title.getWidth()).isGreaterThanOrEqualTo(title.getPreferredSize().width);
+    }
+
+    /** As on a screen of 1366 dots at 200 and at 300 percent. */
+    @ParameterizedTest
+    @ValueSource(ints = {683, 455})
+    void no_heading_is_cut_in_a_narrow_window(int width) throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.bench().panel().setSize(width, 384);
+            on.paint();
+            for (int i = 0; i < table().getColumnCount(); i++) {
+                var heading = table().getTableHeader()
+                        .getDefaultRenderer()
+                        .getTableCellRendererComponent(table(), table().getColumnName(i), false, false, -1, i);
+                assertThat(table().getColumnModel().getColumn(i).getWidth())
+                        .as(table().getColumnName(i))
+                        .isGreaterThanOrEqualTo(heading.getPreferredSize().width);
+            }
+            var seen = (JViewport) table().getParent();
+            int all = table().getColumnModel().getTotalColumnWidth();
+            assertThat(all <= seen.getWidth() || table().getWidth() == all)
+                    .as("what has no room can be slid to")
+                    .isTrue();
+            int date = 6;
+            var cell = table().prepareRenderer(table().getCellRenderer(0, date), 0, date);
+            assertThat(table().getColumnModel().getColumn(date).getWidth())
+                    .isGreaterThanOrEqualTo(cell.getPreferredSize().width);
+        });
     }
 
     @Test

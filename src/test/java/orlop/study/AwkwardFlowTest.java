@@ -3,6 +3,7 @@ package orlop.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import orlop.drawing.Chemistry;
 import orlop.drawing.Conversion;
@@ -209,6 +210,48 @@ class AwkwardFlowTest {
         assertThat(terminal(s, "G1", 1).currentA() + terminal(s, "G2", 1).currentA())
                 .isCloseTo(30, within(1e-9));
         assertThat(s.governing().remarks()).extracting(r -> r.message().key()).contains("study.assumed.equal-share");
+    }
+
+    /** By Kirchhoff's current law and Ohm's law alone: what both give flows into the bank, whatever they would hold. */
+    @Test
+    void equal_chargers_that_are_both_too_small_give_their_limits_and_no_more() {
+        Sketch sketch = Sketch.dc(24)
+                .bar("B")
+                .supply("GB", 25, 0.1)
+                .add("G1", new Source.LimitedSupply(28.0, 0, 10.0))
+                .add("G2", new Source.LimitedSupply(28.0, 0, 6.0))
+                .add("G3", new Source.LimitedSupply(28.0, 0, 0.0))
+                .link("GB.1", "B.a")
+                .link("G1.1", "B.b")
+                .link("G2.1", "B.c")
+                .link("G3.1", "B.d");
+        Study s = AwkwardTest.sound(sketch);
+
+        assertThat(terminal(s, "G1", 1).currentA()).isCloseTo(10, within(1e-9));
+        assertThat(terminal(s, "G2", 1).currentA()).isCloseTo(6, within(1e-9));
+        assertThat(terminal(s, "G3", 1).currentA()).isCloseTo(0, within(1e-9));
+        assertThat(terminal(s, "GB", 1).currentA()).isCloseTo(-16, within(1e-9));
+        assertThat(terminal(s, "GB", 1).voltageV()).isCloseTo(25 + 16 * 0.1, within(1e-9));
+    }
+
+    /** By Kirchhoff's current law: a bank takes what all chargers may give, or what lifts it to their voltage. */
+    @Test
+    void chargers_of_any_limits_side_by_side_charge_as_one_of_all_their_limits() {
+        Random random = new Random(28);
+        for (int n = 0; n < 200; n++) {
+            Sketch sketch = Sketch.dc(24).bar("B").supply("GB", 25, 0.1).link("GB.1", "B.a");
+            double most = 0;
+            int chargers = 2 + random.nextInt(4);
+            for (int k = 1; k <= chargers; k++) {
+                double limitA = random.nextInt(15);
+                most += limitA;
+                sketch.add("G" + k, new Source.LimitedSupply(28.0, 0, limitA)).link("G" + k + ".1", "B." + k);
+            }
+            Study s = AwkwardTest.sound(sketch);
+            assertThat(-terminal(s, "GB", 1).currentA())
+                    .as("drawing %s of chargers for %s A", n, most)
+                    .isCloseTo(Math.min(most, (28 - 25) / 0.1), within(1e-8));
+        }
     }
 
     @Test

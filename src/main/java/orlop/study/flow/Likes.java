@@ -9,13 +9,24 @@ final class Likes {
     private final int[] parts;
     private final int[] localA;
     private final int[] localB;
+    private final boolean[] tied;
+    private final boolean[] redundant;
     private final double[] current;
 
-    private Likes(Circuit circuit, int[] parts, int[] localA, int[] localB, double[] current) {
+    private Likes(
+            Circuit circuit,
+            int[] parts,
+            int[] localA,
+            int[] localB,
+            boolean[] tied,
+            boolean[] redundant,
+            double[] current) {
         this.circuit = circuit;
         this.parts = parts;
         this.localA = localA;
         this.localB = localB;
+        this.tied = tied;
+        this.redundant = redundant;
         this.current = current;
     }
 
@@ -32,7 +43,7 @@ final class Likes {
             boolean[] tied,
             boolean[] redundant,
             double[] current) {
-        Likes likes = new Likes(circuit, parts, localA, localB, current);
+        Likes likes = new Likes(circuit, parts, localA, localB, tied, redundant, current);
         for (int i = 0; i < parts.length; i++) {
             boolean emf = circuit.part(parts[i]) == Part.EMF && redundant[i];
             boolean limited = circuit.part(parts[i]) == Part.LIMITED && tied[i];
@@ -54,16 +65,16 @@ final class Likes {
         boolean full = sharing > 1;
         while (full) { // those whose limit is below their share give that; the others share the rest
             full = false;
-            for (int k = 0; k < parts.length; k++) {
+            for (int k = 0; k < parts.length && sharing > 1; k++) {
                 if (open[k] && -left / sharing > limit(k)) {
                     open[k] = false;
                     current[k] = -limit(k);
                     left += limit(k);
                     sharing--;
-                    full = sharing > 1;
+                    full = true;
                 }
             }
-        }
+        } // the last keeps all of the rest: where that is beyond its limit, it no longer holds the voltage
         for (int k = 0; k < parts.length; k++) {
             current[k] = open[k] ? left / sharing : current[k];
         }
@@ -73,8 +84,10 @@ final class Likes {
         return circuit.part(parts[k]) == Part.LIMITED ? circuit.third(parts[k]) : Double.POSITIVE_INFINITY;
     }
 
+    /** Those that give their limit already, or nothing, no longer take part. */
     private boolean alike(int i, int k) {
-        return circuit.part(parts[k]) == circuit.part(parts[i])
+        return (tied[k] || redundant[k])
+                && circuit.part(parts[k]) == circuit.part(parts[i])
                 && circuit.second(parts[k]) == 0
                 && circuit.first(parts[k]) == circuit.first(parts[i])
                 && localA[k] == localA[i]

@@ -1,0 +1,91 @@
+package orlop.editor;
+
+import java.awt.Graphics2D;
+import java.awt.Transparency;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import orlop.desk.SessionState;
+import orlop.drawing.Drawing;
+import orlop.scene.Scene;
+
+/**
+ * The halos of what is selected. Those of many things are painted once and kept as an image, since the canvas is painted
+ * with every thing that the mouse comes to.
+ */
+final class SelectedLayer {
+    /** Up to so many halos are painted each time. */
+    private static final int FEW = 150;
+
+    private record Key(
+            Scene scene,
+            Set<String> selection,
+            Drawing drawing,
+            Viewport viewport,
+            boolean dark,
+            AffineTransform screen,
+            int width,
+            int height) {
+        /** Whether it is of the very same objects, which are big, and looks the same. */
+        @SuppressWarnings("ReferenceEquality")
+        boolean is(@Nullable Key o) {
+            return o != null
+                    && scene == o.scene
+                    && selection == o.selection
+                    && drawing == o.drawing
+                    && viewport.equals(o.viewport)
+                    && dark == o.dark
+                    && screen.equals(o.screen)
+                    && width == o.width
+                    && height == o.height;
+        }
+    }
+
+    private @Nullable Key key;
+    private @Nullable BufferedImage image;
+
+    /**
+     * Paints them on a canvas of this size.
+     *
+     * @param g one unit is one pixel, from the upper left corner of the canvas on
+     */
+    void paint(Graphics2D g, SessionState s, Scene scene, Viewport viewport, int width, int height) {
+        if (s.selection().size() <= FEW) {
+            key = null;
+            image = null;
+            Graphics2D direct = (Graphics2D) g.create();
+            paint(direct, s, scene, viewport);
+            direct.dispose();
+            return;
+        }
+        double scaleX = Math.max(0.1, g.getTransform().getScaleX());
+        double scaleY = Math.max(0.1, g.getTransform().getScaleY());
+        int w = (int) Math.ceil(width * scaleX);
+        int h = (int) Math.ceil(height * scaleY);
+        AffineTransform screen = AffineTransform.getScaleInstance(scaleX, scaleY);
+        Key wanted = new Key(scene, s.selection(), s.drawing(), viewport, Look.dark(), screen, w, h);
+        BufferedImage ready = image;
+        if (ready == null || !wanted.is(key)) {
+            ready = g.getDeviceConfiguration() == null
+                    ? new BufferedImage(w, h, BufferedImage.TYPE_INT_ARGB)
+                    : g.getDeviceConfiguration().createCompatibleImage(w, h, Transparency.TRANSLUCENT);
+            Graphics2D t = ready.createGraphics();
+            t.setTransform(screen);
+            StaticLayer.hints(t);
+            paint(t, s, scene, viewport);
+            t.dispose();
+            image = ready;
+            key = wanted;
+        }
+        AffineTransform before = g.getTransform();
+        g.scale(1 / scaleX, 1 / scaleY);
+        g.drawImage(ready, 0, 0, null);
+        g.setTransform(before);
+    }
+
+    private static void paint(Graphics2D g, SessionState s, Scene scene, Viewport viewport) {
+        g.transform(viewport.toView());
+        Overlay.selected(g, s, scene, viewport.mm(1));
+    }
+}
