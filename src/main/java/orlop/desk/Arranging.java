@@ -7,8 +7,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
@@ -71,8 +73,8 @@ public final class Arranging {
     }
 
     /**
-     * Brings things to one line: that of the outermost, or the middle between the outermost centres. What is locked stays,
-     * and the others come to it.
+     * Brings things to one line: edges to that of the outermost; centres to the line on which most of them stand already,
+     * or, where no two do, to the middle between the outermost. What is locked stays, and the others come to it.
      *
      * @param boxes what each covers, by id
      */
@@ -109,8 +111,20 @@ public final class Arranging {
         return switch (line) {
             case LEFT, TOP -> least;
             case RIGHT, BOTTOM -> most;
-            case COLUMN, ROW -> least == most ? least : onGrid((least + most) / 2);
+            case COLUMN, ROW -> inLine(values).orElseGet(() -> onGrid((least + most) / 2));
         };
+    }
+
+    /** The line on which more of these stand than on any other: who straightens a row moves what stands out of it. */
+    private static Optional<Double> inLine(List<Double> values) {
+        Map<Double, Long> counts =
+                values.stream().collect(Collectors.groupingBy(v -> v, LinkedHashMap::new, Collectors.counting()));
+        long most = counts.values().stream().mapToLong(n -> n).max().orElse(0);
+        List<Double> lines = counts.entrySet().stream()
+                .filter(e -> e.getValue() == most)
+                .map(Map.Entry::getKey)
+                .toList();
+        return lines.size() == 1 ? Optional.of(lines.get(0)) : Optional.empty();
     }
 
     private static double value(Drawing d, String id, Rect box, Line line) {

@@ -57,7 +57,7 @@ public final class CardEdits {
             return d.with(component(d, c, path, value));
         }
         return w != null
-                ? d.with(deep(w, path, value))
+                ? d.with(cable(w, path, value))
                 : changed(d, item, path, value, condition).applyTo(d);
     }
 
@@ -71,7 +71,7 @@ public final class CardEdits {
         }
         Cable w = d.cables().get(item);
         if (w != null) {
-            return Edits.change(deep(w, path, value));
+            return Edits.change(cable(w, path, value));
         }
         Link l = d.links().get(item);
         if (l != null) {
@@ -101,6 +101,12 @@ public final class CardEdits {
             return c.withParticulars((Particulars) RecordParts.with(p, path.substring("particulars.".length()), value));
         }
         return RecordParts.with(c, path, value);
+    }
+
+    /** A length that somebody enters is no estimate any longer, until that is said too. */
+    private static Cable cable(Cable w, String path, @Nullable Object value) {
+        Cable changed = deep(w, path, value);
+        return path.equals("lengthM") ? changed.withLengthEstimated(false) : changed;
     }
 
     private static Edit inCondition(Drawing d, Component c, String part, @Nullable Object value, String condition) {

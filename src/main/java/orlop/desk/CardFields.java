@@ -214,6 +214,7 @@ public final class CardFields {
                     CABLE_FIRST.contains(p.name()) ? CardField.Section.PARTICULARS : CardField.Section.MORE;
             part(section, "construction.", w.construction(), p.name());
         }
+        part(w.lengthEstimated() ? CardField.Section.PARTICULARS : CardField.Section.MORE, "", w, "lengthEstimated");
         part(CardField.Section.MORE, "", w, "name");
         part(CardField.Section.MORE, "", w, "parallel");
         for (RecordParts.Part p : RecordParts.of(Cable.Return.class)) {

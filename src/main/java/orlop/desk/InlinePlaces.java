@@ -22,6 +22,8 @@ final class InlinePlaces {
     /** Room between a terminal and the device, so that the joint is seen. */
     private static final double STUB_MM = 2.5;
 
+    private static final double TINY_MM = 1e-6;
+
     private final Scene scene;
     private final Symbol symbol;
 
@@ -53,14 +55,58 @@ final class InlinePlaces {
         return at(points, longest, legLength(points, longest) / 2);
     }
 
-    /** In a leg of the line, with its middle as near as may be to a point. */
+    /**
+     * In the line, with its middle as near as may be to a point of it: in the leg that was meant or, where the device has no
+     * room in that, in the nearest that is long enough.
+     */
     Place near(Route route, int leg, Point wanted) {
         List<Point> points = route.points();
-        Point a = points.get(leg);
-        double along = Math.hypot(wanted.xMm() - a.xMm(), wanted.yMm() - a.yMm());
-        double length = legLength(points, leg);
-        double half = lengthMm() / 2;
-        return at(points, leg, Math.max(Math.min(half, length / 2), Math.min(length - half, along)));
+        double needed = lengthMm() + 2 * STUB_MM;
+        int best = -1;
+        double nearest = Double.POSITIVE_INFINITY;
+        double at = 0;
+        for (int k = 0; k < points.size() - 1; k++) {
+            double length = legLength(points, k);
+            if (length >= needed - TINY_MM) {
+                Point a = points.get(k);
+                Heading way = heading(a, points.get(k + 1));
+                double foot = (wanted.xMm() - a.xMm()) * way.dx() + (wanted.yMm() - a.yMm()) * way.dy();
+                double along = Math.max(needed / 2, Math.min(length - needed / 2, foot));
+                double distance = Math.hypot(
+                        a.xMm() + way.dx() * along - wanted.xMm(), a.yMm() + way.dy() * along - wanted.yMm());
+                if (distance < nearest - (k == leg ? 0 : TINY_MM)) {
+                    best = k;
+                    nearest = distance;
+                    at = along;
+                }
+            }
+        }
+        int longest = longest(points);
+        return best < 0 ? at(points, longest, legLength(points, longest) / 2) : at(points, best, at);
+    }
+
+    /**
+     * How far along the cable a device stands: 0 or 1 where it sits right at an end, with nothing but the stub between, else
+     * as drawn.
+     */
+    double share(Route route, Place place) {
+        Point offset = offset(place);
+        Route.Spot middle =
+                route.nearest(place.at().xMm() + offset.xMm(), place.at().yMm() + offset.yMm());
+        double before = middle.share() * route.lengthMm() - lengthMm() / 2;
+        double behind = (1 - middle.share()) * route.lengthMm() - lengthMm() / 2;
+        double stub = STUB_MM + GRID_MM / 2; // it has been brought to the grid
+        if (Math.min(before, behind) <= stub) {
+            return before <= behind ? 0 : 1;
+        }
+        return middle.share();
+    }
+
+    /** From the origin to the middle between the terminals. */
+    private Point offset(Place place) {
+        Point one = turned(terminal("1"), place.rotationDegree());
+        Point two = turned(terminal("2"), place.rotationDegree());
+        return new Point((one.xMm() + two.xMm()) / 2, (one.yMm() + two.yMm()) / 2);
     }
 
     /** Slides along the leg, away from the end, until nothing is covered; if all is covered, stays at the end. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
@@ -13,16 +14,20 @@ import orlop.drawing.Kind;
 import orlop.drawing.Message;
 import orlop.drawing.Place;
 import orlop.drawing.Point;
+import orlop.drawing.Quantity;
 import orlop.drawing.Tags;
 import orlop.drawing.TerminalRef;
+import orlop.drawing.Unit;
 import orlop.scene.Route;
 import orlop.scene.Scene;
 
-/** A device that is dropped on a cable, to stand in it. */
+/**
+ * A device that is dropped on a cable, to stand in it.
+ *
+ * <p>A single-line drawing is not to scale. What is dropped at an end sits right there, joined directly, and the cable keeps
+ * its length; what is dropped elsewhere shares the length out as drawn, and both shares are marked as estimates.
+ */
 public final class Insertions {
-    /** The ends of a cable are kept free for devices that sit right on a terminal. */
-    private static final double LEAST_SHARE = 0.02;
-
     private Insertions() {}
 
     /**
@@ -30,8 +35,9 @@ public final class Insertions {
      *
      * @param edit parts the cable
      * @param id tag of the new device
+     * @param said what has become of the cable's length
      */
-    public record Inserted(Edit edit, String id) {}
+    public record Inserted(Edit edit, String id, Message said) {}
 
     /** Whether a kind can stand in a line. */
     public static boolean inline(Kind kind) {
@@ -53,26 +59,58 @@ public final class Insertions {
             TerminalRef from = w.from();
             String system = d.components().require(from.component()).systemOf(from.terminal());
             Component device = PolesFit.fitted(d, Component.of(Tags.next(d, kind), kind, place, List.of(system)));
-            double share = Math.max(LEAST_SHARE, Math.min(1 - LEAST_SHARE, spot.share()));
+            double share = places.share(route, place);
+            List<Double> lengths = lengths(w.lengthM(), share);
+            String second = Tags.nextCable(d);
             Edit insert = Edits.insert(w.id(), device, share);
-            Edit lengths = roundLengths(w, Tags.nextCable(d), share);
-            return new Inserted(Edits.all(insert.label(), List.of(insert, lengths)), device.id());
+            Edit edit = lengths.isEmpty()
+                    ? insert
+                    : Edits.all(insert.label(), List.of(insert, given(w.id(), second, lengths)));
+            return new Inserted(edit, device.id(), said(w, device.id(), second, share, lengths));
         });
     }
 
-    /** Nobody measures where the mouse was to the millimetre: the first part is given in tenths of a metre. */
-    private static Edit roundLengths(Cable whole, String second, double share) {
-        return Edit.of(Message.of("drawing.edit.change", whole.id()), d -> {
-            Double length = whole.lengthM();
-            Cable a = d.cables().get(whole.id());
+    private static Message said(Cable w, String device, String second, double share, List<Double> lengths) {
+        if (share == 0 || share == 1) {
+            TerminalRef end = share == 0 ? w.from() : w.to();
+            return Message.of("desk.inserted.at-end", device, end.component(), w.id());
+        }
+        return lengths.isEmpty()
+                ? Message.of("desk.inserted.parted", device, w.id(), second)
+                : Message.of(
+                        "desk.inserted.shared",
+                        device,
+                        w.id(),
+                        second,
+                        new Quantity(lengths.get(0), Unit.METRE),
+                        new Quantity(lengths.get(1), Unit.METRE));
+    }
+
+    /**
+     * Nobody measures where the mouse was to the millimetre: the first share is given in tenths of a metre, of a short cable
+     * in hundredths. None is nothing, and both are the whole. Empty if the cable isn't parted, or has no length.
+     */
+    private static List<Double> lengths(@Nullable Double wholeM, double share) {
+        if (wholeM == null || wholeM == 0 || share == 0 || share == 1) {
+            return List.of();
+        }
+        BigDecimal all = BigDecimal.valueOf(wholeM);
+        int digits = wholeM >= 1 ? 1 : 2;
+        BigDecimal step = BigDecimal.ONE.movePointLeft(digits);
+        BigDecimal first = BigDecimal.valueOf(wholeM * share).setScale(digits, RoundingMode.HALF_UP);
+        first = first.max(step).min(all.subtract(step));
+        return first.signum() <= 0
+                ? List.of(wholeM / 2, wholeM / 2)
+                : List.of(first.doubleValue(), all.subtract(first).doubleValue());
+    }
+
+    private static Edit given(String first, String second, List<Double> lengths) {
+        return Edit.of(Message.of("drawing.edit.change", first), d -> {
+            Cable a = d.cables().get(first);
             Cable b = d.cables().get(second);
-            if (length == null || a == null || b == null) {
-                return d;
-            }
-            BigDecimal all = BigDecimal.valueOf(length);
-            BigDecimal first = BigDecimal.valueOf(length * share).setScale(1, RoundingMode.HALF_UP);
-            BigDecimal rest = all.subtract(first).max(BigDecimal.ZERO);
-            return d.with(a.withLengthM(all.subtract(rest).doubleValue())).with(b.withLengthM(rest.doubleValue()));
+            return a == null || b == null
+                    ? d
+                    : d.with(a.withLengthM(lengths.get(0))).with(b.withLengthM(lengths.get(1)));
         });
     }
 }

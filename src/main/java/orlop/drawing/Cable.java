@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param from terminal at which it starts
  * @param to terminal at which it ends
  * @param lengthM one-way route length; null if it is not known or is to come from the cableways
+ * @param lengthEstimated whether nobody has measured that length: when a device was put into a longer cable, its length was
+ *     shared out as drawn
  * @param areaMm2 cross-section of each conductor; null leaves it to Orlop ({@code auto})
  * @param parallel equal runs side by side, 1 to 20
  * @param conductors which conductors it has
@@ -36,6 +38,7 @@ public record Cable(
         TerminalRef from,
         TerminalRef to,
         @Nullable Double lengthM,
+        boolean lengthEstimated,
         @Nullable Double areaMm2,
         int parallel,
         @Nullable Conductors conductors,
@@ -161,6 +164,7 @@ public record Cable(
                 from,
                 to,
                 null,
+                false,
                 null,
                 1,
                 null,
@@ -193,6 +197,13 @@ public record Cable(
     public Cable withLengthM(@Nullable Double v) {
         Change c = new Change(this);
         c.lengthM = v;
+        return c.made();
+    }
+
+    /** @param v whether its length is an estimate */
+    public Cable withLengthEstimated(boolean v) {
+        Change c = new Change(this);
+        c.lengthEstimated = v;
         return c.made();
     }
 
@@ -253,6 +264,7 @@ public record Cable(
         private TerminalRef from;
         private TerminalRef to;
         private @Nullable Double lengthM;
+        private boolean lengthEstimated;
         private @Nullable Double areaMm2;
         private int parallel;
         private @Nullable Conductors conductors;
@@ -274,6 +286,7 @@ public record Cable(
             from = w.from;
             to = w.to;
             lengthM = w.lengthM;
+            lengthEstimated = w.lengthEstimated;
             areaMm2 = w.areaMm2;
             parallel = w.parallel;
             conductors = w.conductors;
@@ -297,6 +310,7 @@ public record Cable(
                     from,
                     to,
                     lengthM,
+                    lengthEstimated,
                     areaMm2,
                     parallel,
                     conductors,

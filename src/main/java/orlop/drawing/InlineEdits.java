@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
  * Insertion of an in-line device into a cable and its reverse.
  *
  * <p>Insertion parts the cable in two: the first part keeps the tag, the second gets the next free one, and the length
- * is shared. A part of no length at a terminal becomes a link, so that a fuse can sit right on a bar. Deletion of an
- * in-line device joins what it parted.
+ * is shared out: both then are estimates. A part of no length at a terminal becomes a link, so that a fuse can sit right
+ * on a bar. Deletion of an in-line device joins what it parted.
  */
 final class InlineEdits {
     private InlineEdits() {}
@@ -48,11 +48,15 @@ final class InlineEdits {
         if (share == 1) {
             return d.with(w.withEnds(w.from(), one)).with(Link.of(two, w.to()));
         }
-        Cable first = w.withEnds(w.from(), one).withBends(List.of()).withLengthM(whole == null ? null : whole * share);
+        Cable first = w.withEnds(w.from(), one)
+                .withBends(List.of())
+                .withLengthM(whole == null ? null : whole * share)
+                .withLengthEstimated(whole != null);
         Cable second = w.withId(Tags.nextCable(d))
                 .withEnds(two, w.to())
                 .withBends(List.of())
-                .withLengthM(whole == null ? null : whole * (1 - share));
+                .withLengthM(whole == null ? null : whole * (1 - share))
+                .withLengthEstimated(whole != null);
         return d.with(first).with(second);
     }
 
@@ -116,12 +120,12 @@ final class InlineEdits {
     }
 
     private static Ledger<Cable> healedCables(Drawing d, Cable keep, End a, End b) {
-        Ledger<Cable> cables = d.cables().with(keep.id(), healedCable(keep, a, b));
+        Ledger<Cable> cables = d.cables().with(keep.id(), healedCable(d, keep, a, b));
         Cable other = a.cable() != null && b.cable() != null ? b.cable() : null;
         return other == null ? cables : cables.without(other.id());
     }
 
-    private static Cable healedCable(Cable keep, End a, End b) {
+    private static Cable healedCable(Drawing d, Cable keep, End a, End b) {
         boolean forward = a.cable() == null || a.cable().from().equals(a.far());
         if (a.cable() == null && b.cable() != null) {
             forward = b.cable().to().equals(b.far());
@@ -132,7 +136,27 @@ final class InlineEdits {
         }
         Double la = a.cable().lengthM();
         Double lb = b.cable().lengthM();
-        return joined.withBends(List.of()).withLengthM(la == null || lb == null ? null : la + lb);
+        if (la == null || lb == null) {
+            return joined.withBends(List.of()).withLengthM(null).withLengthEstimated(false);
+        }
+        return joined.withBends(List.of())
+                .withLengthM(la + lb)
+                .withLengthEstimated(estimated(d, a, b, a.cable(), b.cable()));
+    }
+
+    /** Two shares of one length are as sure together as it was, unless there is a further share behind the next device. */
+    private static boolean estimated(Drawing d, End a, End b, Cable one, Cable other) {
+        return one.lengthEstimated() != other.lengthEstimated()
+                || (one.lengthEstimated() && (shared(d, a.far()) || shared(d, b.far())));
+    }
+
+    private static boolean shared(Drawing d, TerminalRef at) {
+        Component c = d.components().get(at.component());
+        if (c == null || !inline(c)) {
+            return false;
+        }
+        End behind = onlyEnd(d, new TerminalRef(c.id(), at.terminal().equals("1") ? "2" : "1"));
+        return behind != null && behind.cable() != null && behind.cable().lengthEstimated();
     }
 
     /** What is connected to a terminal, and where it leads; the length is that of a link. */

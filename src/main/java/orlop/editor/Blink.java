@@ -19,6 +19,9 @@ final class Blink implements SessionListener {
     /** Less than two pictures of a screen that shows 60 a second. */
     static final int LONGEST_MS = 25;
 
+    /** In a large drawing: what the window would make meanwhile, without the figures, would keep it for longer. */
+    static final int LONGEST_OF_LARGE_MS = 120;
+
     private final Session session;
     private final List<Runnable> listeners = new ArrayList<>();
     private final Clock clock;
@@ -26,7 +29,7 @@ final class Blink implements SessionListener {
 
     /** Rings once, some time after it was started last. */
     interface Clock {
-        void start();
+        void start(int ms);
 
         void stop();
     }
@@ -47,7 +50,8 @@ final class Blink implements SessionListener {
         timer.setRepeats(false);
         return new Clock() {
             @Override
-            public void start() {
+            public void start(int ms) {
+                timer.setInitialDelay(ms);
                 timer.restart();
             }
 
@@ -91,7 +95,8 @@ final class Blink implements SessionListener {
             waits = false;
         } else if (edited && before.fresh()) {
             waits = true;
-            clock.start();
+            boolean large = ShownScene.large(after.drawing());
+            clock.start(large ? LONGEST_OF_LARGE_MS : LONGEST_MS);
         }
     }
 }

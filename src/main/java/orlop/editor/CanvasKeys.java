@@ -24,6 +24,7 @@ import orlop.drawing.Cable;
 import orlop.drawing.Drawing;
 import orlop.drawing.Group;
 import orlop.drawing.Kind;
+import orlop.drawing.Note;
 import orlop.drawing.Point;
 import orlop.layout.Rect;
 import orlop.scene.Role;
@@ -144,8 +145,18 @@ final class CanvasKeys {
             canvas.view(canvas.viewport().moved(-dx * px, -dy * px));
         } else {
             edits.nudge(dx, dy, far);
-            session.state().soleSelection().ifPresent(id -> ItemKeys.reveal(canvas, id));
+            session.state().soleSelection().ifPresent(this::reveal);
         }
+    }
+
+    /** Where it stands now is known before there is a scene of it. */
+    private void reveal(String moved) {
+        Drawing d = session.state().drawing();
+        d.components()
+                .find(moved)
+                .map(c -> c.place().at())
+                .or(() -> d.notes().find(moved).map(Note::at))
+                .ifPresent(p -> canvas.view().reveal(Rect.of(p.xMm(), p.yMm(), 0, 0)));
     }
 
     private void enter(boolean again, boolean direct) {

@@ -156,9 +156,9 @@ final class ContextMenus {
             if (Insertions.inline(k) && (k.group() == Group.PROTECTION || k.group() == Group.SWITCHING)) {
                 JMenuItem item = new JMenuItem(Texts.of(k.term()));
                 item.setName("context.put-in." + k.word());
-                item.addActionListener(e -> Insertions.of(
-                                session.state().drawing(), scene.get(), route.nearest(at.xMm(), at.yMm()), k)
-                        .ifPresent(i -> session.apply(i.edit(), Set.of(i.id()))));
+                item.addActionListener(
+                        e -> Insertions.of(session.state().drawing(), scene.get(), route.nearest(at.xMm(), at.yMm()), k)
+                                .ifPresent(i -> PlaceTool.insert(session, i)));
                 in.add(item);
             }
         }

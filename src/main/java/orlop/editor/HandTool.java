@@ -70,7 +70,7 @@ final class HandTool implements Tool {
     }
 
     private Optional<SceneItem> item(Spot at) {
-        return canvas.scene().flatMap(s -> s.itemAt(at.xMm(), at.yMm(), at.nearMm() / 2));
+        return canvas.seen().flatMap(s -> s.itemAt(at.xMm(), at.yMm(), at.nearMm() / 2));
     }
 
     /** The mark of a finding under the mouse. */
@@ -96,7 +96,7 @@ final class HandTool implements Tool {
     }
 
     private Optional<TerminalSpot> terminal(Spot at) {
-        Optional<Scene> scene = canvas.scene();
+        Optional<Scene> scene = canvas.seen();
         Optional<TerminalSpot> near = scene.flatMap(s -> s.terminalNear(at.xMm(), at.yMm(), at.nearMm()));
         boolean ofSelectedBar = near.isPresent()
                 && scene.orElseThrow().terminals().stream().noneMatch(t -> t.equals(near.get()))
@@ -303,7 +303,7 @@ final class HandTool implements Tool {
         if (gesture != null) {
             gesture.paint(g);
         } else {
-            canvas.scene().ifPresent(s -> marks.paint(g, s, canvas.viewport().mm(1)));
+            canvas.seen().ifPresent(s -> marks.paint(g, s, canvas.viewport().mm(1)));
         }
     }
 }

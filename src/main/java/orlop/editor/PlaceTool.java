@@ -93,6 +93,9 @@ final class PlaceTool implements Tool {
     @Override
     public void released(Spot spot) {
         SessionState s = session.state();
+        if (!spot.shift()) {
+            canvas.hint(""); // before it is done: what is said of it must stay readable
+        }
         if (s.shownSheet().isEmpty() || s.drawing().systems().isEmpty()) {
             session.say(orlop.drawing.Message.of("editor.say.no-system"));
         } else if (!inserted(s, spot)) {
@@ -100,7 +103,6 @@ final class PlaceTool implements Tool {
         }
         if (!spot.shift()) {
             canvas.use(canvas.hand());
-            canvas.hint("");
         }
         canvas.hover(null);
     }
@@ -108,8 +110,15 @@ final class PlaceTool implements Tool {
     private boolean inserted(SessionState s, Spot spot) {
         Optional<Insertions.Inserted> in =
                 canvas.scene().flatMap(scene -> cable(spot).flatMap(c -> Insertions.of(s.drawing(), scene, c, kind)));
-        in.ifPresent(i -> session.apply(i.edit(), Set.of(i.id())));
+        in.ifPresent(i -> insert(session, i));
         return in.isPresent();
+    }
+
+    /** Puts a device into a cable and says what has become of the cable. */
+    static void insert(Session session, Insertions.Inserted in) {
+        if (session.apply(in.edit(), Set.of(in.id())).isEmpty()) {
+            session.say(in.said());
+        }
     }
 
     private void place(SessionState s, Spot spot) {

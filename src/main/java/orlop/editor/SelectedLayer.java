@@ -27,18 +27,18 @@ final class SelectedLayer {
             AffineTransform screen,
             int width,
             int height) {
-        /** Whether it is of the very same objects, which are big, and looks the same. */
+        /** Whether it is of the same things in the very same scene, and looks the same. */
         @SuppressWarnings("ReferenceEquality")
         boolean is(@Nullable Key o) {
             return o != null
                     && scene == o.scene
-                    && selection == o.selection
                     && drawing == o.drawing
                     && viewport.equals(o.viewport)
                     && dark == o.dark
                     && screen.equals(o.screen)
                     && width == o.width
-                    && height == o.height;
+                    && height == o.height
+                    && selection.equals(o.selection);
         }
     }
 

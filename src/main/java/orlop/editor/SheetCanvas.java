@@ -140,6 +140,11 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         return shown.of(session.state());
     }
 
+    /** The scene of what is seen: for the blink of an eye after an edit that of the drawing before. */
+    Optional<Scene> seen() {
+        return blink.waits() ? layer.last().or(this::scene) : scene();
+    }
+
     ShownScene shown() {
         return shown;
     }

@@ -117,7 +117,7 @@ final class ShownScene {
         if (m != null && other(m.drawing, d)) {
             laidOut.clear();
         }
-        if (b != null && d.components().size() > MOST_AT_ONCE && (!laidOut.contains(layout(s)) || takesLong(m, d))) {
+        if (b != null && large(d) && (!laidOut.contains(layout(s)) || takesLong(m, d))) {
             Awaited now = awaited;
             if (now == null) {
                 begin(b, with, s, d);
@@ -138,10 +138,15 @@ final class ShownScene {
         return Optional.of(m.scene);
     }
 
+    /** Whether a drawing has so much that a scene of it, made while a person works, may be waited for. */
+    static boolean large(Drawing d) {
+        return d.components().size() > MOST_AT_ONCE;
+    }
+
     /** Whether most of a large drawing is other than in the one before: one that was opened, not one that was edited. */
     @SuppressWarnings("ReferenceEquality") // an edit keeps the components that it doesn't touch
     private static boolean other(Drawing before, Drawing now) {
-        return now.components().size() > MOST_AT_ONCE
+        return large(now)
                 && now.components().stream()
                                 .filter(c -> before.components().get(c.id()) == c)
                                 .count()
@@ -175,7 +180,7 @@ final class ShownScene {
     /** Is told of a drawing whose figures are being worked out. */
     void want(SessionState s) {
         Drawing d = s.drawing();
-        boolean known = d.components().size() <= MOST_AT_ONCE || (laidOut.contains(layout(s)) && !takesLong(last, d));
+        boolean known = !large(d) || (laidOut.contains(layout(s)) && !takesLong(last, d));
         wanted = known && d.sheets().contains(s.sheet())
                 ? new Wanted(d, s.sheet(), s.condition(), annotations, builder())
                 : null;
@@ -224,7 +229,7 @@ final class ShownScene {
     /** Begins with what a scene of this state can be spared, before its figures are there. */
     void prepare(SessionState s) {
         Drawing d = s.shown();
-        if (d.sheets().contains(s.sheet()) && d.components().size() <= MOST_AT_ONCE) {
+        if (d.sheets().contains(s.sheet()) && !large(d)) {
             builder().prepare(d, s.sheet(), s.results().orElse(NO_RESULTS).condition());
         }
     }

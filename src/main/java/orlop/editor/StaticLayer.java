@@ -72,6 +72,11 @@ final class StaticLayer {
         return Optional.of(k.scene);
     }
 
+    /** The scene that was painted last. */
+    Optional<Scene> last() {
+        return Optional.ofNullable(key).map(Key::scene);
+    }
+
     private BufferedImage painted(Graphics2D g, Key k) {
         BufferedImage old = image;
         boolean fits = old != null && old.getWidth() == k.width && old.getHeight() == k.height;

@@ -28,7 +28,7 @@ final class StretchGesture extends EditGesture {
     /** The end of the selected bar under the mouse; none on anything else. */
     static Optional<BarStretch> end(SheetCanvas canvas, Spot at) {
         return bar(canvas)
-                .flatMap(id -> canvas.scene().flatMap(s -> BarStretch.at(s, id, at.xMm(), at.yMm(), at.nearMm())));
+                .flatMap(id -> canvas.seen().flatMap(s -> BarStretch.at(s, id, at.xMm(), at.yMm(), at.nearMm())));
     }
 
     static Optional<Gesture> at(SheetCanvas canvas, Spot at) {

@@ -5,6 +5,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Cable;
 import orlop.drawing.Message;
+import orlop.drawing.Quantity;
+import orlop.drawing.RefitStatus;
+import orlop.drawing.Unit;
 import orlop.network.Resistances;
 import orlop.study.CableResult;
 import orlop.study.CableSizing;
@@ -155,6 +158,34 @@ final class CableRules {
                 }
             }
             return found;
+        }
+    }
+
+    /** Lengths that nobody has measured, all in one: what hangs on them is as doubtful as they are. */
+    static final class EstimatedLengths implements Rule {
+        @Override
+        public String id() {
+            return "length-estimated";
+        }
+
+        @Override
+        public List<Finding> check(Case c) {
+            List<Object> said = new ArrayList<>();
+            String first = "";
+            for (Cable w : c.drawing().cables().values()) {
+                Double length = w.lengthM();
+                if (w.lengthEstimated() && length != null && w.refit() != RefitStatus.TO_BE_REMOVED) {
+                    first = first.isEmpty() ? w.id() : first;
+                    said.add(Message.of("findings.length-of", w.id(), new Quantity(length, Unit.METRE)));
+                }
+            }
+            return said.isEmpty()
+                    ? List.of()
+                    : List.of(c.draft(id(), Severity.ADVICE, Finding.Place.component(""))
+                            .says("findings.length-estimated.why", said)
+                            .cure(new Cure.EnterValue(
+                                    Message.of("findings.cure.enter-length", first), first, "lengthM"))
+                            .done());
         }
     }
 }

@@ -30,6 +30,7 @@ public final class Checker {
             new StrayRules.CableToItself(),
             new DeviceRules.NoRating(),
             new CableRules.NoLength(),
+            new CableRules.EstimatedLengths(),
             RemarkRule.assumed(),
             GatheredRule.heatUnknown(),
             GatheredRule.shortRuns(),

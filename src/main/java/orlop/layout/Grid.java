@@ -54,12 +54,13 @@ final class Grid<T extends Grid.Item> {
 
         /** The same with these cells too, and some more on that side. */
         Cells<T> grown(int toLeft, int toTop, int toRight, int toBottom) {
-            int more = 10;
+            int aside = (right - left + 1) / 2;
+            int down = (bottom - top + 1) / 2;
             Cells<T> grown = empty(
-                    toLeft < left ? toLeft - more : left,
-                    toTop < top ? toTop - more : top,
-                    toRight > right ? toRight + more : right,
-                    toBottom > bottom ? toBottom + more : bottom);
+                    toLeft < left ? toLeft - aside : left,
+                    toTop < top ? toTop - down : top,
+                    toRight > right ? toRight + aside : right,
+                    toBottom > bottom ? toBottom + down : bottom);
             for (int j = top; j <= bottom; j++) {
                 for (int i = left; i <= right; i++) {
                     grown.set(i, j, get(i, j));

@@ -239,6 +239,7 @@ public final class Router {
         LegCost half = legs(c, pair, seen, LegCost.Care.HALF);
         LegCost none = legs(c, pair, seen, LegCost.Care.NONE);
         return WaySearch.find(half, starts, goals, window(pair), tables)
+                .or(() -> WaySearch.find(none, starts, goals, window(pair), tables))
                 .or(() -> WaySearch.find(none, starts, goals, everywhere(pair), tables));
     }
 

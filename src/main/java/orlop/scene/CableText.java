@@ -23,6 +23,9 @@ final class CableText {
     /** Behind an area that rests on a value from memory. */
     static final String MEMORY = "†";
 
+    /** Before a length that nobody has measured. */
+    static final String ESTIMATED = "≈";
+
     private final SheetView view;
     private final Cable cable;
     private final String system;
@@ -147,6 +150,11 @@ final class CableText {
         return memory() ? all + MEMORY : all;
     }
 
+    /** Whether nobody has measured its length. */
+    boolean estimated() {
+        return cable.lengthEstimated() && cable.lengthM() != null;
+    }
+
     /** Whether the area hangs on an ampacity that is known from memory only. */
     boolean memory() {
         return result != null
@@ -185,7 +193,10 @@ final class CableText {
         if (m == null && result != null && result.lengthM() > 0) {
             m = result.lengthM();
         }
-        return m == null ? "? " + Unit.METRE.sign() : Format.q(m, Unit.METRE);
+        if (m == null) {
+            return "? " + Unit.METRE.sign();
+        }
+        return estimated() ? ESTIMATED + " " + Format.q(m, Unit.METRE) : Format.q(m, Unit.METRE);
     }
 
     private String figures() {

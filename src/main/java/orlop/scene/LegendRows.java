@@ -53,6 +53,7 @@ final class LegendRows {
     private boolean dead;
     private boolean figures;
     private boolean memory;
+    private boolean estimated;
     private boolean switches;
 
     private LegendRows(SheetView view, List<FoundPlace> found, SymbolLibrary library) {
@@ -79,6 +80,7 @@ final class LegendRows {
         CableResult r = view.result(c.id());
         strokes = strokes || text.conductorCount() > 0;
         memory = memory || text.memory();
+        estimated = estimated || text.estimated();
         dead = dead || view.dead(c.id());
         figures = figures || (r != null && r.live() && r.currentA() != null);
         refits.add(c.refit());
@@ -165,6 +167,9 @@ final class LegendRows {
         }
         if (memory) {
             row("scene.legend.memory", text(CableText.MEMORY, false));
+        }
+        if (estimated) {
+            row("scene.legend.estimated", text(CableText.ESTIMATED, false));
         }
         if (switches) {
             row("scene.legend.switch", (x, y) -> List.of());

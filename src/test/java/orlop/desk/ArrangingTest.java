@@ -136,13 +136,32 @@ class ArrangingTest {
 
     @Test
     void hand_set_bends_follow_where_both_ends_move_alike() {
-        Drawing bent = d.with(d.cables().require("W1").withBends(List.of(new Point(60, 120))));
-        Map<String, Rect> boxes = new LinkedHashMap<>(boxes(bent, Set.of("GB1", "QB1", "FC1")));
+        Drawing two = SmallBoat.put(d, "FC2", Kind.FUSE, 82.5, 130);
+        Drawing bent = two.with(two.cables().require("W1").withBends(List.of(new Point(60, 120))));
+        Map<String, Rect> boxes = new LinkedHashMap<>(boxes(bent, Set.of("GB1", "QB1", "FC1", "FC2")));
 
         Drawing right = Arranging.align(boxes, Arranging.Line.COLUMN).applyTo(bent);
 
         assertThat(at(right, "GB1").xMm()).isEqualTo(65);
         assertThat(right.cables().require("W1").bends()).containsExactly(new Point(75, 120));
+    }
+
+    @Test
+    void what_stands_out_of_a_row_comes_to_the_row() {
+        Set<String> four = Set.of("EA1", "EA2", "EA3", "GB1");
+        Drawing row = Arranging.align(boxes(d, four), Arranging.Line.ROW).applyTo(d);
+
+        assertThat(at(d, "EA1").yMm()).isEqualTo(at(d, "GB1").yMm()).isEqualTo(150);
+        assertThat(four).allSatisfy(id -> assertThat(at(row, id).yMm()).isEqualTo(150));
+    }
+
+    @Test
+    void two_rows_that_are_as_long_meet_in_the_middle() {
+        Drawing two = d.with(d.components().require("EA3").withPlace(Place.at("1", 235, 170)));
+        Set<String> four = Set.of("EA1", "EA2", "EA3", "GB1");
+        Drawing row = Arranging.align(boxes(two, four), Arranging.Line.ROW).applyTo(two);
+
+        assertThat(four).allSatisfy(id -> assertThat(at(row, id).yMm()).isEqualTo(160));
     }
 
     @Test

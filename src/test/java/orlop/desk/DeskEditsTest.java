@@ -17,10 +17,6 @@ import orlop.drawing.Laying;
 import orlop.drawing.Place;
 import orlop.drawing.Soundness;
 import orlop.drawing.SwitchPositions;
-import orlop.scene.Route;
-import orlop.scene.Scene;
-import orlop.scene.SceneBuilder;
-import orlop.scene.SceneRequest;
 import orlop.store.FileProblem;
 import orlop.study.ComponentResult;
 import orlop.study.Results;
@@ -103,34 +99,6 @@ class DeskEditsTest {
         assertThat(SwitchPositions.drawn(drawn.components().require("QB1").particulars()))
                 .isEqualTo("open");
         assertThat(SwitchEdits.next(d, d.components().require("GB1"), "sail")).isEmpty();
-    }
-
-    @Test
-    void a_device_dropped_on_a_cable_stands_in_it_and_deleting_it_heals_the_cable() {
-        Scene scene = SceneBuilder.bundled()
-                .build(SceneRequest.screen(
-                        d,
-                        new Results(Results.GOVERNING, "", true, 0, Map.of(), Map.of(), Map.of(), List.of()),
-                        List.of(),
-                        "1"));
-        Route line = scene.routes().get("W2");
-        assertThat(line).isNotNull();
-        Route.Spot middle = line.nearest(line.at(0.5).xMm(), line.at(0.5).yMm());
-
-        Insertions.Inserted in = Insertions.of(d, scene, middle, Kind.FUSE).orElseThrow();
-        Drawing after = in.edit().applyTo(d);
-
-        double first = length(after, "W2");
-        assertThat(first * 10).isEqualTo(Math.rint(first * 10));
-        assertThat(first + length(after, "W3")).isEqualTo(6.5);
-        assertThat(Soundness.flaws(after)).isEmpty();
-        Drawing healed = orlop.drawing.Edits.delete(Set.of(in.id())).applyTo(after);
-        assertThat(healed.cables().require("W2").lengthM()).isEqualTo(6.5);
-        assertThat(healed.cables().size()).isEqualTo(2);
-    }
-
-    private static double length(Drawing d, String cable) {
-        return java.util.Objects.requireNonNull(d.cables().require(cable).lengthM());
     }
 
     @Test

@@ -29,11 +29,13 @@ class BlinkTest {
             });
     private Runnable ring = () -> {};
     private boolean running;
+    private int longestMs;
     private final Blink blink = new Blink(session, end -> {
         ring = end;
         return new Blink.Clock() {
             @Override
-            public void start() {
+            public void start(int ms) {
+                longestMs = ms;
                 running = true;
             }
 
@@ -97,6 +99,19 @@ class BlinkTest {
         studied();
         edit();
         assertThat(blink.waits()).isTrue();
+    }
+
+    @Test
+    void the_figures_of_a_large_drawing_are_waited_for_longer() {
+        studied();
+        edit();
+        assertThat(longestMs).isEqualTo(Blink.LONGEST_MS);
+
+        session.open(GrownBoat.of(400), null);
+        studied();
+        session.apply(Edits.move(Set.of("GB1"), 2.5, 0, new Object()));
+
+        assertThat(longestMs).isEqualTo(Blink.LONGEST_OF_LARGE_MS);
     }
 
     @Test

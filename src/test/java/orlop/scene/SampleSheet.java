@@ -131,6 +131,7 @@ public final class SampleSheet {
                 c.from(),
                 c.to(),
                 c.lengthM(),
+                c.lengthEstimated(),
                 c.areaMm2(),
                 c.parallel(),
                 conductors,

@@ -195,6 +195,7 @@ final class Specimens {
                 TerminalRef.parse(from, "from"),
                 TerminalRef.parse(to, "to"),
                 3.5,
+                true,
                 70.0,
                 2,
                 Conductors.L3_N_PE,

@@ -38,6 +38,7 @@ class FourWireTest {
                 w.from(),
                 w.to(),
                 w.lengthM(),
+                w.lengthEstimated(),
                 w.areaMm2(),
                 1,
                 c,

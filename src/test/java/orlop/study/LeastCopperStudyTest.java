@@ -95,6 +95,7 @@ class LeastCopperStudyTest {
                         w.from(),
                         w.to(),
                         w.lengthM(),
+                        w.lengthEstimated(),
                         null,
                         1,
                         null,

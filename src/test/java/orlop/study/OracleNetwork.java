@@ -200,6 +200,7 @@ final class OracleNetwork {
                 w.from(),
                 w.to(),
                 w.lengthM(),
+                w.lengthEstimated(),
                 w.areaMm2(),
                 e.get("parallel_runs").asInt(),
                 phases == 1 && e.get("conductors_in_loop").asInt() == 1 ? orlop.drawing.Conductors.SINGLE : null,

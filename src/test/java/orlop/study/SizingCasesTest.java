@@ -203,6 +203,7 @@ class SizingCasesTest {
                     w.from(),
                     w.to(),
                     w.lengthM(),
+                    w.lengthEstimated(),
                     w.areaMm2(),
                     1,
                     null,
