@@ -46,7 +46,8 @@ public final class CableRuns {
         return joined(d, from, to, () -> Edits.joinDirectly(Link.of(from, to)));
     }
 
-    private static Edit joined(Drawing d, TerminalRef from, TerminalRef to, Supplier<Edit> made) {
+    /** Joins the two, or says why they can't be. */
+    static Edit joined(Drawing d, TerminalRef from, TerminalRef to, Supplier<Edit> made) {
         Optional<Message> refusal = refusal(d, from, to);
         if (refusal.isPresent()) {
             return Edit.of(refusal.get(), before -> {

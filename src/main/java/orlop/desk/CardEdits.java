@@ -71,7 +71,9 @@ public final class CardEdits {
         }
         Cable w = d.cables().get(item);
         if (w != null) {
-            return Edits.change(cable(w, path, value));
+            return path.equals("from") || path.equals("to")
+                    ? CableEnds.move(d, item, path.equals("from"), String.valueOf(value))
+                    : Edits.change(cable(w, path, value));
         }
         Link l = d.links().get(item);
         if (l != null) {

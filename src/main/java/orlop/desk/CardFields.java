@@ -15,6 +15,7 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Group;
 import orlop.drawing.Link;
 import orlop.drawing.LoadState;
+import orlop.drawing.Message;
 import orlop.drawing.Note;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Poles;
@@ -23,6 +24,9 @@ import orlop.drawing.SwitchPositions;
 /** The lines of the card of a component, cable, link or note, made from its record. */
 public final class CardFields {
     private static final List<String> CABLE_MAIN = List.of("areaMm2", "lengthM", "conductors");
+    /** Lines that several items can't have in common. */
+    private static final Set<String> OF_ONE = Set.of("mate", "from", "to");
+
     private static final Set<String> CABLE_FIRST = Set.of("insulationC", "laying");
 
     private final Drawing drawing;
@@ -69,7 +73,7 @@ public final class CardFields {
 
     /**
      * The lines that all these items have, in the order of the first one's card. Where values differ the line is mixed.
-     * The other end of a sheet link is left out: two can't have the same.
+     * The other end of a sheet link is left out, since two can't have the same, and so are the ends of cables.
      *
      * @param items ids; those that are not there are passed over
      */
@@ -83,7 +87,7 @@ public final class CardFields {
             if (lines == null) {
                 common = new LinkedHashMap<>();
                 for (CardField f : own) {
-                    if (!f.name().equals("mate")) {
+                    if (!OF_ONE.contains(f.name())) {
                         common.put(f.path(), f);
                     }
                 }
@@ -214,6 +218,8 @@ public final class CardFields {
                     CABLE_FIRST.contains(p.name()) ? CardField.Section.PARTICULARS : CardField.Section.MORE;
             part(section, "construction.", w.construction(), p.name());
         }
+        end(w, true);
+        end(w, false);
         part(w.lengthEstimated() ? CardField.Section.PARTICULARS : CardField.Section.MORE, "", w, "lengthEstimated");
         part(CardField.Section.MORE, "", w, "name");
         part(CardField.Section.MORE, "", w, "parallel");
@@ -229,6 +235,17 @@ public final class CardFields {
         part(CardField.Section.MORE, "", w, "refit");
         part(CardField.Section.MORE, "", w, "stage");
         part(CardField.Section.MORE, "", w, "locked");
+    }
+
+    private void end(Cable w, boolean atFrom) {
+        String name = atFrom ? "from" : "to";
+        if (wanted.test(name)) {
+            List<CardField.Choice> places = CableEnds.choices(drawing, w, atFrom).stream()
+                    .map(t -> new CardField.Choice(t, Message.of("desk.number.plain", t)))
+                    .toList();
+            String now = CableEnds.name(drawing, atFrom ? w.from() : w.to());
+            add(new CardField(CardField.Section.MORE, name, name, CardField.Type.CHOICE, false, now, places));
+        }
     }
 
     private void part(CardField.Section section, String prefix, Record record, String name) {

@@ -2,6 +2,7 @@ package orlop.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 import orlop.symbols.SymbolLibrary;
@@ -37,6 +38,13 @@ public final class OwnSymbols {
     public static Taken read(Path folder) {
         now = taken(folder);
         return now;
+    }
+
+    /** Why a folder can't be taken: it isn't there, or something in it is refused; empty if it can. Nothing changes yet. */
+    public static Optional<Message> refusal(Path folder) {
+        return Files.isDirectory(folder)
+                ? Optional.ofNullable(taken(folder).refused)
+                : Optional.of(Message.of("desk.symbols.no-folder", folder.toString()));
     }
 
     private static Taken taken(Path folder) {

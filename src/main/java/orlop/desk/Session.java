@@ -33,6 +33,7 @@ public final class Session {
     private final Explainer explainer;
     private final List<SessionListener> listeners = new ArrayList<>();
     private final Deque<Change> untold = new ArrayDeque<>();
+    private Consumer<SessionState> asking = s -> {};
     private boolean telling;
     private History history;
     private SessionState state;
@@ -87,6 +88,15 @@ public final class Session {
         recalculator.ahead(first);
     }
 
+    /**
+     * @param first told of a state after an edit before its review is asked for, which on paper alone takes no time; must not
+     *     fail, nor use the session
+     */
+    public void asking(Consumer<SessionState> first) {
+        mine();
+        asking = first;
+    }
+
     /** From now on this listener is told. */
     public void listen(SessionListener listener) {
         mine();
@@ -112,6 +122,23 @@ public final class Session {
             become(state.withPreview(null).withNotice(refusal.get()));
         } else {
             settle(before, edit.label());
+        }
+        return refusal;
+    }
+
+    /**
+     * Makes an edit while a person is still typing: one step of the history with all that came with the same key just
+     * before. Nothing is said.
+     *
+     * @param key of all edits of what is being typed
+     * @return why it was refused, the drawing being as before; empty if it was made
+     */
+    public Optional<Message> applyTyped(Edit edit, Object key) {
+        mine();
+        Drawing before = history.current();
+        Optional<Message> refusal = refusal(() -> history.apply(Edit.merging(edit.label(), key, edit::applyTo)));
+        if (refusal.isEmpty()) {
+            settle(before, state.notice());
         }
         return refusal;
     }
@@ -294,6 +321,7 @@ public final class Session {
                 notice);
         become(next, () -> {
             if (now != before) {
+                asking.accept(state);
                 recalculator.request(now); // it is studied while the window is told
             }
         });

@@ -54,6 +54,6 @@ public record ElectricalSystem(
 
     /** What the highest voltage is taken for when a file gives none: 1.2 times nominal in DC, 1.1 times in AC. */
     public static double defaultHighestV(Nature nature, double nominalV) {
-        return nature.isDc() ? nominalV * 1.2 : nominalV * 1.1;
+        return (nature.isDc() ? 12 : 11) * nominalV / 10;
     }
 }

@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * The drawing at work and the steps that led to it. Not safe for several threads: the desk uses it from one.
  *
  * <p>Undo puts the old drawing back, the very same object. Edits in a row with equal merge keys are one step until
- * {@link #seal()}, which the desk calls at mouse release and at save. An edit that changes nothing leaves no step.
+ * {@link #seal()}, which the desk calls at mouse release and at save. An edit that changes nothing leaves no step, nor
+ * do edits in a row that end where they began.
  */
 public final class History {
     private record Step(Message label, Object mergeKey, Drawing before, Drawing after) {}
@@ -48,6 +49,11 @@ public final class History {
         }
         Step last = sealed || steps.isEmpty() ? null : steps.get(done - 1);
         if (last != null && last.mergeKey().equals(edit.mergeKey())) {
+            if (after.equals(last.before())) {
+                undo();
+                steps.remove(steps.size() - 1);
+                return true;
+            }
             steps.set(done - 1, new Step(last.label(), last.mergeKey(), last.before(), after));
         } else {
             steps.add(new Step(edit.label(), edit.mergeKey(), before, after));

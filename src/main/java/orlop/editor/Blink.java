@@ -3,10 +3,12 @@ package orlop.editor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import javax.swing.Timer;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
+import orlop.drawing.Drawing;
 
 /**
  * The blink of an eye after an edit in which the fresh figures mostly come. So long the sheet, its notes and the conditions
@@ -22,10 +24,15 @@ final class Blink implements SessionListener {
     /** In a large drawing: what the window would make meanwhile, without the figures, would keep it for longer. */
     static final int LONGEST_OF_LARGE_MS = 120;
 
+    /** So many times it is waited for as long again, if the picture is nearly there. */
+    private static final int MOST_MORE = 4;
+
     private final Session session;
     private final List<Runnable> listeners = new ArrayList<>();
     private final Clock clock;
+    private Predicate<Drawing> coming = d -> false;
     private boolean waits;
+    private int more;
 
     /** Rings once, some time after it was started last. */
     interface Clock {
@@ -41,7 +48,7 @@ final class Blink implements SessionListener {
     /** @param clock makes the clock that ends a blink, of what it does when it rings */
     Blink(Session session, Function<Runnable, Clock> clock) {
         this.session = session;
-        this.clock = clock.apply(this::end);
+        this.clock = clock.apply(this::rung);
         session.listen(this);
     }
 
@@ -65,6 +72,20 @@ final class Blink implements SessionListener {
     /** @param listener told when the blink is over and the figures have not come */
     void listen(Runnable listener) {
         listeners.add(listener);
+    }
+
+    /** @param asked whether the picture of this drawing is nearly made, and worth being waited for a while longer */
+    void coming(Predicate<Drawing> asked) {
+        coming = asked;
+    }
+
+    private void rung() {
+        if (waits && more < MOST_MORE && coming.test(session.state().drawing())) {
+            more++;
+            clock.start(LONGEST_OF_LARGE_MS);
+        } else {
+            end();
+        }
     }
 
     /** Whether fresh figures are about to come, and the window stays as it is until then. */
@@ -95,6 +116,7 @@ final class Blink implements SessionListener {
             waits = false;
         } else if (edited && before.fresh()) {
             waits = true;
+            more = 0;
             boolean large = ShownScene.large(after.drawing());
             clock.start(large ? LONGEST_OF_LARGE_MS : LONGEST_MS);
         }

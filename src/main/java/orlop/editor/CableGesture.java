@@ -27,6 +27,7 @@ final class CableGesture implements Gesture {
     private Spot at;
     private @Nullable TerminalSpot to;
     private @Nullable TerminalLights lights;
+    private boolean refused;
 
     CableGesture(SheetCanvas canvas, TerminalSpot from, Spot at) {
         this.canvas = canvas;
@@ -39,12 +40,14 @@ final class CableGesture implements Gesture {
     public void dragged(Spot spot) {
         at = spot;
         to = null;
+        refused = false;
         Optional<TerminalSpot> over =
                 canvas.scene().flatMap(s -> s.terminalNear(spot.xMm(), spot.yMm(), 1.6 * spot.nearMm()));
         if (over.isEmpty() || over.get().terminal().equals(from.terminal())) {
             canvas.hint(Texts.of(spot.alt() ? "editor.hint.link" : "editor.hint.cable", name(from)));
         } else {
             Optional<Message> refusal = refusal(over.get());
+            refused = refusal.isPresent();
             if (refusal.isEmpty()) {
                 to = over.get();
             }
@@ -78,6 +81,9 @@ final class CableGesture implements Gesture {
         TerminalSpot end = to;
         if (end != null) {
             join(end, spot.alt());
+        } else if (!refused) { // why it was refused stays readable
+            canvas.hint("");
+            session.say(Message.of("editor.say.no-cable", name(from)));
         }
         canvas.repaint();
     }
@@ -111,7 +117,7 @@ final class CableGesture implements Gesture {
     @Override
     public void paint(Graphics2D g) {
         double px = canvas.viewport().mm(1);
-        canvas.scene().ifPresent(s -> lights(s).paint(g, px));
+        canvas.seen().ifPresent(s -> lights(s).paint(g, px));
         TerminalSpot end = to;
         Point b = end == null ? new Point(at.xMm(), at.yMm()) : new Point(end.xMm(), end.yMm());
         g.setColor(Look.accent());

@@ -11,6 +11,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingConstants;
 import orlop.desk.CardEdits;
 import orlop.desk.CardField;
 import orlop.desk.CardFields;
@@ -24,6 +25,11 @@ import orlop.study.working.Figure;
 /** The card of one component, cable, link or note: its particulars to edit, and its results. */
 final class Card {
     private final String item;
+    /** Between the name of a result and its end, and with the button that shows its working. */
+    private static final int BESIDE = 8;
+
+    private static final int WITH_WORKING = 36;
+
     private final int width;
     private final JPanel panel;
     private final JLabel what = Flat.quiet("");
@@ -56,8 +62,10 @@ final class Card {
                 this.width,
                 item,
                 drafts,
-                (path, v) -> session.apply(
-                        CardEdits.set(item, path, v, session.state().condition())));
+                new CardRows.Writer(
+                        session,
+                        (path, v) ->
+                                CardEdits.set(item, path, v, session.state().condition())));
         build(session.state(), moreOpen, onMore);
     }
 
@@ -210,6 +218,7 @@ final class Card {
         JLabel label = Flat.label(name, Look::quiet, false);
         label.setPreferredSize(new Dimension(FieldRow.labelWidth(width), label.getPreferredSize().height));
         label.setToolTipText(name);
+        label.setVerticalAlignment(SwingConstants.TOP);
         Severity severity = r.severity();
         JLabel value = severity == null
                 ? Flat.label(r.value(), () -> stale ? Look.quiet() : Look.text(), false)
@@ -217,10 +226,19 @@ final class Card {
         value.setName("result." + r.label());
         value.setToolTipText(r.value());
         label.setLabelFor(value);
+        int room = width - FieldRow.labelWidth(width) - Look.px(r.figure().isPresent() ? WITH_WORKING : BESIDE);
         line.add(label, BorderLayout.WEST);
-        line.add(value, BorderLayout.CENTER);
+        line.add(value.getPreferredSize().width <= room ? value : lines(value, room), BorderLayout.CENTER);
         r.figure().ifPresent(f -> line.add(working(r, name, f), BorderLayout.EAST));
         return line;
+    }
+
+    /** A result that is too long for one line of a narrow card. */
+    private static WrapText lines(JLabel value, int room) {
+        WrapText lines = new WrapText(value.getText(), value::getForeground, value::getFont);
+        lines.setName(value.getName());
+        lines.setSize(room, Short.MAX_VALUE);
+        return lines;
     }
 
     private JButton working(ResultRows.Row r, String name, Figure figure) {

@@ -3,10 +3,13 @@ package orlop.editor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.CardField;
+import orlop.desk.Session;
+import orlop.drawing.Edit;
 import orlop.drawing.Message;
 
 /** The lines of a card, each with its editor. */
@@ -18,10 +21,26 @@ final class CardRows {
     private final List<FieldRow> rows = new ArrayList<>();
     private List<CardField> fields;
 
-    /** Gives the drawing a new value; says why that was refused. */
-    @FunctionalInterface
-    interface Writer {
-        Optional<Message> write(String path, @Nullable Object value);
+    /** Gives the drawing new values. */
+    static final class Writer {
+        private final Session session;
+        private final BiFunction<String, @Nullable Object, Edit> edit;
+
+        /** @param edit of a path and its value */
+        Writer(Session session, BiFunction<String, @Nullable Object, Edit> edit) {
+            this.session = session;
+            this.edit = edit;
+        }
+
+        /** Says why it was refused. */
+        Optional<Message> write(String path, @Nullable Object value) {
+            return session.apply(edit.apply(path, value));
+        }
+
+        /** What is typed at a path. */
+        TypedStep typed(String path) {
+            return new TypedStep(session, v -> edit.apply(path, v));
+        }
     }
 
     /** @param item under which drafts are kept: the id of an item, or a name for several */
@@ -58,7 +77,7 @@ final class CardRows {
     private FieldRow row(CardField f) {
         Function<@Nullable Object, Optional<Message>> own = v -> writer.write(f.path(), v);
         return switch (f.type()) {
-            case NUMBER, WHOLE, TEXT -> new TextRow(f, width, own, drafts, item);
+            case NUMBER, WHOLE, TEXT -> new TextRow(f, width, own, writer.typed(f.path()), drafts, item);
             case LINES -> new AreaRow(f, width, own);
             case CHOICE -> new ChoiceRow(f, width, own);
             case FLAG -> new FlagRow(f, width, own);

@@ -1,6 +1,7 @@
 package orlop.editor;
 
 import java.awt.Component;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.DefaultListCellRenderer;
@@ -13,6 +14,8 @@ import orlop.drawing.Message;
 
 /** A particular that is chosen from a few. "Not known" is one of them where it may be. */
 final class ChoiceRow extends FieldRow {
+    private static final int MANY = 40;
+
     private final JComboBox<Item> box = new JComboBox<>();
     private boolean filling;
 
@@ -27,6 +30,12 @@ final class ChoiceRow extends FieldRow {
         super(field, width, writer);
         for (CardField.Choice c : field.choices()) {
             box.addItem(new Item(c.value(), Texts.of(c.label())));
+        }
+        if (field.choices().size() > MANY) { // it would ask each of them how wide it is
+            field.choices().stream()
+                    .map(c -> new Item(c.value(), Texts.of(c.label())))
+                    .max(Comparator.comparingInt(i -> i.label().length()))
+                    .ifPresent(box::setPrototypeDisplayValue);
         }
         box.setMaximumRowCount(16);
         box.setRenderer(new SeveralRenderer());

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import orlop.desk.OwnSymbols;
 import orlop.desk.Review;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
@@ -130,6 +131,7 @@ final class ExportCommands {
             return () -> session.say(Message.of("editor.say.given-up"));
         } catch (RuntimeException | Error e) {
             return () -> {
+                session.say(null); // it is not being written any longer
                 throw e;
             };
         }
@@ -152,8 +154,8 @@ final class ExportCommands {
         Supplier<Scene> paper = shown.onPaper(s);
         work(file, () -> {
             byte[] bytes = suffix.equals(".svg")
-                    ? SvgExport.write(paper.get(), Palette.LIGHT)
-                    : PngExport.write(paper.get(), Palette.LIGHT, PNG_DPI);
+                    ? SvgExport.write(paper.get(), Palette.LIGHT, OwnSymbols.library())
+                    : PngExport.write(paper.get(), Palette.LIGHT, PNG_DPI, OwnSymbols.library());
             if (givenUp) {
                 throw new CancellationException("the export was given up");
             }

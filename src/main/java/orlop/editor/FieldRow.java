@@ -120,9 +120,14 @@ abstract class FieldRow {
             error(null);
             return true;
         }
-        Optional<Message> refusal = writer.apply(value);
+        Optional<Message> refusal = put(value);
         error(refusal.map(FieldRow::spoken).orElse(null));
         return refusal.isEmpty();
+    }
+
+    /** Gives the drawing the value; says why if it is refused. */
+    Optional<Message> put(@Nullable Object value) {
+        return writer.apply(value);
     }
 
     /** A record refuses by the names that stand in the file; a person knows the label. */

@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -82,6 +83,10 @@ final class FileCommands {
                 lay(drawing, null);
             }
         } catch (FileProblem e) {
+            Path folder = path.toAbsolutePath().getParent();
+            if (Files.notExists(path) && folder != null && Files.isDirectory(folder)) { // and no disk that is away
+                settings.gone(path);
+            }
             problem(e);
         }
     }

@@ -7,6 +7,7 @@ import java.awt.Container;
 import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Insets;
+import java.awt.Window;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.HashMap;
@@ -21,6 +22,7 @@ import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.JToggleButton;
 import javax.swing.JTree;
+import javax.swing.SwingUtilities;
 
 /** What folds out below the sheet: the path to what is selected, findings, conditions, the register. One at a time. */
 final class FoldOut {
@@ -218,6 +220,13 @@ final class FoldOut {
     /** What the keys do in the page that is open; while there is nothing in it, how to leave it. */
     String hint() {
         return Texts.of("editor.hint.fold." + (worked(pages).isPresent() ? open : "empty"));
+    }
+
+    /** Whether something in it has the keys of its window, or had them last. */
+    boolean hasTheKeys() {
+        Window window = SwingUtilities.getWindowAncestor(panel);
+        Component owner = window == null ? null : window.getMostRecentFocusOwner();
+        return owner != null && SwingUtilities.isDescendingFrom(owner, panel);
     }
 
     /** Whether any page is. */

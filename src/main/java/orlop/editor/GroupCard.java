@@ -35,8 +35,10 @@ final class GroupCard {
                 inner,
                 String.join(" ", items),
                 drafts,
-                (path, v) -> session.apply(
-                        CardEdits.setAll(items, path, v, session.state().condition())));
+                new CardRows.Writer(
+                        session,
+                        (path, v) ->
+                                CardEdits.setAll(items, path, v, session.state().condition())));
         build(inner, moreOpen, onMore);
     }
 

@@ -19,7 +19,8 @@ import orlop.scene.SceneItem;
 
 /**
  * What is set by hand, by keys: Alt and an arrow move the label of what is selected; with Shift as well they move the
- * longest leg of a cable aside, and make a bar longer or shorter.
+ * longest leg of a cable aside, and make a bar longer or shorter. Plus and minus do that too: many window managers keep
+ * Alt, Shift and an arrow for themselves.
  */
 final class HandKeys {
     private static final double LABEL_MM = 1;
@@ -35,6 +36,8 @@ final class HandKeys {
         arrow("RIGHT", 1, 0);
         arrow("UP", 0, -1);
         arrow("DOWN", 0, 1);
+        CanvasKeys.key(canvas, "typed +", () -> one().ifPresent(id -> shape(id, 1)));
+        CanvasKeys.key(canvas, "typed -", () -> one().ifPresent(id -> shape(id, -1)));
     }
 
     private void arrow(String arrow, int dx, int dy) {
@@ -79,6 +82,27 @@ final class HandKeys {
         }
     }
 
+    /** The longest leg of all, to the right and down with plus. */
+    private void shape(String id, int way) {
+        Route route = canvas.scene().map(scene -> scene.routes().get(id)).orElse(null);
+        boolean across = route != null && longest(route, false) >= longest(route, true);
+        shape(id, across ? way : 0, across ? 0 : way);
+    }
+
+    /** Length of its longest leg, in millimetres. */
+    private static double longest(Route route, boolean level) {
+        double most = 0;
+        List<Point> p = route.points();
+        for (int i = 0; i + 1 < p.size(); i++) {
+            most = Math.max(most, length(p.get(i), p.get(i + 1), level));
+        }
+        return most;
+    }
+
+    private static double length(Point a, Point b, boolean level) {
+        return level ? Math.abs(b.xMm() - a.xMm()) : Math.abs(b.yMm() - a.yMm());
+    }
+
     private static boolean bar(Component c) {
         return c.particulars() instanceof Distribution.Busbar
                 || c.particulars() instanceof Distribution.DistributionBoard;
@@ -100,9 +124,7 @@ final class HandKeys {
         double most = 0;
         List<Point> p = route.points();
         for (int i = 0; i + 1 < p.size(); i++) {
-            double length = dx == 0
-                    ? Math.abs(p.get(i + 1).xMm() - p.get(i).xMm())
-                    : Math.abs(p.get(i + 1).yMm() - p.get(i).yMm());
+            double length = length(p.get(i), p.get(i + 1), dx == 0);
             if (length > most) {
                 most = length;
                 longest = i;

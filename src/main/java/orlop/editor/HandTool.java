@@ -40,6 +40,7 @@ final class HandTool implements Tool {
     private Consumer<Finding> onMark = f -> {};
     private @Nullable Spot pressedAt;
     private @Nullable Gesture gesture;
+    private @Nullable Gesture letGo;
     private boolean wasSelected;
     private @Nullable Timer click;
 
@@ -70,18 +71,34 @@ final class HandTool implements Tool {
     }
 
     private Optional<SceneItem> item(Spot at) {
-        return canvas.seen().flatMap(s -> s.itemAt(at.xMm(), at.yMm(), at.nearMm() / 2));
+        return item(canvas.scene(), at);
+    }
+
+    private static Optional<SceneItem> item(Optional<Scene> scene, Spot at) {
+        return scene.flatMap(s -> s.itemAt(at.xMm(), at.yMm(), at.nearMm() / 2));
+    }
+
+    /** What can be clicked: in a large drawing what is seen, since a scene of what has just been edited takes its time. */
+    private Optional<Scene> clickable() {
+        return ShownScene.large(session.state().drawing()) ? canvas.seen() : canvas.scene();
     }
 
     /** The mark of a finding under the mouse. */
     private Optional<SceneItem> mark(Spot at) {
-        return item(at).filter(i -> i.role() == Role.FINDING || i.role() == Role.PROPOSED);
+        return item(at).filter(HandTool::isMark);
+    }
+
+    private static boolean isMark(SceneItem i) {
+        return i.role() == Role.FINDING || i.role() == Role.PROPOSED;
     }
 
     /** The tag of the component or cable, or the id of the note, under the mouse. */
     private Optional<String> subject(Spot at) {
-        return item(at).filter(i -> i.role() != Role.FINDING && i.role() != Role.MARGIN && i.role() != Role.PROPOSED)
-                .map(SceneItem::subject);
+        return subject(item(at));
+    }
+
+    private static Optional<String> subject(Optional<SceneItem> item) {
+        return item.filter(i -> !isMark(i) && i.role() != Role.MARGIN).map(SceneItem::subject);
     }
 
     /** Selects what lies at this place, unless it is already among what is selected; nothing where nothing lies. */
@@ -96,7 +113,10 @@ final class HandTool implements Tool {
     }
 
     private Optional<TerminalSpot> terminal(Spot at) {
-        Optional<Scene> scene = canvas.seen();
+        return terminal(canvas.scene(), at);
+    }
+
+    private Optional<TerminalSpot> terminal(Optional<Scene> scene, Spot at) {
         Optional<TerminalSpot> near = scene.flatMap(s -> s.terminalNear(at.xMm(), at.yMm(), at.nearMm()));
         boolean ofSelectedBar = near.isPresent()
                 && scene.orElseThrow().terminals().stream().noneMatch(t -> t.equals(near.get()))
@@ -108,9 +128,11 @@ final class HandTool implements Tool {
     public void pressed(Spot at) {
         pressedAt = at;
         stopClick();
-        Optional<String> id = subject(at);
+        Optional<Scene> scene = clickable();
+        Optional<SceneItem> item = item(scene, at);
+        Optional<String> id = subject(item);
         wasSelected = id.isPresent() && session.state().selection().contains(id.get());
-        Optional<SceneItem> marker = mark(at);
+        Optional<SceneItem> marker = item.filter(HandTool::isMark);
         if (marker.isPresent()) {
             finding(marker.get())
                     .ifPresent(f -> session.select(Set.of(f.finding().place().item())));
@@ -118,7 +140,7 @@ final class HandTool implements Tool {
             renamer.rename(id.get());
         } else if (id.isPresent() && at.shift()) {
             toggle(id.get());
-        } else if (id.isPresent() && !wasSelected && terminal(at).isEmpty()) {
+        } else if (id.isPresent() && !wasSelected && terminal(scene, at).isEmpty()) {
             session.select(Set.of(id.get()));
         }
     }
@@ -138,6 +160,7 @@ final class HandTool implements Tool {
             return;
         }
         if (gesture == null && at.dragged(from)) {
+            letGo = null;
             gesture = begun(from);
         }
         if (gesture != null) {
@@ -178,19 +201,26 @@ final class HandTool implements Tool {
         gesture = null;
         if (g != null) {
             g.released(at);
-            canvas.blink().end(); // what was dragged stays where it was let go
+            if (ShownScene.large(session.state().drawing())) {
+                letGo = g instanceof RubberGesture
+                        ? null
+                        : g; // it is seen over the picture before until the next one is there
+            } else {
+                canvas.blink().end(); // what was dragged stays where it was let go
+            }
         } else if (from != null && from.clicks() == 1 && !from.shift()) {
             clicked(from);
         }
     }
 
     private void clicked(Spot at) {
-        Optional<String> id = subject(at);
+        Optional<SceneItem> item = item(clickable(), at);
+        Optional<String> id = subject(item);
         if (id.isEmpty()) {
-            if (item(at).isEmpty()) {
+            if (item.isEmpty()) {
                 session.select(Set.of());
             }
-            mark(at).flatMap(this::finding).ifPresent(f -> onMark.accept(f.finding()));
+            item.filter(HandTool::isMark).flatMap(this::finding).ifPresent(f -> onMark.accept(f.finding()));
             return;
         }
         session.select(Set.of(id.get()));
@@ -224,13 +254,16 @@ final class HandTool implements Tool {
 
     @Override
     public void moved(Spot at) {
-        pointing.at(mark(at).flatMap(this::finding)
+        Optional<Scene> seen = canvas.seen(); // none is made for a mouse that only goes by
+        Optional<SceneItem> item = item(seen, at);
+        pointing.at(item.filter(HandTool::isMark)
+                .flatMap(this::finding)
                 .map(FindingPlaces.Numbered::finding)
                 .orElse(null));
-        Optional<TerminalSpot> t = terminal(at);
-        Optional<String> id = subject(at);
+        Optional<TerminalSpot> t = terminal(seen, at);
+        Optional<String> id = subject(item);
         String hovered = t.isPresent() ? t.get().terminal().component() : id.orElse(null);
-        Optional<BarStretch> end = StretchGesture.end(canvas, at);
+        Optional<BarStretch> end = StretchGesture.end(canvas, seen, at);
         canvas.hover(hovered);
         canvas.cursor(end.map(e -> e.lying() ? Cursor.E_RESIZE_CURSOR : Cursor.S_RESIZE_CURSOR)
                 .orElse(Cursor.DEFAULT_CURSOR));
@@ -300,8 +333,13 @@ final class HandTool implements Tool {
 
     @Override
     public void paint(Graphics2D g) {
+        if (!canvas.blink().waits()) {
+            letGo = null;
+        }
         if (gesture != null) {
             gesture.paint(g);
+        } else if (letGo != null) {
+            letGo.paint(g);
         } else {
             canvas.seen().ifPresent(s -> marks.paint(g, s, canvas.viewport().mm(1)));
         }

@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Frame;
 import java.awt.GraphicsEnvironment;
 import java.awt.Point;
@@ -85,15 +86,29 @@ final class MainWindow {
         aside(screen);
         frame.setVisible(true);
         bench.canvas().requestFocusInWindow();
+        // Some window managers leave the keys with the window in which something was typed last.
+        EventQueue.invokeLater(() -> {
+            if (frame.isShowing() && !frame.isActive()) {
+                toFront();
+            }
+        });
     }
 
-    /** Not right over a window that lies there already: one sees that there are two. */
+    /**
+     * Not right over a window that lies there already: one sees that there are two. It stays on the screen, smaller if
+     * need be: a window manager would push back what hangs over the rim, and would not say so.
+     */
     private void aside(Rectangle screen) {
         int step = Look.px(28);
+        Dimension least = frame.getMinimumSize();
         for (int i = 0; i < MOST_ASIDE && taken(frame.getLocation()); i++) {
-            Point next = new Point(frame.getX() + step, frame.getY() + step);
-            boolean room = screen.contains(new Rectangle(next, frame.getSize()));
-            frame.setLocation(room ? next : new Point(screen.x + i * step, screen.y));
+            Rectangle next = frame.getBounds();
+            next.translate(step, step);
+            Rectangle room = next.intersection(screen);
+            if (room.width < least.width || room.height < least.height) {
+                return;
+            }
+            frame.setBounds(room);
         }
     }
 

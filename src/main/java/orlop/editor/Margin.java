@@ -175,9 +175,13 @@ final class Margin implements SessionListener {
         }
         still.keep(() -> show(before, after));
         if (!sameSelection && !after.selection().isEmpty() && !notes.haveTheKeys()) {
-            // The card stands above the notes; who selects on the sheet wants to see it.
+            // The card stands above the notes; who selects on the sheet wants to see it, unless by the mark of a note.
+            Finding marked = pointing.finding();
             if (fromHere) {
                 cardWanted = still.holds();
+            } else if (marked != null
+                    && after.selection().contains(marked.place().item())) {
+                notes.light();
             } else {
                 SwingUtilities.invokeLater(() -> scroll.getVerticalScrollBar().setValue(0));
             }

@@ -80,7 +80,7 @@ final class MoveGesture extends EditGesture {
         if (refused) {
             return;
         }
-        canvas.scene().ifPresent(scene -> {
+        canvas.seen().ifPresent(scene -> {
             MovingItems m = moving;
             if (m == null || !m.of(scene)) {
                 m = new MovingItems(session.state().drawing(), scene, movable);

@@ -242,7 +242,8 @@ final class Notes {
                 .map(v -> v);
     }
 
-    private void light() {
+    /** The note of the finding that is pointed at is lit and in sight. */
+    void light() {
         panel.repaint();
         Finding f = pointing.finding();
         for (NoteView v : views) {
@@ -250,7 +251,7 @@ final class Notes {
             if (lit && !v.under()) { // nothing moves away from under the mouse; after what has been shown above it
                 // has found its height
                 SwingUtilities.invokeLater(() -> {
-                    if (v.getParent() != null && !v.getVisibleRect().equals(new Rectangle(v.getSize()))) {
+                    if (v.getParent() != null) {
                         validateAll();
                         v.scrollRectToVisible(new Rectangle(v.getSize()));
                     }

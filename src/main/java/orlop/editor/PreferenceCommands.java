@@ -50,7 +50,10 @@ final class PreferenceCommands {
         JTextField symbols = Forms.line(page, "editor.form.symbols", new JTextField(p.symbols()));
         page.add(new WrapText(Texts.of("editor.preferences.symbols"), Look::quiet, Look::small));
         page.add(new WrapText(Texts.title(OwnSymbols.said()), Look::quiet, Look::small));
-        if (prompts.form(Texts.of("editor.preferences.title"), page)) {
+        if (prompts.form(
+                Texts.of("editor.preferences.title"),
+                page,
+                () -> p.refusal(symbols.getText().strip()))) {
             p.remember(
                     Preferences.LANGUAGES.get(language.getSelectedIndex()),
                     Preferences.AREAS.get(areas.getSelectedIndex()),

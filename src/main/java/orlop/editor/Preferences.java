@@ -3,6 +3,7 @@ package orlop.editor;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import orlop.desk.OwnSymbols;
 import orlop.desk.WireGauge;
@@ -57,9 +58,10 @@ final class Preferences {
         return word("rule-set", NewDrawingForm.RULE_SETS);
     }
 
-    /** The folder of the person's own symbols. It need not be there. */
+    /** The folder of the person's own symbols. It need not be there. Nothing is the one in the program's own folder. */
     String symbols() {
-        return settings.word("symbols", settings.home().resolve("symbols").toString());
+        String own = settings.word("symbols", "");
+        return own.isBlank() ? settings.home().resolve("symbols").toString() : own;
     }
 
     private String word(String key, List<String> known) {
@@ -90,6 +92,18 @@ final class Preferences {
             return Path.of(symbols());
         } catch (InvalidPathException e) {
             return settings.home().resolve("symbols"); // what was typed is no path of this system
+        }
+    }
+
+    /** Why another folder of own symbols can't be taken; empty if it can, or is the one that has been chosen already. */
+    Optional<Message> refusal(String typed) {
+        if (typed.isEmpty() || typed.equals(symbols())) {
+            return Optional.empty();
+        }
+        try {
+            return OwnSymbols.refusal(Path.of(typed));
+        } catch (InvalidPathException e) {
+            return Optional.of(Message.of("desk.symbols.no-folder", typed));
         }
     }
 

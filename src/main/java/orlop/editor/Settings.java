@@ -112,6 +112,18 @@ final class Settings {
         Path absolute = opened.toAbsolutePath().normalize();
         files.remove(absolute);
         files.add(0, absolute);
+        remember(files);
+    }
+
+    /** A file that is no more where it was stands among the last ones no longer. */
+    void gone(Path file) {
+        List<Path> files = new ArrayList<>(recent());
+        if (files.remove(file.toAbsolutePath().normalize())) {
+            remember(files);
+        }
+    }
+
+    private void remember(List<Path> files) {
         for (int i = 1; i <= RECENT; i++) {
             if (i <= files.size()) {
                 properties.setProperty("recent." + i, files.get(i - 1).toString());

@@ -19,6 +19,9 @@ import orlop.scene.Ink;
  * Hollow while somebody lives with it.
  */
 record SeverityIcon(Severity severity, String number, int size, boolean hollow) implements Icon {
+    /** Height of a figure in parts of the size of its font. */
+    private static final double CAP = 0.73;
+
     SeverityIcon(Severity severity, String number, int size) {
         this(severity, number, size, false);
     }
@@ -35,7 +38,7 @@ record SeverityIcon(Severity severity, String number, int size, boolean hollow) 
         } else {
             g.fill(shape());
         }
-        g.setFont(Look.font().deriveFont(Font.BOLD, size * (number.length() > 1 ? 0.42f : 0.52f)));
+        g.setFont(font(g));
         FontMetrics m = g.getFontMetrics();
         Color onIt = Look.dark() ? new Color(0x15171A) : Look.ink(Ink.PAPER);
         g.setColor(hollow ? Look.severity(severity) : onIt);
@@ -43,6 +46,14 @@ record SeverityIcon(Severity severity, String number, int size, boolean hollow) 
         float base = severity == Severity.DANGER ? size * low : size * low + (m.getAscent() - m.getDescent()) / 2f;
         g.drawString(number, (size - m.stringWidth(number)) / 2f, base);
         g.dispose();
+    }
+
+    /** As big as can be read, and no bigger than there is room for the number. */
+    private Font font(Graphics2D g) {
+        Font font = Look.font().deriveFont(Font.BOLD, size * (number.length() > 1 ? 0.42f : 0.52f));
+        double wide = g.getFontMetrics(font).stringWidth(number) / font.getSize2D();
+        double most = 0.94 * size / (wide + CAP); // a diamond and a triangle have the less room the higher the figures
+        return number.length() > 2 && font.getSize2D() > most ? font.deriveFont((float) most) : font;
     }
 
     private Shape shape() {

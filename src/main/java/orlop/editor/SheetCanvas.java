@@ -62,8 +62,10 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
         CanvasMouse.install(this);
         Ring.follow(this);
         session.listen(this);
+        session.asking(shown::want);
         session.ahead(shown::ahead);
         blink.listen(this::repaint);
+        blink.coming(shown::coming);
         pointing.listen(this::repaint);
     }
 
@@ -320,6 +322,9 @@ final class SheetCanvas extends JComponent implements SessionListener, Accessibl
 
     /** A sheet that was awaited is there. */
     void ready() {
+        if (!session.state().fresh()) {
+            shown.want(session.state());
+        }
         view.refit();
         repaint();
     }

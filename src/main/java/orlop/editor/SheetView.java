@@ -17,6 +17,7 @@ final class SheetView {
     private Viewport viewport = new Viewport(Viewport.FULL_SIZE, 0, 0);
     private Runnable onView = () -> {};
     private boolean fitting = true;
+    private @Nullable Runnable later;
 
     SheetView(SheetCanvas canvas) {
         this.canvas = canvas;
@@ -72,9 +73,24 @@ final class SheetView {
 
     /** After a change of the canvas or its sheet. */
     void refit() {
-        if (fitting && canvas.getWidth() > 0 && canvas.getHeight() > 0) {
+        if (fitting && room()) {
             canvas.scene().ifPresent(s -> show(fitting(s)));
         }
+        Runnable then = later;
+        if (then != null && room()) {
+            later = null;
+            then.run();
+        }
+    }
+
+    private boolean room() {
+        return canvas.getWidth() > 0 && canvas.getHeight() > 0;
+    }
+
+    /** While a page has all the room nothing can be brought into sight: it is as soon as the sheet is seen again. */
+    private boolean waits(Runnable forRoom) {
+        later = room() ? null : forRoom;
+        return later != null;
     }
 
     private Viewport whole(Scene s, int height) {
@@ -118,6 +134,9 @@ final class SheetView {
 
     /** Moves the sheet so that this part of it is seen; not at all if it is. */
     void reveal(Rect r) {
+        if (waits(() -> reveal(r))) {
+            return;
+        }
         Viewport v = viewport.showing(r.centreX(), r.centreY(), canvas.getWidth(), canvas.getHeight());
         if (!v.equals(viewport)) {
             view(v);
@@ -126,6 +145,9 @@ final class SheetView {
 
     /** Brings this part of the sheet to the middle, near enough to be read; not at all if it is in sight and can be read. */
     void bringNear(Rect r) {
+        if (waits(() -> bringNear(r))) {
+            return;
+        }
         Viewport v = viewport;
         int w = canvas.getWidth();
         int h = canvas.getHeight();

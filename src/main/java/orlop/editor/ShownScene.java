@@ -66,6 +66,7 @@ final class ShownScene {
 
     private volatile @Nullable Wanted wanted;
     private volatile @Nullable Made ahead;
+    private volatile @Nullable Drawing making;
 
     Annotations annotations() {
         return annotations;
@@ -198,6 +199,7 @@ final class ShownScene {
             return Optional.empty();
         }
         long start = System.nanoTime();
+        making = w.drawing;
         try {
             SceneRequest request = SceneRequest.screen(
                             w.drawing, review.study().of(w.condition), review.findings(), w.sheet)
@@ -208,7 +210,15 @@ final class ShownScene {
         } catch (RuntimeException e) {
             ahead = null; // it happens again where it is told
             return Optional.empty();
+        } finally {
+            making = null;
         }
+    }
+
+    /** Whether the scene of a large drawing is being made ahead right now, so that the window needn't make its own. */
+    @SuppressWarnings("ReferenceEquality") // an edit makes another drawing
+    boolean coming(Drawing d) {
+        return large(d) && making == d;
     }
 
     /** The scene of this state if it was made ahead. */
@@ -227,9 +237,10 @@ final class ShownScene {
     }
 
     /** Begins with what a scene of this state can be spared, before its figures are there. */
+    @SuppressWarnings("ReferenceEquality") // an edit makes another drawing
     void prepare(SessionState s) {
         Drawing d = s.shown();
-        if (d.sheets().contains(s.sheet()) && !large(d)) {
+        if (d.sheets().contains(s.sheet()) && !large(d) && making != d) {
             builder().prepare(d, s.sheet(), s.results().orElse(NO_RESULTS).condition());
         }
     }

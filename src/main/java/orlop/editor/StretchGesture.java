@@ -26,13 +26,12 @@ final class StretchGesture extends EditGesture {
     }
 
     /** The end of the selected bar under the mouse; none on anything else. */
-    static Optional<BarStretch> end(SheetCanvas canvas, Spot at) {
-        return bar(canvas)
-                .flatMap(id -> canvas.seen().flatMap(s -> BarStretch.at(s, id, at.xMm(), at.yMm(), at.nearMm())));
+    static Optional<BarStretch> end(SheetCanvas canvas, Optional<Scene> scene, Spot at) {
+        return bar(canvas).flatMap(id -> scene.flatMap(s -> BarStretch.at(s, id, at.xMm(), at.yMm(), at.nearMm())));
     }
 
     static Optional<Gesture> at(SheetCanvas canvas, Spot at) {
-        return end(canvas, at).map(e -> new StretchGesture(canvas, e));
+        return end(canvas, canvas.scene(), at).map(e -> new StretchGesture(canvas, e));
     }
 
     private static Optional<String> bar(SheetCanvas canvas) {
@@ -86,7 +85,7 @@ final class StretchGesture extends EditGesture {
     /** A line shows how long the bar will be. */
     @Override
     void paintOver(Graphics2D g) {
-        canvas.scene().stream()
+        canvas.seen().stream()
                 .flatMap(s -> s.bars().stream())
                 .filter(b -> b.component().equals(stretch.bar()))
                 .forEach(b -> {

@@ -89,8 +89,9 @@ final class SystemForm {
                 s.map(x -> NumberInput.typed(x.nominalV(), Measure.VOLT)).orElse(""));
         highest.setText(
                 s.map(x -> NumberInput.typed(x.highestV(), Measure.VOLT)).orElse(""));
-        frequency.setText(
-                s.map(x -> NumberInput.typed(x.frequencyHz(), Measure.HERTZ)).orElse(""));
+        frequency.setText(s.filter(x -> !x.nature().isDc())
+                .map(x -> NumberInput.typed(x.frequencyHz(), Measure.HERTZ))
+                .orElse(""));
         vital.setText(percent(s.map(ElectricalSystem::vitalDropPercent).orElse(null)));
         other.setText(percent(s.map(ElectricalSystem::otherDropPercent).orElse(null)));
         away.setSelected(false);

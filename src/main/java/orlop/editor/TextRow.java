@@ -9,6 +9,7 @@ import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.Timer;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import org.jspecify.annotations.Nullable;
@@ -19,24 +20,34 @@ import orlop.drawing.Message;
 
 /**
  * A particular that is typed: a number with its unit, or text. It is taken on Enter and when the field is left; what
- * can't be taken stays as it was typed, with the reason below. Escape puts the drawing's own value back.
+ * can't be taken stays as it was typed, with the reason below. Escape puts the drawing's own value back. While a number
+ * is typed, the figures follow.
  */
 final class TextRow extends FieldRow {
     private final JTextField text = new JTextField(8);
+    /** So long after the last key, in milliseconds, a number counts as typed for now. */
+    private static final int PAUSE_MS = 120;
+
+    private final TypedStep step;
+    private final Timer pause = new Timer(PAUSE_MS, e -> follow());
     private final Drafts drafts;
     private final String draft;
     private String shown = "";
     private boolean filling;
+    private boolean refusing;
 
     /** @param drafts keeps what was typed and couldn't be taken while something else is selected */
     TextRow(
             CardField field,
             int width,
             Function<@Nullable Object, Optional<Message>> writer,
+            TypedStep step,
             Drafts drafts,
             String item) {
         super(field, width, writer);
+        this.step = step;
         this.drafts = drafts;
+        pause.setRepeats(false);
         this.draft = item + " " + field.path();
         text.addActionListener(e -> take());
         text.addFocusListener(new FocusAdapter() {
@@ -73,7 +84,7 @@ final class TextRow extends FieldRow {
 
             @Override
             public boolean isEnabled() {
-                return typing();
+                return typing() || step.begun();
             }
 
             @Override
@@ -101,7 +112,9 @@ final class TextRow extends FieldRow {
     }
 
     private void putBack() {
+        pause.stop();
         drafts.forget(draft);
+        step.putBack();
         fill(shown);
         error(null);
     }
@@ -126,7 +139,7 @@ final class TextRow extends FieldRow {
         text.putClientProperty(
                 "JTextField.placeholderText",
                 Texts.words().pattern("editor.example." + now.name()).orElseGet(() -> Texts.of(empty())));
-        if (untouched || (changed && !text.isFocusOwner())) {
+        if ((untouched && !step.begun()) || (changed && !text.isFocusOwner() && !step.begun() && !refusing)) {
             fill(s);
             error(null);
         }
@@ -160,8 +173,23 @@ final class TextRow extends FieldRow {
         }
     }
 
+    /** The figures follow a number that is understood; nothing is said of one that would be refused. */
+    private void follow() {
+        boolean number = field().type() == CardField.Type.NUMBER && !field().mixed();
+        if (number && typing() && NumberInput.read(text.getText(), measure()) instanceof NumberInput.Value v) {
+            step.follow(field().value(), v.value());
+        }
+    }
+
+    @Override
+    Optional<Message> put(@Nullable Object value) {
+        return step.begun() ? step.follow(field().value(), value) : super.put(value);
+    }
+
     private void take() {
+        pause.stop();
         if (!typing()) {
+            step.taken();
             error(null);
             return;
         }
@@ -204,9 +232,13 @@ final class TextRow extends FieldRow {
     /** What was refused is kept; what was taken is shown as the drawing has it. */
     private void kept(boolean taken) {
         if (taken) {
+            step.taken();
             show(field());
             fill(shown);
         } else {
+            refusing = true; // what was typed stays
+            step.putBack();
+            refusing = false;
             drafts.keep(draft, text.getText());
         }
     }
@@ -230,6 +262,7 @@ final class TextRow extends FieldRow {
                 error(null);
                 understood();
                 drafts.keep(draft, text.getText());
+                pause.restart();
             }
         }
     }

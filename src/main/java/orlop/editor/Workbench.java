@@ -1,7 +1,9 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.EventQueue;
 import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Executor;
@@ -80,6 +82,7 @@ final class Workbench {
                 () -> {
                     margin.forgetDrafts();
                     canvas.fit();
+                    OpenedNotice.of(session.state()).ifPresent(session::say);
                     onOpen.run();
                 },
                 onClose);
@@ -159,13 +162,22 @@ final class Workbench {
         lay(settings);
         pointing.listen(commands::refresh);
         session.listen((before, after) -> commands.refresh());
+        OpenedNotice.of(session.state()).ifPresent(session::say);
         commands.refresh();
     }
 
-    /** Whoever works by keys goes with a page that is opened, and comes back to the sheet from one that is folded away. */
+    /**
+     * Whoever works by keys goes with a page that is opened, and comes back to the sheet from one that is folded away. A
+     * page that lies open gets the keys first, and is folded away when it has them.
+     */
     private void fold(String page) {
-        foldOut.toggle(page);
-        if (canvas.byKeys()) {
+        boolean byKeys = canvas.byKeys() || EventQueue.getCurrentEvent() instanceof KeyEvent;
+        if (byKeys && foldOut.shows(page) && !foldOut.hasTheKeys()) {
+            room.page();
+        } else {
+            foldOut.toggle(page);
+        }
+        if (byKeys) {
             SwingUtilities.invokeLater(() -> foldOut.focus().orElse(canvas).requestFocusInWindow());
         }
     }

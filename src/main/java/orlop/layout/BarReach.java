@@ -2,9 +2,11 @@ package orlop.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import orlop.drawing.TerminalRef;
 
 /**
@@ -17,6 +19,9 @@ final class BarReach {
 
     private static final double BEYOND_MM = 2.5;
     private static final double CLEAR_MM = 5;
+
+    /** What hangs on the bar itself, and faces it, may be right at it. */
+    private static final double RIGHT_AT_MM = 0.5;
 
     private BarReach() {}
 
@@ -38,24 +43,29 @@ final class BarReach {
     private static Placed reaching(Placed p, Rect bar, Map<String, Placed> all, List<TerminalRef> ends) {
         boolean lying = bar.width() >= bar.height();
         List<Hanging> hanging = new ArrayList<>();
+        Set<String> facing = new HashSet<>();
         for (TerminalRef end : ends) {
             Placed q = all.get(end.component());
             Port port = q == null || q.anySpot() ? null : q.port(end.terminal()).orElse(null);
             if (port != null) {
-                hanging.add(new Hanging(lying ? port.x() : port.y(), faces(port, bar, lying)));
+                boolean straight = faces(port, bar, lying);
+                hanging.add(new Hanging(lying ? port.x() : port.y(), straight));
+                if (straight) {
+                    facing.add(end.component());
+                }
             }
         }
         Rect now = bar;
         for (double max : lengths(hanging, lying ? bar.maxX() : bar.maxY(), 1)) {
             Rect longer = with(bar, lying, lying ? bar.minX() : bar.minY(), max);
-            if (free(p, longer, all)) {
+            if (free(p, longer, all, facing)) {
                 now = longer;
                 break;
             }
         }
         for (double min : lengths(hanging, lying ? bar.minX() : bar.minY(), -1)) {
             Rect longer = with(now, lying, min, lying ? now.maxX() : now.maxY());
-            if (free(p, longer, all)) {
+            if (free(p, longer, all, facing)) {
                 return grown(p, bar, longer);
             }
         }
@@ -102,11 +112,12 @@ final class BarReach {
         return lying ? new Rect(min, bar.minY(), max, bar.maxY()) : new Rect(bar.minX(), min, bar.maxX(), max);
     }
 
-    private static boolean free(Placed own, Rect bar, Map<String, Placed> all) {
+    private static boolean free(Placed own, Rect bar, Map<String, Placed> all, Set<String> facing) {
         Rect room = bar.grown(CLEAR_MM);
+        Rect near = bar.grown(RIGHT_AT_MM);
         return all.values().stream()
                 .noneMatch(q -> !q.id().equals(own.id())
-                        && q.ink().overlaps(room)
+                        && q.ink().overlaps(facing.contains(q.id()) ? near : room)
                         && !q.ink().overlaps(own.ink().grown(CLEAR_MM)));
     }
 

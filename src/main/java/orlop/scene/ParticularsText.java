@@ -58,12 +58,21 @@ final class ParticularsText implements Particulars.Cases<List<String>> {
             return List.of(nominal(), unit(a.hotOutputA(), Unit.AMPERE));
         }
         if (s instanceof Source.PvArray p) {
-            return List.of(p.inSeries() + " × " + p.inParallel() + " ×", power(p.moduleW()));
+            return List.of(modules(p));
         }
         if (s instanceof Source.Turbine t) {
             return List.of(nominal(), unit(t.ratedA(), Unit.AMPERE));
         }
         return List.of(nominal());
+    }
+
+    /** "2 × 3 × 110 W"; of modules of unknown power how many there are, of one alone nothing. */
+    private String modules(Source.PvArray p) {
+        String how = p.inSeries() + " × " + p.inParallel();
+        if (p.moduleW() != null) {
+            return how + " × " + power(p.moduleW());
+        }
+        return p.inSeries() * p.inParallel() > 1 ? how : "";
     }
 
     @Override

@@ -56,6 +56,25 @@ class SessionTest {
     }
 
     @Test
+    void what_is_edited_is_told_before_its_review_is_asked_for() {
+        workOut();
+        List<SessionState> told = new ArrayList<>();
+        List<Integer> asked = new ArrayList<>();
+        session.asking(s -> {
+            asked.add(work.size());
+            told.add(s);
+        });
+
+        session.apply(Edits.move(Set.of("GB1"), 5, 0, "a"));
+        session.undo();
+        session.select(Set.of("W1"));
+
+        assertThat(asked).as("reviews asked for until then").containsExactly(0, 1);
+        assertThat(told.get(1).drawing()).isSameAs(start);
+        assertThat(told.get(0).drawing()).isNotSameAs(start);
+    }
+
+    @Test
     void a_refused_edit_changes_nothing_and_says_why() {
         Message reason = session.apply(Edits.rename("GB1", "QB1")).orElseThrow();
 

@@ -71,6 +71,19 @@ class HistoryTest {
     }
 
     @Test
+    void edits_of_one_key_that_end_where_they_began_leave_no_step() {
+        history.apply(Edits.rename("E2", "E9"));
+        Drawing renamed = history.current();
+        history.seal();
+        history.apply(Edits.move(Set.of("E1"), 5, 0, "a"));
+        history.apply(Edits.move(Set.of("E1"), -5, 0, "a"));
+
+        assertThat(history.current()).isSameAs(renamed);
+        assertThat(history.undoLabel()).contains(Message.of("drawing.edit.rename", "E2", "E9"));
+        assertThat(history.redoLabel()).isEmpty();
+    }
+
+    @Test
     void undo_and_redo_seal() {
         history.apply(move("drag"));
         history.undo();

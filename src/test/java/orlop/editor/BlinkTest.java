@@ -115,6 +115,23 @@ class BlinkTest {
     }
 
     @Test
+    void a_picture_that_is_nearly_there_is_waited_for_but_not_for_ever() {
+        blink.coming(d -> d.components().contains("FC1"));
+        studied();
+        edit();
+
+        ring.run();
+        assertThat(blink.waits()).isTrue();
+        assertThat(told).hasValue(0);
+        for (int i = 0; i < 10; i++) {
+            ring.run();
+        }
+
+        assertThat(blink.waits()).isFalse();
+        assertThat(told).hasValue(1);
+    }
+
+    @Test
     void what_is_selected_with_the_edit_does_not_end_it() {
         studied();
         edit();

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.geom.Point2D;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
 import javax.swing.AbstractButton;
@@ -19,6 +22,9 @@ import orlop.desk.Sample;
 import orlop.drawing.Drawing;
 import orlop.findings.Cure;
 import orlop.findings.Finding;
+import orlop.scene.Role;
+import orlop.scene.Scene;
+import orlop.scene.SceneItem;
 import orlop.testing.WindowTest;
 
 /** Cures pressed by mouse: what stands under it stays there until it leaves. */
@@ -174,5 +180,47 @@ class CuresByMouseWindowTest extends InWindow {
         GuiActionRunner.execute(() -> on.canvas().session().select(Set.of()));
 
         on.untilFocused(on.canvas());
+    }
+
+    /** The last note in the margin that has a place on the sheet. */
+    private NoteView last() {
+        return GuiActionRunner.execute(() -> {
+            NoteView found = null;
+            for (Component c : notes().getComponents()) {
+                boolean placed = c instanceof NoteView v
+                        && !v.numbered().finding().place().item().isEmpty();
+                found = placed ? (NoteView) c : found;
+            }
+            return Objects.requireNonNull(found);
+        });
+    }
+
+    @Test
+    void a_click_on_a_mark_brings_its_note_into_sight_though_a_card_comes_above_it() {
+        NoteView note = last();
+        Finding f = note.numbered().finding();
+        Point mark = GuiActionRunner.execute(() -> {
+            Scene scene = on.canvas().scene().orElseThrow();
+            SceneItem item = scene.items().stream()
+                    .filter(i -> i.role() == Role.FINDING
+                            && i.subject()
+                                    .equals(Integer.toString(note.numbered().number())))
+                    .findFirst()
+                    .orElseThrow();
+            Point2D p = on.canvas()
+                    .viewport()
+                    .toView(item.bounds().centreX(), item.bounds().centreY());
+            return new Point((int) Math.round(p.getX()), (int) Math.round(p.getY()));
+        });
+
+        on.robot().click(on.canvas(), mark, MouseButton.LEFT_BUTTON, 1);
+
+        on.until(
+                "its thing is selected",
+                () -> on.state().selection().equals(Set.of(f.place().item())));
+        on.until("its note is in sight", () -> {
+            NoteView now = last();
+            return now.numbered().finding().equals(f) && now.getVisibleRect().equals(new Rectangle(now.getSize()));
+        });
     }
 }

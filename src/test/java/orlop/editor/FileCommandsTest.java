@@ -67,6 +67,20 @@ class FileCommandsTest {
     }
 
     @Test
+    void a_file_that_is_gone_is_told_of_once_and_one_whose_disk_is_away_stays_in_the_list() throws Exception {
+        Path there = folder.resolve("boat.orlop");
+        Path away = folder.resolve("stick").resolve("boat.orlop");
+        settings.opened(away);
+        settings.opened(there);
+
+        files.open(there);
+        files.open(away);
+
+        assertThat(answers.told).hasSize(2).allMatch(t -> t.contains("boat.orlop"));
+        assertThat(settings.recent()).containsExactly(away);
+    }
+
+    @Test
     void closing_asks_about_changes_and_stays_when_told_to() {
         change();
         answers.unsaved = Prompts.Unsaved.STAY;

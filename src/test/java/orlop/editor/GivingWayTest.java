@@ -133,6 +133,24 @@ class GivingWayTest extends OnBench {
     }
 
     @Test
+    void what_is_to_be_seen_while_a_page_has_all_the_room_leaves_the_sheet_as_it_lay() throws Exception {
+        run(CommandId.SHOW_PATH);
+        Viewport before = canvas().viewport();
+        run(CommandId.WHOLE_PAGE);
+        HeadlessBench.onUi(() -> canvas().view().reveal(orlop.layout.Rect.of(120, 190, 10, 10)));
+        run(CommandId.WHOLE_PAGE);
+        assertThat(canvas().viewport()).as("all of it is seen").isEqualTo(before);
+
+        HeadlessBench.onUi(() -> canvas().view().zoom(6));
+        run(CommandId.WHOLE_PAGE);
+        HeadlessBench.onUi(() -> canvas().view().reveal(orlop.layout.Rect.of(400, 280, 10, 10)));
+        run(CommandId.WHOLE_PAGE);
+        var at = canvas().viewport().toView(405, 285);
+        assertThat(at.getX()).as("in sight").isBetween(0.0, (double) canvas().getWidth());
+        assertThat(at.getY()).isBetween(0.0, (double) canvas().getHeight());
+    }
+
+    @Test
     void a_double_click_on_the_edge_of_a_page_gives_it_all_the_room_and_takes_it_back() throws Exception {
         run(CommandId.SHOW_PATH);
         int half = high("fold-out");

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import orlop.desk.OwnSymbols;
 import orlop.drawing.Message;
 
@@ -143,6 +144,43 @@ class PreferencesTest {
         assertThat(OwnSymbols.library().find("fuse").orElseThrow().name()).isEqualTo("fuse");
         assertThat(status()).contains("own").contains("hooked.svg").contains("script");
         assertThat(on.answers().told).hasSize(1).allMatch(t -> t.contains("hooked.svg") && t.contains("script"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"EXPORT_SVG", "EXPORT_PNG"})
+    void a_sheet_is_exported_with_own_symbols_too(String command) throws Exception {
+        chooseSymbols(symbols("<path d=\"M0 -5 V5\"/>"));
+        CommandId id = CommandId.valueOf(command);
+        Path file = folder.resolve("sheet" + (id == CommandId.EXPORT_SVG ? ".svg" : ".png"));
+        on.answers().file = file;
+
+        on.run(id);
+
+        assertThat(file).exists();
+        if (id == CommandId.EXPORT_SVG) {
+            assertThat(file).content().contains("hooked");
+        }
+        assertThat(status()).contains(String.valueOf(file.getFileName()));
+    }
+
+    @Test
+    void a_folder_that_cannot_be_taken_leaves_the_form_open_and_what_holds_as_it_is() throws Exception {
+        on.answers().agree = true;
+        String before = new Preferences(settings()).symbols();
+        Path refused = symbols("<script/>");
+        for (String typed : List.of("/no/such/folder", refused.toString(), "a\0b")) {
+            on.answers().told.clear();
+            on.answers().filling = form -> FormParts.named(form, javax.swing.JTextField.class, "form.symbols")
+                    .setText(typed);
+            on.run(CommandId.PREFERENCES);
+
+            assertThat(on.answers().told).as(typed).hasSize(1);
+            assertThat(new Preferences(settings()).symbols()).isEqualTo(before);
+        }
+        on.answers().filling = form -> FormParts.named(form, javax.swing.JTextField.class, "form.symbols")
+                .setText(" ");
+        on.run(CommandId.PREFERENCES);
+        assertThat(new Preferences(settings()).symbols()).isEqualTo(before);
     }
 
     @Test

@@ -39,4 +39,25 @@ class RestHintTest extends OnBench {
             assertThat(said()).isEqualTo(Texts.of("editor.hint.rest"));
         });
     }
+
+    @Test
+    void a_cable_that_is_let_go_beside_everything_is_said_to_be_none() throws Exception {
+        HeadlessBench.onUi(() -> {
+            SheetCanvas canvas = on.bench().canvas();
+            var terminal = canvas.scene().orElseThrow().terminals().stream()
+                    .filter(t -> t.terminal().toString().equals("EA1.1"))
+                    .findFirst()
+                    .orElseThrow();
+            Spot begin = Spot.at(terminal.xMm(), terminal.yMm(), canvas.viewport());
+            CableGesture g = new CableGesture(canvas, terminal, begin);
+            Spot nowhere = Spot.at(300, 240, canvas.viewport());
+            g.dragged(nowhere);
+            assertThat(said()).contains("EA1", "let go on another terminal");
+
+            g.released(nowhere);
+
+            assertThat(said()).startsWith("No cable").contains("EA1");
+            assertThat(on.session().state().drawing()).isSameAs(start);
+        });
+    }
 }

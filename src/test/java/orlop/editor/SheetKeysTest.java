@@ -287,6 +287,24 @@ class SheetKeysTest extends OnBench {
     }
 
     @Test
+    void plus_and_minus_do_so_too_where_a_window_manager_keeps_the_arrows() throws Exception {
+        select("24MAIN");
+        press("typed +", "typed +", "typed -");
+        Distribution.Busbar bar =
+                (Distribution.Busbar) drawing().components().require("24MAIN").particulars();
+        select("W6");
+        press("typed +");
+
+        assertThat(bar.drawnLengthMm()).isEqualTo(245);
+        assertThat(drawing().cables().require("W6").bends()).isNotEmpty();
+        press("typed -");
+        select("GB1");
+        Drawing before = drawing();
+        press("typed +");
+        assertThat(drawing()).isEqualTo(before);
+    }
+
+    @Test
     void with_nothing_selected_the_arrows_move_the_sheet_and_not_what_is_drawn() throws Exception {
         select();
         Viewport before = on.bench().canvas().viewport();

@@ -253,6 +253,23 @@ class ShownSceneTest {
     }
 
     @Test
+    void the_scene_of_what_is_only_moved_is_made_ahead_too_though_there_is_nothing_to_study() {
+        Session s = new Session(TestBoat.drawing(), null, Review::of, Runnable::run, ui, e -> {
+            throw new AssertionError(e);
+        });
+        new SheetCanvas(s, shown, new Pointing());
+        s.ahead(review -> shown.ahead(review).ifPresent(made::add));
+        ui.runAll();
+        shown.of(s.state());
+
+        s.apply(Edits.move(Set.of("GA1"), 5, 0, "a"));
+        ui.runAll();
+
+        assertThat(made).hasSize(1);
+        assertThat(shown.of(s.state()).orElseThrow()).isSameAs(made.get(0)).isEqualTo(afresh(s.state()));
+    }
+
+    @Test
     void a_scene_that_is_wanted_is_made_by_the_worker() {
         Session s = madeAhead();
         ui.runAll();

@@ -49,6 +49,19 @@ class SystemFormTest extends OnBench {
     }
 
     @Test
+    void figures_stand_there_as_a_person_would_type_them_and_direct_current_has_no_frequency() throws Exception {
+        fill(form -> {
+            box(form, "which").setSelectedIndex(0);
+            assertThat(system("24").nature()).isEqualTo(Nature.DC);
+            assertThat(FormParts.named(form, JTextField.class, "form.highest").getText())
+                    .isEqualTo("28.8 V");
+            assertThat(FormParts.named(form, JTextField.class, "form.frequency").getText())
+                    .isEmpty();
+        });
+        assertThat(Same.object(on.session().state().drawing(), start)).isTrue();
+    }
+
+    @Test
     void a_new_system_gets_what_is_usual_where_nothing_was_typed() throws Exception {
         fill(form -> {
             fresh(form);

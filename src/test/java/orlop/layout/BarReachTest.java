@@ -9,6 +9,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.ElectricalSystem;
@@ -91,5 +92,22 @@ class BarReachTest {
         put("MA1", Kind.MOTOR, 170, 90);
 
         assertThat(bar().maxX()).isBetween(122.5, 160.0);
+    }
+
+    /** 2.5 mm above the bar, beyond its end: where a device is put that sits right at a bar. */
+    @ParameterizedTest
+    @ValueSource(doubles = {2.5, 5, 7.5, 20})
+    void a_bar_grows_to_what_sits_right_at_it(double gapMm) {
+        put("WC1", Kind.BUSBAR, 100, 90);
+        double end = bar().minX();
+        put("FC1", Kind.FUSE, end - 12.5, 90 - gapMm - 5);
+        join("FC1.2", "WC1.a");
+
+        Map<String, Way> ways = Router.route(placed(), connections, AREA, List.of());
+
+        assertThat(ways.values())
+                .singleElement()
+                .satisfies(w -> assertThat(w.points()).hasSize(2));
+        assertThat(bar().minX()).isLessThan(end - 12.5);
     }
 }

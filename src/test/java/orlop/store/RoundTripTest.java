@@ -155,6 +155,7 @@ class RoundTripTest {
                         "from",
                         "to",
                         "lengthM",
+                        "lengthEstimated",
                         "areaMm2",
                         "parallel",
                         "conductors",
