@@ -8,6 +8,8 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
+import javax.swing.event.PopupMenuEvent;
+import javax.swing.event.PopupMenuListener;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.CardField;
 import orlop.drawing.Message;
@@ -18,6 +20,7 @@ final class ChoiceRow extends FieldRow {
 
     private final JComboBox<Item> box = new JComboBox<>();
     private boolean filling;
+    private boolean open;
 
     private record Item(Object value, String label) {
         @Override
@@ -40,12 +43,43 @@ final class ChoiceRow extends FieldRow {
         box.setMaximumRowCount(16);
         box.setRenderer(new SeveralRenderer());
         box.addActionListener(e -> {
-            if (!filling && box.getSelectedItem() instanceof Item i && !write(kept(i.value()))) {
-                show(field());
+            if (!filling && !open) {
+                take();
             }
         });
+        box.addPopupMenuListener(new Opened());
         build(box);
         show(field);
+    }
+
+    private void take() {
+        if (box.getSelectedItem() instanceof Item i && !stands(i) && !write(kept(i.value()))) {
+            show(field());
+        }
+    }
+
+    private boolean stands(Item i) {
+        Object value = field().value();
+        return !field().mixed() && i.value().equals(value == null ? "" : value);
+    }
+
+    /** While the list is open the arrow keys only go along it: what is there when it is shut is taken, unless by Escape. */
+    private final class Opened implements PopupMenuListener {
+        @Override
+        public void popupMenuWillBecomeVisible(PopupMenuEvent e) {
+            open = true;
+        }
+
+        @Override
+        public void popupMenuWillBecomeInvisible(PopupMenuEvent e) {
+            open = false;
+            take();
+        }
+
+        @Override
+        public void popupMenuCanceled(PopupMenuEvent e) {
+            show(field());
+        }
     }
 
     private @Nullable Object kept(Object value) {
