@@ -24,6 +24,7 @@ final class ChangedParts {
     private final SymbolLibrary symbols;
     private final Rect[] covers; // by item
     private final List<Rect> changed = new ArrayList<>();
+    private Map<String, Integer> places = Map.of(); // by id, once one is not where it was
     private boolean comparable;
 
     /** @param last of the scene that was painted before; null if there is none */
@@ -46,16 +47,12 @@ final class ChangedParts {
 
     private void compare(ChangedParts last) {
         List<SceneItem> old = last.scene.items();
-        Map<String, Integer> places = new HashMap<>(2 * old.size());
-        for (int i = 0; i < old.size(); i++) {
-            places.put(old.get(i).id(), i);
-        }
         boolean[] kept = new boolean[old.size()];
         int before = -1;
         for (int i = 0; i < covers.length; i++) {
             SceneItem item = scene.items().get(i);
-            Integer at = places.get(item.id());
-            if (at != null && same(old.get(at).marks(), item.marks())) {
+            int at = last.place(item, before + 1);
+            if (at >= 0 && same(old.get(at).marks(), item.marks())) {
                 comparable &= at > before;
                 before = at;
                 kept[at] = true;
@@ -65,11 +62,27 @@ final class ChangedParts {
                 changed.add(covers[i]);
             }
         }
+        last.places = Map.of();
         for (int i = 0; i < kept.length; i++) {
             if (!kept[i]) {
                 changed.add(last.covers[i]);
             }
         }
+    }
+
+    /** The place of the item that goes by the same id: mostly where it is looked for first; −1 for none. */
+    private int place(SceneItem item, int first) {
+        List<SceneItem> items = scene.items();
+        if (first < items.size() && items.get(first).id().equals(item.id())) {
+            return first;
+        }
+        if (places.isEmpty()) {
+            places = new HashMap<>(2 * items.size());
+            for (int i = 0; i < items.size(); i++) {
+                places.put(items.get(i).id(), i);
+            }
+        }
+        return places.getOrDefault(item.id(), -1);
     }
 
     /** What an item covers, edges and mitres included, by its place in the scene. */

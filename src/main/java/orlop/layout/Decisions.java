@@ -1,10 +1,8 @@
 package orlop.layout;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -52,70 +50,76 @@ final class Decisions {
     /** Where a label stands in the end, and where was looked for it. */
     record Far(Rect seen, Label.Put put) {}
 
-    private final @Nullable Decisions before;
-    /** Labels that are not as they were, that were not there or that are no longer. */
-    private final Set<String> others = new HashSet<>();
-
+    private final Map<String, LabelState> states;
+    private final boolean again;
     private final Changes changes = new Changes();
-    private final List<Map<String, Decision>> stages = new ArrayList<>();
-    private final Map<String, Far> far = new HashMap<>();
     private List<Move> moves = new ArrayList<>(1);
     private Label.@Nullable Put settled;
     private Set<String> asked = Set.of();
 
-    private Decisions(@Nullable Decisions before) {
-        // The chain ends here: what was before the earlier labelling is not needed.
-        this.before = before;
+    private Decisions(Map<String, LabelState> states, boolean again) {
+        this.states = states;
+        this.again = again;
     }
 
-    static Decisions none() {
-        return new Decisions(null);
-    }
-
+    /**
+     * @param labelling the earlier one; null if there is none
+     * @param fixed what differs of what stays; null if there is none
+     * @param states of the labels that are to be placed, by id; each is told how it was
+     */
     static Decisions of(
-            @Nullable Labelling labelling, @Nullable FixedThings fixed, Ground ground, Map<String, Label> labels) {
-        if (labelling == null || fixed == null || !labelling.area().equals(ground.area())) {
-            return none();
+            @Nullable Labelling labelling, @Nullable FixedThings fixed, Ground ground, Map<String, LabelState> states) {
+        boolean comparable = labelling != null
+                && fixed != null
+                && fixed.sameOrder()
+                && labelling.area().equals(ground.area())
+                && sameOrder(labelling.states(), states);
+        Decisions d = new Decisions(states, comparable);
+        if (labelling != null && fixed != null && comparable) {
+            d.compare(labelling.states(), fixed);
         }
-        Decisions d = new Decisions(labelling.decisions().withoutPast());
-        labels.forEach((id, l) -> {
-            if (!l.equals(labelling.labels().get(id))) {
-                d.others.add(id);
-            }
-        });
-        Set<String> gone = new HashSet<>(labelling.labels().keySet());
-        gone.removeAll(labels.keySet());
-        d.others.addAll(gone);
-        if (!d.sameOrder(labelling.labels(), labels) || !fixed.sameOrder()) {
-            return none();
-        }
-        fixed.changed().forEach(d.changes::add);
-        for (String id : d.others) {
-            for (Label l : Arrays.asList(labels.get(id), labelling.labels().get(id))) {
-                if (l != null && l.fixed()) {
-                    d.changes.add(byHand(l));
-                }
-            }
-        }
-        labelling.decisions().placesOf(gone, d.changes);
         return d;
     }
 
-    private static Label.Put byHand(Label l) {
-        return FarSpots.byHand(l, l.spots().all().get(0));
-    }
-
-    private Decisions withoutPast() {
-        Decisions d = new Decisions(null);
-        d.stages.addAll(stages);
-        d.far.putAll(far);
-        return d;
-    }
-
-    private boolean sameOrder(Map<String, Label> was, Map<String, Label> is) {
-        if (List.copyOf(is.keySet()).equals(List.copyOf(was.keySet()))) {
-            return true;
+    private void compare(Map<String, LabelState> before, FixedThings fixed) {
+        fixed.changed().forEach(changes::add);
+        int known = 0;
+        for (LabelState s : states.values()) {
+            LabelState was = before.get(s.id());
+            s.was = was;
+            s.other = was == null || !s.label.equals(was.label);
+            known += was == null ? 0 : 1;
+            if (s.other) {
+                standsByHand(s);
+                standsByHand(was);
+            }
         }
+        if (known < before.size()) {
+            Map<String, LabelState> gone = new LinkedHashMap<>(before);
+            gone.keySet().removeAll(states.keySet());
+            gone.values().forEach(this::standsByHand);
+            before.values().forEach(s -> covers(s, gone));
+        }
+    }
+
+    private void standsByHand(@Nullable LabelState s) {
+        if (s != null && s.label.fixed()) {
+            changes.add(FarSpots.byHand(s.label, s.label.spots().all().get(0)));
+        }
+    }
+
+    private static boolean sameOrder(Map<String, LabelState> was, Map<String, LabelState> is) {
+        Iterator<String> old = was.keySet().iterator();
+        Iterator<String> now = is.keySet().iterator();
+        while (old.hasNext() && now.hasNext()) {
+            if (!old.next().equals(now.next())) {
+                return sameOrderOfCommon(was, is);
+            }
+        }
+        return true;
+    }
+
+    private static boolean sameOrderOfCommon(Map<String, LabelState> was, Map<String, LabelState> is) {
         List<String> common = new ArrayList<>();
         is.keySet().stream().filter(was::containsKey).forEach(common::add);
         List<String> old = new ArrayList<>();
@@ -123,58 +127,49 @@ final class Decisions {
         return common.equals(old);
     }
 
-    /** Everywhere where one of these labels ever stood, and what it pushed elsewhere. */
-    private void placesOf(Set<String> others, Changes to) {
-        if (others.isEmpty()) {
-            return;
-        }
-        for (Map<String, Decision> stage : stages) {
-            for (Map.Entry<String, Decision> e : stage.entrySet()) {
-                Decision d = e.getValue();
-                if (others.contains(e.getKey())) {
-                    d.covers(to); // it may have pushed others, which are not pushed now
-                }
+    /** Everywhere where one of those that are gone ever stood, and what it pushed elsewhere. */
+    private void covers(LabelState s, Map<String, LabelState> gone) {
+        boolean isGone = gone.containsKey(s.id());
+        for (int stage = 0; stage < s.stages(); stage++) {
+            Decision d = s.decision(stage);
+            if (d != null && isGone) {
+                d.covers(changes); // it may have pushed others, which are not pushed now
+            } else if (d != null) {
                 for (Move m : d.moves) {
-                    if (others.contains(m.id)) {
-                        m.covers(to);
+                    if (gone.containsKey(m.id)) {
+                        m.covers(changes);
                     }
                 }
             }
         }
-        for (String id : others) {
-            Far f = far.get(id);
-            if (f != null) {
-                to.add(f.put);
-            }
+        if (isGone && s.far != null) {
+            changes.add(s.far.put);
         }
     }
 
-    private Map<String, Decision> stage(int n) {
-        while (stages.size() <= n) {
-            boolean known = before != null && stages.size() < before.stages.size();
-            int expected =
-                    before != null && known ? before.stages.get(stages.size()).size() : 8;
-            stages.add(new HashMap<>(2 * expected));
-        }
-        return stages.get(n);
-    }
-
-    private @Nullable Decision old(int stage, String id) {
-        return before != null && stage < before.stages.size()
-                ? before.stages.get(stage).get(id)
-                : null;
+    private static @Nullable Decision old(int stage, LabelState s) {
+        return s.was == null ? null : s.was.decision(stage);
     }
 
     /** The earlier decision on a label, if it holds still. */
     @Nullable
-    Decision kept(int stage, String id) {
-        Decision d = others.contains(id) ? null : old(stage, id);
-        boolean asks = d != null && !d.asked.isEmpty() && !Collections.disjoint(d.asked, others);
-        if (d == null || asks || changes.touch(d.seen)) {
+    Decision kept(int stage, LabelState s) {
+        Decision d = s.other ? null : old(stage, s);
+        if (d == null || asksOther(d) || changes.touch(d.seen)) {
             return null;
         }
-        stage(stage).put(id, d);
+        s.decided(stage, d);
         return d;
+    }
+
+    private boolean asksOther(Decision d) {
+        for (String id : d.asked) {
+            LabelState s = states.get(id);
+            if (s == null || s.other) {
+                return true;
+            }
+        }
+        return false;
     }
 
     void begin() {
@@ -193,16 +188,16 @@ final class Decisions {
 
     /** Is told that no stage follows: what later ones did the last time doesn't happen. */
     void ended(int stages) {
-        if (before != null) {
-            for (int n = stages; n < before.stages.size(); n++) {
-                before.stages.get(n).values().forEach(d -> d.covers(changes));
+        for (LabelState s : states.values()) {
+            for (int n = stages; s.was != null && n < s.was.stages(); n++) {
+                skipped(n, s);
             }
         }
     }
 
     /** Is told that nothing is decided on a label: what was decided on it the last time doesn't happen. */
-    void skipped(int stage, String id) {
-        Decision then = old(stage, id);
+    void skipped(int stage, LabelState s) {
+        Decision then = old(stage, s);
         if (then != null) {
             then.covers(changes);
         }
@@ -217,11 +212,11 @@ final class Decisions {
     }
 
     /** Closes a decision. True if it moved a label. */
-    boolean end(int stage, String id, Rect seen) {
+    boolean end(int stage, LabelState s, Rect seen) {
         Decision now = new Decision(seen, moves, settled, asked);
-        stage(stage).put(id, now);
-        Decision then = old(stage, id);
-        if (before != null && !now.same(then)) {
+        s.decided(stage, now);
+        Decision then = old(stage, s);
+        if (again && !now.same(then)) {
             now.covers(changes);
             if (then != null) {
                 then.covers(changes);
@@ -231,30 +226,30 @@ final class Decisions {
     }
 
     @Nullable
-    Far keptFar(String id) {
-        Far f = before == null || others.contains(id) ? null : before.far.get(id);
+    Far keptFar(LabelState s) {
+        Far f = s.other || s.was == null ? null : s.was.far;
         if (f == null || changes.touch(f.seen)) {
             return null;
         }
-        far.put(id, f);
+        s.far = f;
         return f;
     }
 
     /** Is told that a label was settled before the end: where it stood in the end the last time, it may not now. */
-    void skippedFar(String id) {
-        Far then = before == null ? null : before.far.get(id);
+    void skippedFar(LabelState s) {
+        Far then = s.was == null ? null : s.was.far;
         if (then != null) {
             changes.add(then.put);
         }
     }
 
-    void madeFar(String id, Far now) {
-        far.put(id, now);
-        Far then = before == null ? null : before.far.get(id);
+    void madeFar(LabelState s, Far now) {
+        s.far = now;
+        Far then = s.was == null ? null : s.was.far;
         if (then != null && !then.equals(now)) {
             changes.add(then.put);
         }
-        if (before != null && !now.equals(then)) {
+        if (again && !now.equals(then)) {
             changes.add(now.put);
         }
     }

@@ -14,6 +14,9 @@ import java.util.function.Predicate;
 final class Grid<T extends Grid.Item> {
     private static final double CELL_MM = 10;
 
+    /** So many cells there are at first on each side of the area: frames and their marks lie there. */
+    private static final int RIM = 3;
+
     /** So many cells there are at most on each side of the area. */
     private static final int BEYOND = 300;
 
@@ -74,7 +77,7 @@ final class Grid<T extends Grid.Item> {
         this.area = area;
         columns = 1 + (int) (area.width() / CELL_MM);
         rows = 1 + (int) (area.height() / CELL_MM);
-        cells = Cells.empty(0, 0, columns - 1, rows - 1);
+        cells = Cells.empty(-RIM, -RIM, columns - 1 + RIM, rows - 1 + RIM);
     }
 
     void add(T item) {

@@ -1,11 +1,9 @@
 package orlop.layout;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Point;
 
 /** What lies on a sheet while texts are placed: symbols and lines, texts that stand, texts that may still move. */
@@ -55,7 +53,6 @@ final class Ground {
     private final Grid<Text> texts;
     private final Grid<Lead> leads;
     private final List<Solid.Key> fixed = new ArrayList<>();
-    private final Map<String, Text> byId = new HashMap<>();
 
     Ground(Rect area) {
         this.area = area;
@@ -99,30 +96,29 @@ final class Ground {
         }
     }
 
-    /** Puts a label's text there, from where it was before. */
-    void put(String id, Rect r) {
-        Text old = byId.get(id);
+    /**
+     * Puts a label's text there.
+     *
+     * @param old the text where it was before; null if it was nowhere
+     */
+    Text put(@Nullable Text old, String id, Rect r) {
         if (old != null && old.rect.equals(r)) {
-            return;
+            return old;
         }
         if (old != null) {
             texts.remove(old);
         }
         Text t = new Text(id, r);
-        byId.put(id, t);
         texts.add(t);
+        return t;
     }
 
-    /** Where a label stands for good, with its leader. */
-    void settle(String id, Label.Put put) {
-        put(id, put.rect());
+    /** Puts a label's text where it stands for good, with its leader. */
+    Text settle(@Nullable Text old, String id, Label.Put put) {
         if (put.leader() != null) {
             put.leader().pieces().forEach(p -> leads.add(new Lead(id, p)));
         }
-    }
-
-    Rect where(String id) {
-        return Optional.ofNullable(byId.get(id)).orElseThrow().rect;
+        return put(old, id, put.rect());
     }
 
     /** Whether this would lie on nothing but lines of this owner. */

@@ -2,10 +2,10 @@ package orlop.layout;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Point;
@@ -29,17 +29,14 @@ public final class Labeller {
     private static final double CONFLICT_PER_MM2 = 10;
 
     private final Ground ground;
-    private final Map<String, Label> labels = new LinkedHashMap<>();
-    private final Map<String, Label.Put> settled = new HashMap<>();
-    private final Map<String, Spot> chosen = new HashMap<>();
-    private final Map<String, Candidates> candidates = new HashMap<>();
-    private final Map<String, Boolean> beyond = new HashMap<>();
-    private Decisions decisions = Decisions.none();
+    private final Map<String, LabelState> states = new LinkedHashMap<>();
+    private Decisions decisions;
     private @Nullable List<Rect> moved;
 
     /** @param area within which the texts stand of all that is not itself outside */
     public Labeller(Rect area) {
         ground = new Ground(area);
+        decisions = Decisions.of(null, null, ground, states);
     }
 
     /** Something that no text may lie on. */
@@ -83,42 +80,40 @@ public final class Labeller {
      * @param before an earlier labelling of nearly the same; null if there is none
      */
     public Labelling place(List<Label> wanted, @Nullable Labelling before) {
-        for (Label l : wanted) {
-            labels.put(l.id(), l);
-        }
-        if (before != null && before.isOf(ground, labels)) {
-            before.places().forEach(ground::settle);
+        if (before != null && before.isOf(ground, wanted)) {
+            before.places().forEach((id, put) -> ground.settle(null, id, put));
             moved = List.of();
             return before;
         }
+        for (Label l : wanted) {
+            states.put(l.id(), new LabelState(l));
+        }
         FixedThings fixed = before == null ? null : FixedThings.compare(before.fixed(), ground.fixed());
-        decisions = Decisions.of(before, fixed, ground, labels);
-        wanted.stream().filter(Label::fixed).forEach(this::byHand);
-        wanted.stream().filter(l -> !l.fixed()).forEach(l -> decide(0, l, seen -> first(l, seen)));
+        decisions = Decisions.of(before, fixed, ground, states);
+        states.values().stream().filter(s -> s.label.fixed()).forEach(this::byHand);
+        states.values().stream().filter(s -> !s.label.fixed()).forEach(s -> decide(0, s, seen -> first(s, seen)));
         boolean restless = true;
         int stage = 1;
         while (stage <= SWEEPS && restless) {
             restless = sweep(stage++);
         }
         decisions.ended(stage);
-        Map<String, Label.Put> out = new LinkedHashMap<>();
-        for (Label l : wanted) {
-            out.put(l.id(), apart(l));
-        }
+        states.values().forEach(s -> s.placed(apart(s)));
         if (before != null && fixed != null && before.area().equals(ground.area())) {
             List<Rect> changed = new ArrayList<>(fixed.changed());
-            moved(out, before.places(), changed);
-            moved(before.places(), out, changed);
+            moved(states, before.states(), changed);
+            moved(before.states(), states, changed);
             moved = Collections.unmodifiableList(changed);
         }
-        return new Labelling(out, ground, labels, decisions);
+        states.values().forEach(LabelState::forget);
+        return new Labelling(ground, states);
     }
 
-    private static void moved(Map<String, Label.Put> of, Map<String, Label.Put> from, List<Rect> to) {
-        of.forEach((id, put) -> {
-            Label.Put other = from.get(id);
-            if (other == null || !other.rect().equals(put.rect())) {
-                to.add(put.rect());
+    private static void moved(Map<String, LabelState> of, Map<String, LabelState> from, List<Rect> to) {
+        of.forEach((id, s) -> {
+            LabelState other = from.get(id);
+            if (other == null || !other.put().rect().equals(s.put().rect())) {
+                to.add(s.put().rect());
             }
         });
     }
@@ -131,38 +126,36 @@ public final class Labeller {
         return moved;
     }
 
-    private void byHand(Label l) {
-        Spot s = candidates(l).first();
-        choose(l, s);
-        settle(l.id(), FarSpots.byHand(l, s));
+    private void byHand(LabelState s) {
+        Spot spot = s.candidates().first();
+        choose(s, spot);
+        settle(s, FarSpots.byHand(s.label, spot));
     }
 
-    private void settle(String id, Label.Put put) {
-        settled.put(id, put);
-        ground.settle(id, put);
+    private void settle(LabelState s, Label.Put put) {
+        s.settled = put;
+        s.text = ground.settle(s.text, s.id(), put);
     }
 
     /** The best place beside what it speaks of; where symbols and lines leave none, one apart, before others take it. */
-    private void first(Label l, Seen seen) {
-        if (!candidates(l).any(s -> !blocked(s, seen)) && !beyond(l)) {
-            Optional<Label.Put> far = new FarSpots(ground, l, seen).find();
+    private void first(LabelState s, Seen seen) {
+        if (!s.candidates().any(spot -> !blocked(spot, seen)) && !beyond(s)) {
+            Optional<Label.Put> far = new FarSpots(ground, s.label, seen).find();
             if (far.isPresent()) {
-                settle(l.id(), far.get());
+                settle(s, far.get());
                 decisions.settled(far.get());
                 return;
             }
         }
-        choose(l, best(l, seen));
+        choose(s, best(s, seen));
     }
 
-    /** Whether what it speaks of lies outside the area: its text stays with it and is not drawn in from afar. */
-    private boolean beyond(Label l) {
-        return beyond.computeIfAbsent(
-                l.id(), k -> !candidates(l).any(s -> ground.area().contains(s.rect())));
+    private boolean beyond(LabelState s) {
+        return s.beyond(ground.area());
     }
 
-    private boolean within(Label l, Rect r) {
-        return ground.area().contains(r) || beyond(l);
+    private boolean within(LabelState s, Rect r) {
+        return ground.area().contains(r) || beyond(s);
     }
 
     private boolean blocked(Spot s, Seen seen) {
@@ -171,36 +164,36 @@ public final class Labeller {
         return !ground.area().contains(s.rect()) || ground.built(room);
     }
 
-    private Label.Put apart(Label l) {
-        Label.Put stands = settled.get(l.id());
-        if (stands != null) {
-            decisions.skippedFar(l.id());
-            return stands;
+    private Label.Put apart(LabelState s) {
+        if (s.settled != null) {
+            decisions.skippedFar(s);
+            return s.settled;
         }
-        Spot s = chosen(l.id());
-        Label.Put near = new Label.Put(s.rect(), s.side(), null);
-        Decisions.Far kept = decisions.keptFar(l.id());
+        Decisions.Far kept = decisions.keptFar(s);
         if (kept == null) {
+            Spot spot = s.chosen();
+            Label.Put near = new Label.Put(spot.rect(), spot.side(), null);
             Seen seen = new Seen();
-            boolean free = clear(l, s, seen);
-            Label.Put put = free || beyond(l)
+            boolean free = clear(s, spot, seen);
+            Label.Put put = free || beyond(s)
                     ? near
-                    : new FarSpots(ground, l, seen).find().orElse(near);
+                    : new FarSpots(ground, s.label, seen).find().orElse(near);
             kept = new Decisions.Far(seen.rect(), put);
-            decisions.madeFar(l.id(), kept);
+            decisions.madeFar(s, kept);
         }
-        ground.settle(l.id(), kept.put());
+        s.text = ground.settle(s.text, s.id(), kept.put());
         return kept.put();
     }
 
-    private Spot chosen(String id) {
-        return Optional.ofNullable(chosen.get(id)).orElseThrow();
+    private void choose(LabelState s, Spot spot) {
+        Spot from = s.chosen;
+        stand(s, spot);
+        decisions.moved(s.id(), from, spot);
     }
 
-    private void choose(Label l, Spot s) {
-        Spot from = chosen.put(l.id(), s);
-        ground.put(l.id(), s.rect());
-        decisions.moved(l.id(), from, s);
+    private void stand(LabelState s, Spot spot) {
+        s.chosen = spot;
+        s.text = ground.put(s.text, s.id(), spot.rect());
     }
 
     /** What is worked out for a decision; it chooses spots and tells where it looked. */
@@ -209,33 +202,32 @@ public final class Labeller {
     }
 
     /** Takes the moves of an earlier decision if nothing has changed where it looked, or decides anew. */
-    private boolean decide(int stage, Label l, Choice choice) {
-        Decisions.Decision kept = decisions.kept(stage, l.id());
+    private boolean decide(int stage, LabelState s, Choice choice) {
+        Decisions.Decision kept = decisions.kept(stage, s);
         if (kept != null) {
             for (Decisions.Move m : kept.moves()) {
-                chosen.put(m.id(), m.spot());
-                ground.put(m.id(), m.spot().rect());
+                stand(m.id().equals(s.id()) ? s : state(m.id()), m.spot());
             }
             if (kept.settled() != null) {
-                settle(l.id(), kept.settled());
+                settle(s, kept.settled());
             }
             return !kept.moves().isEmpty();
         }
         Seen seen = new Seen();
         decisions.begin();
         choice.make(seen);
-        return decisions.end(stage, l.id(), seen.rect());
+        return decisions.end(stage, s, seen.rect());
     }
 
     private boolean sweep(int stage) {
         boolean moved = false;
-        for (Label l : labels.values()) {
-            if (settled.containsKey(l.id())) {
-                decisions.skipped(stage, l.id());
+        for (LabelState s : states.values()) {
+            if (s.settled != null) {
+                decisions.skipped(stage, s);
             } else {
-                moved |= decide(stage, l, seen -> {
-                    if (!clear(l, chosen(l.id()), seen)) {
-                        improve(l, seen);
+                moved |= decide(stage, s, seen -> {
+                    if (!clear(s, s.chosen(), seen)) {
+                        improve(s, seen);
                     }
                 });
             }
@@ -243,54 +235,54 @@ public final class Labeller {
         return moved;
     }
 
-    private boolean clear(Label l, Spot s, Seen seen) {
-        seen.add(s.rect().grown(GAP_MM));
-        return ground.clear(l.id(), s.rect());
+    private boolean clear(LabelState s, Spot spot, Seen seen) {
+        seen.add(spot.rect().grown(GAP_MM));
+        return ground.clear(s.id(), spot.rect());
     }
 
-    private void improve(Label l, Seen seen) {
-        Spot before = chosen(l.id());
-        Spot better = best(l, seen);
-        if (clear(l, better, seen)) {
-            choose(l, better);
+    private void improve(LabelState s, Seen seen) {
+        Spot before = s.chosen();
+        Spot better = best(s, seen);
+        if (clear(s, better, seen)) {
+            choose(s, better);
             return;
         }
         int tried = 0;
-        for (Spot s : candidates(l).all()) {
-            Rect room = s.rect().grown(GAP_MM);
+        for (Spot spot : s.candidates().all()) {
+            Rect room = spot.rect().grown(GAP_MM);
             seen.add(room);
-            boolean open = within(l, s.rect()) && !ground.built(room);
+            boolean open = within(s, spot.rect()) && !ground.built(room);
             if (tried < PUSHES && open) {
                 tried++;
-                if (push(l, s, seen)) {
+                if (push(s, spot, seen)) {
                     return;
                 }
             }
         }
         if (!better.equals(before)) {
-            choose(l, better);
+            choose(s, better);
         }
     }
 
     /** Takes a spot if every text that lies there can go to one where it lies on nothing. */
-    private boolean push(Label l, Spot s, Seen seen) {
-        List<Label> others = new ArrayList<>();
-        for (Ground.Text t : ground.texts(s.rect().grown(GAP_MM))) {
+    private boolean push(LabelState s, Spot spot, Seen seen) {
+        List<LabelState> others = new ArrayList<>();
+        for (Ground.Text t : ground.texts(spot.rect().grown(GAP_MM))) {
             if (t.id.isEmpty()) {
                 return false;
             }
-            if (!t.id.equals(l.id())) {
-                others.add(label(t.id));
+            if (!t.id.equals(s.id())) {
+                others.add(state(t.id));
             }
         }
-        if (others.size() > 2 || others.stream().anyMatch(o -> settled.containsKey(o.id()))) {
+        if (others.size() > 2 || others.stream().anyMatch(o -> o.settled != null)) {
             return false;
         }
-        Map<Label, Spot> old = new LinkedHashMap<>();
-        old.put(l, chosen(l.id()));
-        choose(l, s);
-        for (Label o : others) {
-            old.put(o, chosen(o.id()));
+        Map<LabelState, Spot> old = new LinkedHashMap<>();
+        old.put(s, s.chosen());
+        choose(s, spot);
+        for (LabelState o : others) {
+            old.put(o, o.chosen());
             decisions.asks(o.id());
             Spot alternative = best(o, seen);
             if (!clear(o, alternative, seen)) {
@@ -302,22 +294,17 @@ public final class Labeller {
         return true;
     }
 
-    private Label label(String id) {
-        return Optional.ofNullable(labels.get(id)).orElseThrow();
+    private LabelState state(String id) {
+        return Objects.requireNonNull(states.get(id));
     }
 
     /** The cheapest spot as things stand. */
-    private Spot best(Label l, Seen seen) {
-        return candidates(l)
+    private Spot best(LabelState s, Seen seen) {
+        return s.candidates()
                 .best(
-                        s -> seen.add(s.rect().grown(GAP_MM)),
-                        s -> s.cost() + (within(l, s.rect()) ? 0 : 5 * CONFLICT) + solidCost(s.rect()),
-                        s -> textCost(l, s.rect()));
-    }
-
-    /** Made once, and only for those that are decided anew. */
-    private Candidates candidates(Label l) {
-        return candidates.computeIfAbsent(l.id(), k -> new Candidates(l.spots()));
+                        spot -> seen.add(spot.rect().grown(GAP_MM)),
+                        spot -> spot.cost() + (within(s, spot.rect()) ? 0 : 5 * CONFLICT) + solidCost(spot.rect()),
+                        spot -> textCost(s.id(), spot.rect()));
     }
 
     private double solidCost(Rect r) {
@@ -329,11 +316,11 @@ public final class Labeller {
         return cost;
     }
 
-    private double textCost(Label l, Rect r) {
+    private double textCost(String id, Rect r) {
         Rect room = r.grown(GAP_MM);
-        double cost = CONFLICT * ground.crossing(l.id(), room);
+        double cost = CONFLICT * ground.crossing(id, room);
         for (Ground.Text t : ground.texts(room)) {
-            if (!t.id.equals(l.id())) {
+            if (!t.id.equals(id)) {
                 cost += CONFLICT + CONFLICT_PER_MM2 * room.sharedArea(t.rect);
             }
         }

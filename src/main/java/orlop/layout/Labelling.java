@@ -1,7 +1,7 @@
 package orlop.layout;
 
-import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,15 +11,16 @@ public final class Labelling {
     private final Map<String, Label.Put> places;
     private final Rect area;
     private final List<Ground.Solid.Key> fixed;
-    private final Map<String, Label> labels;
-    private final Decisions decisions;
+    private final Map<String, LabelState> states;
 
-    Labelling(Map<String, Label.Put> places, Ground ground, Map<String, Label> labels, Decisions decisions) {
-        this.places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
+    /** @param states of all labels, which are placed; by id, kept as they are */
+    Labelling(Ground ground, Map<String, LabelState> states) {
+        Map<String, Label.Put> puts = new LinkedHashMap<>(2 * states.size());
+        states.forEach((id, s) -> puts.put(id, s.put()));
+        this.places = Collections.unmodifiableMap(puts);
         this.area = ground.area();
         this.fixed = List.copyOf(ground.fixed());
-        this.labels = Collections.unmodifiableMap(new LinkedHashMap<>(labels));
-        this.decisions = decisions;
+        this.states = states;
     }
 
     /** By label's id, in the order in which they were given. */
@@ -28,11 +29,17 @@ public final class Labelling {
     }
 
     /** Whether the same labels were to be placed, in the same order, among the same things. */
-    boolean isOf(Ground ground, Map<String, Label> wanted) {
-        return area.equals(ground.area())
-                && labels.size() == wanted.size()
-                && new ArrayList<>(labels.values()).equals(new ArrayList<>(wanted.values()))
-                && fixed.equals(ground.fixed());
+    boolean isOf(Ground ground, List<Label> wanted) {
+        if (!area.equals(ground.area()) || states.size() != wanted.size()) {
+            return false;
+        }
+        Iterator<LabelState> mine = states.values().iterator();
+        for (Label l : wanted) {
+            if (!mine.next().label.equals(l)) {
+                return false;
+            }
+        }
+        return fixed.equals(ground.fixed());
     }
 
     Rect area() {
@@ -43,11 +50,8 @@ public final class Labelling {
         return fixed;
     }
 
-    Map<String, Label> labels() {
-        return labels;
-    }
-
-    Decisions decisions() {
-        return decisions;
+    /** By label's id, in the order in which they were given; they don't change any more. */
+    Map<String, LabelState> states() {
+        return states;
     }
 }

@@ -218,12 +218,11 @@ final class ComponentText {
     }
 
     private String voltage() {
-        for (PointResult p : view.request().results().points().values()) {
-            if (p.id().equals(component.id())) {
-                return p.voltageV() == null
-                        ? (dead() ? view.dead() : view.words().text("scene.not-calculated"))
-                        : Format.q(p.voltageV(), Unit.VOLT);
-            }
+        PointResult p = view.request().results().points().get(component.id());
+        if (p != null) {
+            return p.voltageV() == null
+                    ? (dead() ? view.dead() : view.words().text("scene.not-calculated"))
+                    : Format.q(p.voltageV(), Unit.VOLT);
         }
         ElectricalSystem s = view.drawing().systems().get(component.systems().get(0));
         return s == null ? "" : Format.q(s.nominalV(), Unit.VOLT);

@@ -1,9 +1,10 @@
 package orlop.scene;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import orlop.layout.Label;
 
@@ -38,14 +39,34 @@ final class MadeLabels {
         }
     }
 
+    /** What a label speaks of. */
+    enum Kind {
+        COMPONENT("c:"),
+        CABLE("w:"),
+        PROPOSAL("p:"),
+        MARKER("f:");
+
+        private final String prefix;
+
+        Kind(String prefix) {
+            this.prefix = prefix;
+        }
+    }
+
     private record Entry(From from, Made made) {}
 
-    private final Map<String, Entry> before;
-    private final Map<String, Entry> now;
+    private final Map<Kind, Map<String, Entry>> before;
+    private final Map<Kind, Map<String, Entry>> now = new EnumMap<>(Kind.class);
 
-    private MadeLabels(Map<String, Entry> before) {
+    private MadeLabels(Map<Kind, Map<String, Entry>> before) {
         this.before = before;
-        this.now = new HashMap<>(2 * before.size());
+        for (Kind kind : Kind.values()) {
+            now.put(kind, new HashMap<>(2 * entries(before, kind).size()));
+        }
+    }
+
+    private static Map<String, Entry> entries(Map<Kind, Map<String, Entry>> of, Kind kind) {
+        return of.getOrDefault(kind, Map.of());
     }
 
     /** @param last those of the sheet when it was made last; null if it was not */
@@ -53,18 +74,22 @@ final class MadeLabels {
         return new MadeLabels(last == null ? Map.of() : last.now);
     }
 
-    /** @param from all that it is made from, comparable */
-    Made of(String id, From from, Supplier<Made> maker) {
-        Entry old = before.get(id);
-        Entry entry = old != null && old.from.equals(from) ? old : new Entry(from, maker.get());
-        now.put(id, entry);
+    /**
+     * @param subject what it speaks of, among those of its kind
+     * @param from all that it is made from, comparable
+     * @param maker makes it for an id
+     */
+    Made of(Kind kind, String subject, From from, Function<String, Made> maker) {
+        Entry old = entries(before, kind).get(subject);
+        Entry entry = old != null && old.from.equals(from) ? old : new Entry(from, maker.apply(kind.prefix + subject));
+        entries(now, kind).put(subject, entry);
         return entry.made;
     }
 
-    /** The block of this label that has this height, or else its first; null if there is no such label or it has none. */
+    /** The label of this kind that speaks of something; null if there is none. */
     @Nullable
-    TextBlock block(String id, double height) {
-        Entry e = now.get(id);
-        return e == null ? null : e.made.block(height);
+    Made find(Kind kind, String subject) {
+        Entry e = entries(now, kind).get(subject);
+        return e == null ? null : e.made;
     }
 }

@@ -56,10 +56,10 @@ final class ProposalItems {
         int turn = p.standing() ? 0 : 90;
         marks.add(new Mark.SymbolAt(SYMBOL, p.at().xMm(), p.at().yMm(), turn, false, Ink.DANGER));
         Rect bounds = f.target();
-        String id = SheetComposer.proposalLabel(f);
-        Label.Put put = composed.places().get(id);
-        TextBlock block = put == null ? null : composed.block(id, put.rect());
-        if (put != null && block != null) {
+        SheetComposer.PutLabel label = composed.label(MadeLabels.Kind.PROPOSAL, f.key());
+        if (label != null && label.block() != null) {
+            Label.Put put = label.put();
+            TextBlock block = label.block();
             SheetItems.leader(marks, put, LEADER_MM, Ink.DANGER);
             marks.addAll(block.marks(put.rect(), put.side()));
             bounds = bounds.union(put.rect());
@@ -69,10 +69,11 @@ final class ProposalItems {
     }
 
     private static void marker(ItemMaker items, Words words, FoundPlace f, SheetComposer.Composed composed) {
-        Label.Put put = composed.places().get(SheetComposer.marker(f));
-        if (put == null) {
+        SheetComposer.PutLabel label = composed.label(MadeLabels.Kind.MARKER, f.key());
+        if (label == null) {
             return;
         }
+        Label.Put put = label.put();
         Finding finding = f.finding();
         String number = Integer.toString(f.number());
         List<Mark> marks = new ArrayList<>();

@@ -92,28 +92,23 @@ final class SheetComposer {
             return moved != null && moved.stream().noneMatch(r::touches);
         }
 
-        /** The block that was put at this place: which of a label's blocks was taken shows in the height of the place. */
+        /** A label with its place and the block that is set there; null if there is none. */
         @Nullable
-        TextBlock block(String id, Rect place) {
-            return kept.labels.block(id, place.height());
+        PutLabel label(MadeLabels.Kind kind, String subject) {
+            MadeLabels.Made made = kept.labels.find(kind, subject);
+            Label.Put put = made == null ? null : places().get(made.label().id());
+            return made == null || put == null
+                    ? null
+                    : new PutLabel(put, made.block(put.rect().height()));
         }
     }
 
-    static String componentLabel(String tag) {
-        return "c:" + tag;
-    }
-
-    static String cableLabel(String tag) {
-        return "w:" + tag;
-    }
-
-    static String proposalLabel(FoundPlace f) {
-        return "p:" + f.key();
-    }
-
-    static String marker(FoundPlace f) {
-        return "f:" + f.key();
-    }
+    /**
+     * A label at its place.
+     *
+     * @param block which of its blocks was taken shows in the height of the place; null if nothing is set there
+     */
+    record PutLabel(Label.Put put, @Nullable TextBlock block) {}
 
     Composed compose() {
         solids();
@@ -186,9 +181,9 @@ final class SheetComposer {
     private Label component(Placed p) {
         ComponentText text = new ComponentText(view, p.component());
         components.put(p.id(), text);
-        String id = componentLabel(p.id());
         From from = From.of(p.symbol(), p.ink(), p.bar(), p.component().place(), text.content());
-        return made.of(id, from, () -> component(id, p, text)).label();
+        return made.of(MadeLabels.Kind.COMPONENT, p.id(), from, id -> component(id, p, text))
+                .label();
     }
 
     private MadeLabels.Made component(String id, Placed p, ComponentText text) {
@@ -227,9 +222,9 @@ final class SheetComposer {
         LineNames.Gap gap = names.get(way.connection().id());
         Rect name = gap == null ? null : gap.rect();
         Point dragged = cable.labelAt();
-        String id = cableLabel(way.connection().id());
         From from = From.of(way.points(), text.content(), name, dragged);
-        labels.add(made.of(id, from, () -> cable(id, way, text, name, dragged)).label());
+        labels.add(made.of(MadeLabels.Kind.CABLE, cable.id(), from, id -> cable(id, way, text, name, dragged))
+                .label());
     }
 
     private static MadeLabels.Made cable(
@@ -277,13 +272,13 @@ final class SheetComposer {
         FoundPlace.Proposal proposal = f.proposal();
         if (proposal != null) {
             TextBlock block = ProposalItems.rating(view, f);
-            String id = proposalLabel(f);
             From from = From.of(f.target(), block, proposal.standing());
-            labels.add(made.of(id, from, () -> proposed(id, f, block, proposal.standing()))
-                    .label());
+            labels.add(
+                    made.of(MadeLabels.Kind.PROPOSAL, f.key(), from, id -> proposed(id, f, block, proposal.standing()))
+                            .label());
         }
-        String id = marker(f);
-        labels.add(made.of(id, From.of(f.target()), () -> marker(id, f)).label());
+        labels.add(made.of(MadeLabels.Kind.MARKER, f.key(), From.of(f.target()), id -> marker(id, f))
+                .label());
     }
 
     private static MadeLabels.Made proposed(String id, FoundPlace f, TextBlock block, boolean standing) {

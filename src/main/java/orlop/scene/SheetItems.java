@@ -81,12 +81,11 @@ final class SheetItems {
         }
         ProposalItems.draw(items, view, found, composed);
         for (Placed p : view.placed().values()) {
-            label(p.id(), SheetComposer.componentLabel(p.id()));
+            label(p.id(), MadeLabels.Kind.COMPONENT);
         }
         for (Way w : view.ways().values()) {
             if (view.isCable(w)) {
-                String id = w.connection().id();
-                label(id, SheetComposer.cableLabel(id));
+                label(w.connection().id(), MadeLabels.Kind.CABLE);
             }
         }
     }
@@ -300,12 +299,13 @@ final class SheetItems {
         }
     }
 
-    private void label(String subject, String id) {
-        Label.Put put = composed.places().get(id);
-        TextBlock block = put == null ? null : composed.block(id, put.rect());
-        if (block == null || put == null) {
+    private void label(String subject, MadeLabels.Kind kind) {
+        SheetComposer.PutLabel label = composed.label(kind, subject);
+        if (label == null || label.block() == null) {
             return;
         }
+        Label.Put put = label.put();
+        TextBlock block = label.block();
         boolean line = view.ways().containsKey(subject);
         items.add(
                 Role.LABEL,

@@ -20,7 +20,7 @@ import orlop.testing.WindowTest;
 
 /** The main job from an empty sheet to an exported one, without a mouse. */
 @WindowTest
-@Timeout(600) // against hanging for ever; how fast it goes is no matter here
+@Timeout(1500) // against hanging for ever; how fast it goes is no matter here
 class KeyboardJobWindowTest {
     @TempDir
     @SuppressWarnings("NullAway.Init") // set by JUnit

@@ -136,29 +136,35 @@ class DecisionsTest {
     @Test
     void sweeps_that_do_not_come_about_again_are_undone() {
         Ground ground = new Ground(AREA);
-        Label a = new Text(Rect.of(10, 10, 5, 5), 9, 3).label("a");
-        Spot there = a.spots().all().get(0);
-        Map<String, Label> labels = Map.of("a", a);
-        Decisions first = Decisions.of(null, null, ground, labels);
+        Label label = new Text(Rect.of(10, 10, 5, 5), 9, 3).label("a");
+        Spot there = label.spots().all().get(0);
+        LabelState was = new LabelState(label);
+        Decisions first = Decisions.of(null, null, ground, Map.of("a", was));
         first.begin();
         first.moved("a", null, there);
-        first.end(0, "a", there.rect());
+        first.end(0, was, there.rect());
         first.begin();
-        first.moved("a", there, a.spots().all().get(1));
-        first.end(1, "a", there.rect());
+        first.moved("a", there, label.spots().all().get(1));
+        first.end(1, was, there.rect());
         first.ended(2);
-        Labelling last = new Labelling(Map.of(), ground, labels, first);
+        Label.Put put = new Label.Put(there.rect(), Side.RIGHT, null);
+        was.placed(put);
+        Labelling last = new Labelling(ground, Map.of("a", was));
+        FixedThings same = FixedThings.compare(last.fixed(), ground.fixed());
 
-        Decisions second = Decisions.of(last, FixedThings.compare(last.fixed(), ground.fixed()), ground, labels);
-        assertThat(second.kept(0, "a")).isNotNull();
-        second.madeFar("b", new Decisions.Far(there.rect(), new Label.Put(there.rect(), Side.RIGHT, null)));
-        assertThat(second.kept(1, "a")).as("something stands where it looked").isNull();
+        LabelState is = new LabelState(label);
+        Decisions second = Decisions.of(last, same, ground, Map.of("a", is));
+        assertThat(second.kept(0, is)).isNotNull();
+        LabelState b = new LabelState(new Text(Rect.of(10, 10, 5, 5), 9, 3).label("b"));
+        second.madeFar(b, new Decisions.Far(there.rect(), put));
+        assertThat(second.kept(1, is)).as("something stands where it looked").isNull();
 
-        Decisions third = Decisions.of(last, FixedThings.compare(last.fixed(), ground.fixed()), ground, labels);
-        assertThat(third.kept(0, "a")).isNotNull();
-        assertThat(third.kept(1, "a")).isNotNull();
+        LabelState again = new LabelState(label);
+        Decisions third = Decisions.of(last, same, ground, Map.of("a", again));
+        assertThat(third.kept(0, again)).isNotNull();
+        assertThat(third.kept(1, again)).isNotNull();
         third.ended(1);
-        assertThat(third.kept(1, "a"))
+        assertThat(third.kept(1, again))
                 .as("where it went in the second sweep it no longer goes")
                 .isNull();
     }
