@@ -3,7 +3,6 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Point;
-import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
 import java.io.File;
 import java.nio.file.Path;
@@ -46,22 +45,7 @@ class DropWindowTest extends InWindow {
 
         @Override
         protected Transferable createTransferable(JComponent c) {
-            return new Transferable() {
-                @Override
-                public DataFlavor[] getTransferDataFlavors() {
-                    return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-                }
-
-                @Override
-                public boolean isDataFlavorSupported(DataFlavor flavor) {
-                    return flavor.equals(DataFlavor.javaFileListFlavor);
-                }
-
-                @Override
-                public Object getTransferData(DataFlavor flavor) {
-                    return files;
-                }
-            };
+            return new DraggedFiles(files);
         }
     }
 

@@ -2,10 +2,8 @@ package orlop.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.Transferable;
-import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,29 +20,6 @@ class DroppedFilesTest {
     private final List<Message> said = new ArrayList<>();
     private final DroppedFiles handler = new DroppedFiles(opened::add, said::add);
 
-    private static final class Files implements Transferable {
-        private final List<File> files;
-
-        Files(String... names) {
-            files = List.of(names).stream().map(File::new).toList();
-        }
-
-        @Override
-        public DataFlavor[] getTransferDataFlavors() {
-            return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-        }
-
-        @Override
-        public boolean isDataFlavorSupported(DataFlavor flavor) {
-            return flavor.equals(DataFlavor.javaFileListFlavor);
-        }
-
-        @Override
-        public Object getTransferData(DataFlavor flavor) {
-            return files;
-        }
-    }
-
     private boolean drop(Transferable what) throws Exception {
         boolean taken = handler.importData(new TransferHandler.TransferSupport(new JPanel(), what));
         HeadlessBench.onUi(() -> {}); // they are opened a moment later
@@ -53,18 +28,18 @@ class DroppedFilesTest {
 
     @Test
     void drawings_are_opened_whatever_the_letters_of_their_ending() throws Exception {
-        assertThat(drop(new Files("/tmp/a.orlop", "/tmp/B.ORLOP"))).isTrue();
+        assertThat(drop(new DraggedFiles("/tmp/a.orlop", "/tmp/B.ORLOP"))).isTrue();
         assertThat(opened).containsExactly(Path.of("/tmp/a.orlop"), Path.of("/tmp/B.ORLOP"));
         assertThat(said).isEmpty();
     }
 
     @Test
     void what_is_no_drawing_is_named_and_the_others_are_opened() throws Exception {
-        assertThat(drop(new Files("/tmp/photo.png", "/tmp/a.orlop"))).isTrue();
+        assertThat(drop(new DraggedFiles("/tmp/photo.png", "/tmp/a.orlop"))).isTrue();
         assertThat(opened).containsExactly(Path.of("/tmp/a.orlop"));
         assertThat(Texts.of(said.get(0))).contains("photo.png").doesNotContain("a.orlop");
 
-        assertThat(drop(new Files("/tmp/letter.txt"))).isFalse();
+        assertThat(drop(new DraggedFiles("/tmp/letter.txt"))).isFalse();
         assertThat(said).hasSize(2);
     }
 
