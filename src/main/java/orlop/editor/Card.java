@@ -24,12 +24,12 @@ import orlop.study.working.Figure;
 
 /** The card of one component, cable, link or note: its particulars to edit, and its results. */
 final class Card {
-    private final String item;
-    /** Between the name of a result and its end, and with the button that shows its working. */
+    /** What the name of a result leaves free of its line, and with the button that shows its working; in pixels at 100 %. */
     private static final int BESIDE = 8;
 
     private static final int WITH_WORKING = 36;
 
+    private final String item;
     private final int width;
     private final JPanel panel;
     private final JLabel what = Flat.quiet("");

@@ -1,8 +1,6 @@
 package orlop.editor;
 
 import java.awt.Graphics2D;
-import java.awt.Transparency;
-import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -19,14 +17,7 @@ final class SelectedLayer {
     private static final int FEW = 150;
 
     private record Key(
-            Scene scene,
-            Set<String> selection,
-            Drawing drawing,
-            Viewport viewport,
-            boolean dark,
-            AffineTransform screen,
-            int width,
-            int height) {
+            Scene scene, Set<String> selection, Drawing drawing, Viewport viewport, boolean dark, ScreenDots dots) {
         /** Whether it is of the same things in the very same scene, and looks the same. */
         @SuppressWarnings("ReferenceEquality")
         boolean is(@Nullable Key o) {
@@ -35,9 +26,7 @@ final class SelectedLayer {
                     && drawing == o.drawing
                     && viewport.equals(o.viewport)
                     && dark == o.dark
-                    && screen.equals(o.screen)
-                    && width == o.width
-                    && height == o.height
+                    && dots.equals(o.dots)
                     && selection.equals(o.selection);
         }
     }
@@ -59,29 +48,20 @@ final class SelectedLayer {
             direct.dispose();
             return;
         }
-        double scaleX = Math.max(0.1, g.getTransform().getScaleX());
-        double scaleY = Math.max(0.1, g.getTransform().getScaleY());
-        int w = (int) Math.ceil(width * scaleX);
-        int h = (int) Math.ceil(height * scaleY);
-        AffineTransform screen = AffineTransform.getScaleInstance(scaleX, scaleY);
-        Key wanted = new Key(scene, s.selection(), s.drawing(), viewport, Look.dark(), screen, w, h);
+        ScreenDots dots = ScreenDots.of(g, width, height);
+        Key wanted = new Key(scene, s.selection(), s.drawing(), viewport, Look.dark(), dots);
         BufferedImage ready = image;
         if (ready == null || !wanted.is(key)) {
-            ready = g.getDeviceConfiguration() == null
-                    ? new BufferedImage(w, h, BufferedImage.TYPE_INT_ARGB)
-                    : g.getDeviceConfiguration().createCompatibleImage(w, h, Transparency.TRANSLUCENT);
+            ready = dots.image(g, false);
             Graphics2D t = ready.createGraphics();
-            t.setTransform(screen);
+            t.setTransform(dots.toDots());
             StaticLayer.hints(t);
             paint(t, s, scene, viewport);
             t.dispose();
             image = ready;
             key = wanted;
         }
-        AffineTransform before = g.getTransform();
-        g.scale(1 / scaleX, 1 / scaleY);
-        g.drawImage(ready, 0, 0, null);
-        g.setTransform(before);
+        dots.draw(g, ready);
     }
 
     private static void paint(Graphics2D g, SessionState s, Scene scene, Viewport viewport) {

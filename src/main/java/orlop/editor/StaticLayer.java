@@ -3,7 +3,6 @@ package orlop.editor;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.Transparency;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -20,15 +19,7 @@ import orlop.scene.Scene;
  * when it, or what is seen of it, has changed; after an edit only where it has.
  */
 final class StaticLayer {
-    private record Key(
-            Scene scene,
-            Viewport viewport,
-            Palette palette,
-            boolean stale,
-            int width,
-            int height,
-            double scaleX,
-            double scaleY) {}
+    private record Key(Scene scene, Viewport viewport, Palette palette, boolean stale, ScreenDots dots) {}
 
     /** How many dots beyond what changed are painted anew. */
     private static final int RIM_PX = 2;
@@ -40,32 +31,22 @@ final class StaticLayer {
     /** Paints the sheet on a canvas of this size in units of {@code g}. */
     @SuppressWarnings("ReferenceEquality") // scenes are big: only the very same one is known to be painted
     void paint(Graphics2D g, Scene scene, Viewport viewport, boolean stale, int width, int height) {
-        AffineTransform screen = g.getTransform();
-        double scaleX = Math.max(0.1, screen.getScaleX());
-        double scaleY = Math.max(0.1, screen.getScaleY());
-        int w = (int) Math.ceil(width * scaleX);
-        int h = (int) Math.ceil(height * scaleY);
-        Key wanted = new Key(scene, viewport, Look.palette(), stale, w, h, scaleX, scaleY);
+        ScreenDots dots = ScreenDots.of(g, width, height);
+        Key wanted = new Key(scene, viewport, Look.palette(), stale, dots);
         BufferedImage ready = image;
         if (ready == null || key == null || key.scene != scene || !wanted.equals(key)) {
             ready = painted(g, wanted);
             image = ready;
             key = wanted;
         }
-        AffineTransform before = g.getTransform();
-        g.scale(1 / scaleX, 1 / scaleY);
-        g.drawImage(ready, 0, 0, null);
-        g.setTransform(before);
+        dots.draw(g, ready);
     }
 
     /** Paints the sheet once more as it was painted last; empty, and nothing is painted, if it was seen otherwise then. */
     Optional<Scene> again(Graphics2D g, Viewport viewport, int width, int height) {
         Key k = key;
-        double scaleX = Math.max(0.1, g.getTransform().getScaleX());
-        double scaleY = Math.max(0.1, g.getTransform().getScaleY());
-        int w = (int) Math.ceil(width * scaleX);
-        int h = (int) Math.ceil(height * scaleY);
-        if (k == null || !new Key(k.scene, viewport, Look.palette(), k.stale, w, h, scaleX, scaleY).equals(k)) {
+        ScreenDots dots = ScreenDots.of(g, width, height);
+        if (k == null || !new Key(k.scene, viewport, Look.palette(), k.stale, dots).equals(k)) {
             return Optional.empty();
         }
         paint(g, k.scene, viewport, k.stale, width, height);
@@ -79,30 +60,26 @@ final class StaticLayer {
 
     private BufferedImage painted(Graphics2D g, Key k) {
         BufferedImage old = image;
-        boolean fits = old != null && old.getWidth() == k.width && old.getHeight() == k.height;
+        boolean fits = old != null && old.getWidth() == k.dots.width() && old.getHeight() == k.dots.height();
         ChangedParts last = parts;
         ChangedParts now = new ChangedParts(k.scene, OwnSymbols.library(), last);
         Key was = key;
         Optional<List<Rect>> changed =
                 fits && last != null && was != null && !k.stale && seenAlike(k, was) ? now.changed() : Optional.empty();
         parts = k.stale ? null : now;
-        BufferedImage target = fits && old != null
-                ? old
-                : g.getDeviceConfiguration() == null
-                        ? new BufferedImage(k.width, k.height, BufferedImage.TYPE_INT_RGB)
-                        : g.getDeviceConfiguration().createCompatibleImage(k.width, k.height, Transparency.OPAQUE);
+        BufferedImage target = fits && old != null ? old : k.dots.image(g, true);
         if (changed.isEmpty()) {
             paint(target, k, now, null);
             return target;
         }
-        AffineTransform toDots = AffineTransform.getScaleInstance(k.scaleX, k.scaleY);
+        AffineTransform toDots = k.dots.toDots();
         toDots.concatenate(k.viewport.toView());
         for (Rect r : changed.get()) {
             Rectangle dots = toDots.createTransformedShape(
                             new Rectangle2D.Double(r.minX(), r.minY(), r.width(), r.height()))
                     .getBounds();
             dots.grow(RIM_PX, RIM_PX);
-            Rectangle seen = dots.intersection(new Rectangle(k.width, k.height));
+            Rectangle seen = dots.intersection(new Rectangle(k.dots.width(), k.dots.height()));
             if (!seen.isEmpty()) {
                 paint(target, k, now, seen);
             }
@@ -112,11 +89,7 @@ final class StaticLayer {
 
     /** Whether the same part of a sheet is seen in the same colours, with fresh figures in both. */
     private static boolean seenAlike(Key a, Key b) {
-        return !b.stale
-                && a.viewport.equals(b.viewport)
-                && a.palette.equals(b.palette)
-                && a.scaleX == b.scaleX
-                && a.scaleY == b.scaleY;
+        return !b.stale && a.viewport.equals(b.viewport) && a.palette.equals(b.palette) && a.dots.equals(b.dots);
     }
 
     /** @param part of the image that is painted, in dots; null for all of it */
@@ -127,8 +100,8 @@ final class StaticLayer {
                 t.clip(part);
             }
             t.setColor(Look.desk());
-            t.fillRect(0, 0, k.width, k.height);
-            t.scale(k.scaleX, k.scaleY);
+            t.fillRect(0, 0, k.dots.width(), k.dots.height());
+            t.transform(k.dots.toDots());
             hints(t);
             t.transform(k.viewport.toView());
             if (part == null) {

@@ -18,7 +18,6 @@ import orlop.drawing.Kind;
 import orlop.drawing.Nature;
 import orlop.drawing.Place;
 import orlop.drawing.TerminalRef;
-import orlop.findings.Finding;
 
 /** What the keys do on the sheet, without a screen. */
 @Timeout(60)
@@ -312,74 +311,6 @@ class SheetKeysTest extends OnBench {
 
         assertThat(on.bench().canvas().viewport()).isNotEqualTo(before);
         assertThat(drawing()).isEqualTo(start);
-    }
-
-    @Test
-    void the_next_finding_is_the_next_number_on_the_sheet() throws Exception {
-        java.util.List<Integer> met = new java.util.ArrayList<>();
-        int all = FindingPlaces.ofSheet(on.session().state()).size();
-        for (int i = 0; i <= all; i++) {
-            on.run(CommandId.NEXT_FINDING);
-            HeadlessBench.onUi(() ->
-                    FindingPlaces.ofSheet(
-                                    on.session().state(),
-                                    on.bench().canvas().scene().orElseThrow())
-                            .stream()
-                            .filter(n ->
-                                    n.finding().equals(on.bench().pointing().finding()))
-                            .findFirst()
-                            .ifPresent(n -> met.add(n.label())));
-        }
-
-        assertThat(all).isGreaterThan(1);
-        assertThat(met.subList(0, all)).isSorted();
-        assertThat(met.get(all)).as("and round again").isEqualTo(met.get(0));
-    }
-
-    @Test
-    void after_a_finding_is_cured_the_next_one_is_the_one_that_took_its_number() throws Exception {
-        while (on.bench().pointing().finding() == null
-                || on.bench().pointing().finding().cure() == null) {
-            on.run(CommandId.NEXT_FINDING);
-        }
-        int cured = label();
-        on.run(CommandId.CURE);
-        on.run(CommandId.NEXT_FINDING);
-
-        assertThat(label()).isEqualTo(cured);
-    }
-
-    private int label() {
-        return FindingPlaces.ofSheet(
-                        on.session().state(), on.bench().canvas().scene().orElseThrow())
-                .stream()
-                .filter(n -> n.finding().equals(on.bench().pointing().finding()))
-                .findFirst()
-                .orElseThrow()
-                .label();
-    }
-
-    @Test
-    void a_finding_that_somebody_lives_with_can_be_opened_again() throws Exception {
-        on.run(CommandId.NEXT_FINDING);
-        Finding first = Objects.requireNonNull(on.bench().pointing().finding());
-        on.answers().line = "the yard knows";
-        on.run(CommandId.ACCEPT);
-        Finding lived = same(first);
-        HeadlessBench.onUi(() -> on.bench().pointing().at(lived));
-        assertThat(lived.acceptedReason()).isEqualTo("the yard knows");
-
-        on.run(CommandId.WITHDRAW);
-
-        assertThat(same(first).accepted()).isFalse();
-        assertThat(drawing().accepted()).isEqualTo(start.accepted());
-    }
-
-    private Finding same(Finding f) {
-        return Objects.requireNonNull(on.session().state().review()).findings().stream()
-                .filter(g -> g.rule().equals(f.rule()) && g.place().equals(f.place()))
-                .findFirst()
-                .orElseThrow();
     }
 
     @Test
