@@ -27,13 +27,13 @@ import orlop.study.Results;
 /**
  * From an edit to its annotations at 200 components without a window, on two threads as in it: the edit; the study of all
  * conditions and the findings, unless nothing but the paper has changed, and the scene by one thread, while the other prepares the sheet's places and ways. {@code EditFigures} measures the same as
- * a person meets it, with painting.
+ * a person meets it, with painting. The warm-up is long, since with five conditions the figures fall for half a minute.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 4, time = 3)
+@Warmup(iterations = 12, time = 3)
 @Measurement(iterations = 5, time = 2)
 public class EditBenchmark {
     @Param({"1", "5"})

@@ -8,11 +8,15 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
 import java.util.function.BooleanSupplier;
 import javax.swing.text.JTextComponent;
+import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.exception.WaitTimedOutError;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.timing.Condition;
 import org.jspecify.annotations.Nullable;
@@ -65,15 +69,54 @@ final class OpenWindow implements AutoCloseable {
     }
 
     void until(String what, BooleanSupplier holds) {
-        pause(
-                new Condition(what) {
-                    @Override
-                    public boolean test() {
-                        return Boolean.TRUE.equals(GuiActionRunner.execute(holds::getAsBoolean));
-                    }
-                },
-                timeout(60, SECONDS));
+        try {
+            pause(
+                    new Condition(what) {
+                        @Override
+                        public boolean test() {
+                            return Boolean.TRUE.equals(GuiActionRunner.execute(holds::getAsBoolean));
+                        }
+                    },
+                    timeout(60, SECONDS));
+        } catch (WaitTimedOutError e) {
+            throw new AssertionError(what + " was waited for in vain; " + GuiActionRunner.execute(this::standing), e);
+        }
         frame.robot().waitForIdle();
+    }
+
+    /** What the window shows, to tell why something was waited for in vain. */
+    private String standing() {
+        return "sheet %s, selected %s, focus at %s, mouse on the canvas at %s of %s, sheet's corner at %s"
+                .formatted(
+                        state().sheet(),
+                        state().selection(),
+                        focusedNow(),
+                        canvas().getMousePosition(),
+                        canvas().getSize(),
+                        canvas().viewport().toView(0, 0));
+    }
+
+    /**
+     * A double click on the canvas. Where the machine was so slow that two single clicks came of it, which is the robot's
+     * doing, it is done again.
+     */
+    void doubleClick(Point at) {
+        Clicks clicks = new Clicks();
+        GuiActionRunner.execute(() -> canvas().addMouseListener(clicks));
+        for (int i = 0; i < 5 && clicks.most < 2; i++) {
+            robot().click(canvas(), at, MouseButton.LEFT_BUTTON, 2);
+        }
+        GuiActionRunner.execute(() -> canvas().removeMouseListener(clicks));
+    }
+
+    /** Counts as the canvas is told. */
+    private static final class Clicks extends MouseAdapter {
+        volatile int most;
+
+        @Override
+        public void mousePressed(MouseEvent e) {
+            most = Math.max(most, e.getClickCount());
+        }
     }
 
     /** Presses a key, with these held down. */
@@ -126,11 +169,7 @@ final class OpenWindow implements AutoCloseable {
     }
 
     void untilFocused(Component c) {
-        try {
-            until("the focus is there", c::isFocusOwner);
-        } catch (org.assertj.swing.exception.WaitTimedOutError e) {
-            throw new AssertionError("the focus is at " + focused(), e);
-        }
+        until("the focus is there", c::isFocusOwner);
     }
 
     /** The middle of an item, on the canvas. */

@@ -3,7 +3,6 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
-import org.assertj.swing.core.MouseButton;
 import org.junit.jupiter.api.Test;
 import orlop.desk.Same;
 import orlop.desk.Sample;
@@ -27,7 +26,7 @@ class SheetsWindowTest extends InWindow {
                 .orElseThrow();
         Component mate = SheetEdits.mate(start, link).orElseThrow();
 
-        on.robot().click(on.canvas(), on.middle(link.id()), MouseButton.LEFT_BUTTON, 2);
+        on.doubleClick(on.middle(link.id()));
 
         on.until("the other sheet", () -> on.state().sheet().equals(mate.place().sheet()));
         assertThat(on.state().selection()).containsExactly(mate.id());
