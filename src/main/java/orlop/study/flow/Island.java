@@ -374,7 +374,7 @@ final class Island {
             }
         }
         new TieCurrents(localA, localB, tied, ties, leaving, nodes.length).into(current);
-        Likes.share(circuit, parts, localA, localB, tied, redundant, current);
+        new Likes(circuit, parts, localA, localB, tied, redundant, current).share();
     }
 
     /** Puts up to {@code most} parts into the state they ought to have; true if any changed. */

@@ -13,7 +13,12 @@ final class Likes {
     private final boolean[] redundant;
     private final double[] current;
 
-    private Likes(
+    /**
+     * @param tied by position: whether the part holds its voltage
+     * @param redundant by position: whether it would, but another does already
+     * @param current by position: from a to b; put right by {@link #share()}
+     */
+    Likes(
             Circuit circuit,
             int[] parts,
             int[] localA,
@@ -30,25 +35,13 @@ final class Likes {
         this.current = current;
     }
 
-    /**
-     * @param tied by position: whether the part holds its voltage
-     * @param redundant by position: whether it would, but another does already
-     * @param current by position: from a to b; put right here
-     */
-    static void share(
-            Circuit circuit,
-            int[] parts,
-            int[] localA,
-            int[] localB,
-            boolean[] tied,
-            boolean[] redundant,
-            double[] current) {
-        Likes likes = new Likes(circuit, parts, localA, localB, tied, redundant, current);
+    /** Puts the currents right. */
+    void share() {
         for (int i = 0; i < parts.length; i++) {
             boolean emf = circuit.part(parts[i]) == Part.EMF && redundant[i];
             boolean limited = circuit.part(parts[i]) == Part.LIMITED && tied[i];
             if (emf || limited) {
-                likes.shareWith(i);
+                shareWith(i);
             }
         }
     }
