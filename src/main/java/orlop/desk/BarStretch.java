@@ -28,7 +28,7 @@ public record BarStretch(String bar, boolean lying, double fixedMm, double endMm
     /** A bar's length goes in such steps, so that its ends and its middle stay on the grid. */
     private static final double STEP_MM = 2 * Arranging.GRID_MM;
 
-    private static final double LONGEST_MM = 2_000;
+    static final double LONGEST_MM = 2_000;
 
     /**
      * The end of this bar that lies near a point; none if neither does, or if it is no bar.

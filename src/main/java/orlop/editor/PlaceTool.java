@@ -6,23 +6,25 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import orlop.desk.DrawnBar;
 import orlop.desk.Insertions;
 import orlop.desk.OwnSymbols;
 import orlop.desk.Placings;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Component;
-import orlop.drawing.Distribution;
 import orlop.drawing.Edits;
 import orlop.drawing.Kind;
-import orlop.drawing.Particulars;
 import orlop.drawing.Place;
 import orlop.drawing.Point;
 import orlop.scene.Ink;
 import orlop.scene.Route;
 import orlop.symbols.Symbol;
 
-/** Places a component where the mouse is let go: on the paper, or in the cable under it. With Shift, one after another. */
+/**
+ * Places a component where the mouse is let go: on the paper, or in the cable under it; a bar also from where the mouse is
+ * pressed to where it is let go. With Shift, one after another.
+ */
 final class PlaceTool implements Tool {
     private static final double BAR_MM = 1.4;
 
@@ -31,13 +33,14 @@ final class PlaceTool implements Tool {
     private final Kind kind;
     private final @Nullable Symbol symbol;
     private @Nullable Spot at;
+    private @Nullable Spot pressedAt;
 
     PlaceTool(SheetCanvas canvas, Kind kind) {
         this.canvas = canvas;
         this.session = canvas.session();
         this.kind = kind;
         this.symbol = OwnSymbols.library().find(kind.word()).orElse(null);
-        canvas.hint(Texts.of(word("place"), kind.term()));
+        canvas.hint(placeHint());
     }
 
     private String word(String what) {
@@ -50,11 +53,7 @@ final class PlaceTool implements Tool {
 
     /** How long a bar of this kind is drawn, in millimetres; 0 for what is no bar. */
     double barMm() {
-        Particulars p = kind.defaults();
-        if (p instanceof Distribution.Busbar b) {
-            return b.drawnLengthMm();
-        }
-        return p instanceof Distribution.DistributionBoard b ? b.drawnLengthMm() : 0;
+        return DrawnBar.usualMm(kind);
     }
 
     @Override
@@ -64,6 +63,7 @@ final class PlaceTool implements Tool {
 
     @Override
     public void pressed(Spot spot) {
+        pressedAt = spot;
         moved(spot);
     }
 
@@ -80,8 +80,29 @@ final class PlaceTool implements Tool {
         canvas.hint(
                 cable.isPresent()
                         ? Texts.of(word("insert"), kind.term(), cable.get().id())
-                        : Texts.of(word("place"), kind.term()));
+                        : drawn(spot)
+                                .map(b -> Texts.of(
+                                        "editor.hint.drawing-bar",
+                                        kind.term(),
+                                        Long.toString(Math.round(b.lengthMm()))))
+                                .orElseGet(this::placeHint));
         canvas.repaint();
+    }
+
+    private String placeHint() {
+        return Texts.of(word(barMm() > 0 ? "place-bar" : "place"), kind.term());
+    }
+
+    /** The bar that is being drawn with the mouse held down. */
+    private Optional<DrawnBar> drawn(Spot spot) {
+        Spot from = pressedAt;
+        return from == null || barMm() == 0
+                ? Optional.empty()
+                : DrawnBar.pulled(onGrid(from), new Point(spot.xMm(), spot.yMm()));
+    }
+
+    private static Point onGrid(Spot spot) {
+        return new Point(MoveGesture.onGrid(spot.xMm()), MoveGesture.onGrid(spot.yMm()));
     }
 
     private Optional<Route.Spot> cable(Spot spot) {
@@ -104,6 +125,7 @@ final class PlaceTool implements Tool {
         if (!spot.shift()) {
             canvas.use(canvas.hand());
         }
+        pressedAt = null;
         canvas.hover(null);
     }
 
@@ -122,18 +144,20 @@ final class PlaceTool implements Tool {
     }
 
     private void place(SessionState s, Spot spot) {
-        Point p = new Point(MoveGesture.onGrid(spot.xMm()), MoveGesture.onGrid(spot.yMm()));
+        Point p = onGrid(spot);
         String preferred = s.soleSelection()
                 .map(id -> s.drawing().components().get(id))
                 .map(c -> c.systems().get(0))
                 .orElse("");
         Component c = Placings.fresh(s.drawing(), kind, Place.at(s.sheet(), p.xMm(), p.yMm()), preferred);
-        session.apply(Edits.place(c), Set.of(c.id()));
+        Component placed = drawn(spot).map(b -> b.of(c)).orElse(c);
+        session.apply(Edits.place(placed), Set.of(c.id()));
     }
 
     @Override
     public void backOut() {
         at = null;
+        pressedAt = null;
         canvas.hover(null);
     }
 
@@ -142,10 +166,11 @@ final class PlaceTool implements Tool {
         Spot spot = at;
         Color ink = Look.ink(Ink.QUIET);
         if (spot != null && barMm() > 0) {
-            double x = MoveGesture.onGrid(spot.xMm());
-            double y = MoveGesture.onGrid(spot.yMm());
+            DrawnBar b = drawn(spot).orElseGet(() -> new DrawnBar(onGrid(spot), barMm(), true));
+            double w = b.lying() ? b.lengthMm() : BAR_MM;
+            double h = b.lying() ? BAR_MM : b.lengthMm();
             g.setColor(ink);
-            g.fill(new Rectangle2D.Double(x - barMm() / 2, y - BAR_MM / 2, barMm(), BAR_MM));
+            g.fill(new Rectangle2D.Double(b.middle().xMm() - w / 2, b.middle().yMm() - h / 2, w, h));
         } else if (spot != null && symbol != null) {
             Overlay.ghost(g, symbol, MoveGesture.onGrid(spot.xMm()), MoveGesture.onGrid(spot.yMm()), 0, ink);
         }

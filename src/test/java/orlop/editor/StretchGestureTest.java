@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.desk.Same;
 import orlop.drawing.Drawing;
+import orlop.drawing.Kind;
 import orlop.layout.Rect;
 
 /** A bar pulled by the mouse, the marks under the mouse, and the ways of the wheel; without a screen. */
@@ -71,6 +72,28 @@ class StretchGestureTest extends OnBench {
             on.session().undo();
             assertThat(Same.object(drawing(), start)).isTrue();
             assertThat(on.session().state().undo()).isNull();
+        });
+    }
+
+    @Test
+    void a_new_bar_is_drawn_from_where_the_mouse_is_pressed_to_where_it_is_let_go() throws Exception {
+        HeadlessBench.onUi(() -> {
+            canvas().use(new PlaceTool(canvas(), Kind.BUSBAR));
+            mouse(MouseEvent.MOUSE_PRESSED, 60, 180);
+            mouse(MouseEvent.MOUSE_DRAGGED, 100, 180);
+            mouse(MouseEvent.MOUSE_DRAGGED, 140, 181);
+            mouse(MouseEvent.MOUSE_RELEASED, 140, 181);
+
+            String id = on.session().state().soleSelection().orElseThrow();
+            Rect drawn = canvas().scene().orElseThrow().bars().stream()
+                    .filter(b -> b.component().equals(id))
+                    .findFirst()
+                    .orElseThrow()
+                    .rect();
+            assertThat(drawn.minX()).isBetween(58.0, 62.0);
+            assertThat(drawn.maxX()).isBetween(137.0, 143.0);
+            on.session().undo();
+            assertThat(Same.object(drawing(), start)).isTrue();
         });
     }
 
