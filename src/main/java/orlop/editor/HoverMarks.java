@@ -11,6 +11,8 @@ import orlop.scene.TerminalSpot;
  * would begin at is filled.
  */
 final class HoverMarks {
+    private static final double NEAR_MM = 0.1;
+
     private final SheetCanvas canvas;
     private @Nullable TerminalSpot begin;
     private @Nullable String component;
@@ -39,8 +41,15 @@ final class HoverMarks {
                 Overlay.terminal(g, t, false, pxMm * 0.75);
             }
         }
-        if (begin != null) {
+        if (begin != null && stands(scene, begin)) {
             Overlay.terminal(g, begin, true, pxMm * 0.85);
         }
+    }
+
+    /** What was under the mouse may have been deleted or moved by a key since. */
+    private static boolean stands(Scene scene, TerminalSpot t) {
+        return scene.terminalNear(t.xMm(), t.yMm(), NEAR_MM)
+                .filter(now -> now.terminal().component().equals(t.terminal().component()))
+                .isPresent();
     }
 }

@@ -2,16 +2,19 @@ package orlop.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Color;
 import java.awt.Cursor;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.desk.Same;
 import orlop.drawing.Drawing;
+import orlop.drawing.Edits;
 import orlop.drawing.Kind;
 import orlop.layout.Rect;
 
@@ -95,6 +98,26 @@ class StretchGestureTest extends OnBench {
             on.session().undo();
             assertThat(Same.object(drawing(), start)).isTrue();
         });
+    }
+
+    @Test
+    void no_terminal_stays_marked_where_the_bar_under_the_mouse_has_been_deleted() throws Exception {
+        HeadlessBench.onUi(() -> {
+            Rect was = bar();
+            mouse(MouseEvent.MOUSE_MOVED, was.centreX(), was.centreY());
+            int marked = pixel(was);
+            on.session().apply(Edits.delete(Set.of("24MAIN")), Set.of());
+            canvas().blink().end();
+
+            assertThat(pixel(was)).isNotEqualTo(marked).isEqualTo(Color.WHITE.getRGB());
+        });
+    }
+
+    private int pixel(Rect middle) {
+        BufferedImage shown = new BufferedImage(canvas().getWidth(), canvas().getHeight(), BufferedImage.TYPE_INT_RGB);
+        canvas().paint(shown.getGraphics());
+        Point2D p = canvas().viewport().toView(middle.centreX(), middle.centreY());
+        return shown.getRGB((int) Math.round(p.getX()), (int) Math.round(p.getY()));
     }
 
     @Test
