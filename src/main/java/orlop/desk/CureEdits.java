@@ -67,6 +67,9 @@ public final class CureEdits {
                     ? gone(c.label(), c.cable())
                     : made(Edits.change(w.withParallel(c.runs()).withAreaMm2(c.areaMm2())), w.id());
         }
+        if (cure instanceof Cure.TurnRound c) {
+            return made(TurnedRound.edit(c.label(), c.component()), c.component());
+        }
         if (cure instanceof Cure.EnterValue c) {
             return new Asked(c.item(), c.field());
         }

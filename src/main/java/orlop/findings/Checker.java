@@ -18,6 +18,7 @@ public final class Checker {
             new CableRules.TooThin(),
             new RatingRules.DeviceBelowLoad(),
             new SupplyRule(),
+            new ReturnRule(),
             RemarkRule.noOperatingPoint(),
             RemarkRule.contradictorySources(),
             RemarkRule.beyondRating(),

@@ -4,7 +4,7 @@ import orlop.drawing.Message;
 
 /** What would cure a finding, free of any position on paper. */
 public sealed interface Cure
-        permits Cure.InsertDevice, Cure.SetArea, Cure.SetRuns, Cure.ReplaceDevice, Cure.EnterValue {
+        permits Cure.InsertDevice, Cure.SetArea, Cure.SetRuns, Cure.ReplaceDevice, Cure.TurnRound, Cure.EnterValue {
 
     /** The field of a vessel's rule set. */
     String RULE_SET = "ruleSet";
@@ -56,6 +56,13 @@ public sealed interface Cure
      */
     record ReplaceDevice(Message label, String device, String family, double ratingA, double breakingKa)
             implements Cure {}
+
+    /**
+     * Lead to terminal 1 what is led to terminal 2, and turn the component so that the lines stay where they are.
+     *
+     * @param component tag of the component
+     */
+    record TurnRound(Message label, String component) implements Cure {}
 
     /**
      * Somebody has to enter what is not known.

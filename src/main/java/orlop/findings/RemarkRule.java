@@ -25,6 +25,7 @@ final class RemarkRule implements Rule {
     private static final Map<String, String> CURED_BY = Map.of(
             "study.assumed.battery-ohm-ah", "capacityAh",
             "study.assumed.shore", "faultMaxA",
+            "study.assumed.power-point", "powerPointV",
             "study.not-calculated.inverter-fault", "ratedVa");
 
     private static final String NO_RULE_SET = "study.assumed.rule-set";
@@ -78,11 +79,15 @@ final class RemarkRule implements Rule {
 
     @Override
     public List<Finding> check(Case c) {
+        boolean misled = kind == Remark.Kind.COLLAPSE && ReturnRule.any(c.drawing());
         Map<String, List<Message>> messages = new LinkedHashMap<>();
         Map<String, List<String>> conditions = new LinkedHashMap<>();
         for (Results r : c.study().byCondition().values()) {
             for (Remark remark : r.remarks()) {
-                if (remark.kind() == kind && !NOT_SAID.contains(remark.message().key()) && stays(c, remark.item())) {
+                if (remark.kind() == kind
+                        && !NOT_SAID.contains(remark.message().key())
+                        && stays(c, remark.item())
+                        && !(misled && ReturnRule.explains(c.drawing(), remark.item()))) {
                     addOnce(messages.computeIfAbsent(remark.item(), k -> new ArrayList<>()), remark.message());
                     addOnce(conditions.computeIfAbsent(remark.item(), k -> new ArrayList<>()), r.condition());
                 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import orlop.drawing.Cable;
@@ -12,8 +13,10 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Kind;
 import orlop.drawing.Link;
 import orlop.drawing.Message;
+import orlop.drawing.Point;
 import orlop.drawing.Protection;
 import orlop.drawing.Soundness;
+import orlop.drawing.TerminalRef;
 import orlop.findings.Cure;
 import orlop.scene.Role;
 import orlop.scene.Route;
@@ -31,6 +34,10 @@ class CureEditsTest {
 
     private static Scene scene(Drawing d, String sheet) {
         return SceneBuilder.bundled().build(SceneRequest.screen(d, NONE, List.of(), sheet));
+    }
+
+    private static List<Point> points(Drawing d) {
+        return Objects.requireNonNull(scene(d, "1").routes().get("W1")).points();
     }
 
     private CureEdits.Made made(Cure cure) {
@@ -54,6 +61,24 @@ class CureEditsTest {
                 .asString()
                 .contains("GB1", "FC1");
         assertThat(after.cables().require("W1").lengthM()).isEqualTo(2);
+        assertThat(Soundness.flaws(after)).isEmpty();
+    }
+
+    @Test
+    void a_bank_wired_at_its_negative_is_turned_and_its_cable_stays_where_it_is() {
+        Cable w = d.cables().require("W1");
+        TerminalRef negative = new TerminalRef("GB1", "2");
+        Drawing wrong = d.with(
+                w.from().component().equals("GB1") ? w.withEnds(negative, w.to()) : w.withEnds(w.from(), negative));
+        CureEdits.Made m =
+                (CureEdits.Made) CureEdits.of(wrong, new Cure.TurnRound(LABEL, "GB1"), sheet -> scene(wrong, sheet));
+
+        Drawing after = m.edit().applyTo(wrong);
+
+        assertThat(m.select()).containsExactly("GB1");
+        assertThat(after.cables().require("W1").from()).isEqualTo(w.from());
+        assertThat(after.cables().require("W1").to()).isEqualTo(w.to());
+        assertThat(points(after)).isEqualTo(points(wrong));
         assertThat(Soundness.flaws(after)).isEmpty();
     }
 

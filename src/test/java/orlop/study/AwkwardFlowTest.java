@@ -7,8 +7,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import orlop.drawing.Chemistry;
 import orlop.drawing.Conversion;
-import orlop.drawing.ElectricalSystem;
-import orlop.drawing.Nature;
 import orlop.drawing.Poles;
 import orlop.drawing.Source;
 import orlop.drawing.Switching;
@@ -289,35 +287,6 @@ class AwkwardFlowTest {
                 .link("GB.1", "E1.1"));
 
         assertThat(Checker.check(s)).extracting(Finding::rule).doesNotContain("beyond-rating");
-    }
-
-    private static Sketch panel(double batteryV) {
-        Source.PvArray array = new Source.PvArray(100.0, 22.0, 6.0, 18.0, 5.5, -0.3, null, 2, 1, 0, null, 0);
-        Sketch s = Sketch.dc(12)
-                .supply("GB", batteryV, 0.01)
-                .add("GC", array, "PV")
-                .add("TC", new Conversion.ChargeController(20.0, 75.0, 14.4, 0.95, 0, null), "PV", "S")
-                .ohm("W1", "GC.1", "TC.1", 0.1)
-                .link("TC.2", "GB.1");
-        return s.change(d -> d.with(ElectricalSystem.of("PV", Nature.PV, 36)));
-    }
-
-    @Test
-    void a_controller_passes_on_the_power_of_its_array() {
-        Study s = AwkwardTest.sound(panel(12.8));
-        TerminalResult in = terminal(s, "TC", 1);
-        TerminalResult out = terminal(s, "TC", 2);
-
-        assertThat(in.currentA()).isCloseTo(5.5, within(1e-9));
-        assertThat(out.powerW()).isCloseTo(0.95 * in.powerW(), within(1e-6));
-        assertThat(terminal(s, "GB", 1).currentA()).isNegative();
-    }
-
-    @Test
-    void a_controller_holds_back_when_the_bank_is_full() {
-        Study s = AwkwardTest.sound(panel(14.4));
-
-        assertThat(terminal(s, "TC", 2).currentA()).isCloseTo(0, within(1e-9));
     }
 
     @Test

@@ -337,6 +337,20 @@ class AwkwardTest {
     }
 
     @Test
+    void a_return_is_drawn_from_either_end() {
+        Sketch s = Sketch.dc(24).supply("G", 25, 0).resistance("E1", 5).link("G.1", "E1.1");
+        Study away = sound(s.ohm("W1", "G.2", "E1.2", 0.1));
+        Study back = sound(Sketch.dc(24)
+                .supply("G", 25, 0)
+                .resistance("E1", 5)
+                .link("G.1", "E1.1")
+                .ohm("W1", "E1.2", "G.2", 0.1));
+
+        assertThat(away.governing().cables().get("W1").currentA()).isCloseTo(-25 / 5.1, within(1e-9));
+        assertThat(back.governing().cables().get("W1").currentA()).isCloseTo(25 / 5.1, within(1e-9));
+    }
+
+    @Test
     void parts_half_wired_and_unknown() {
         Sketch s = Sketch.dc(24).bar("B");
         int n = 0;

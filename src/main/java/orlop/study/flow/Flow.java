@@ -162,7 +162,9 @@ public final class Flow {
 
     /** Current of a part from a to b; NaN where it is dead or has no operating point. */
     public double current(int part) {
-        return solved(circuit.a(part)) ? current[part] : Double.NaN;
+        int node =
+                circuit.a(part) >= 0 ? circuit.a(part) : circuit.b(part); // a drawn return may begin at the reference
+        return solved(node) ? current[part] : Double.NaN;
     }
 
     /** Greatest sum of currents at any node. */

@@ -148,7 +148,10 @@ public final class Assembly {
         return watts;
     }
 
-    /** Voltage at which a controller holds its array: the power point of the first array of that system. */
+    /**
+     * Voltage at which a controller holds its array: the power point of the first array of that system; where nothing is
+     * known of it, the nominal voltage of the system.
+     */
     private @Nullable Double trackedV(Attachment t) {
         String system = network.systemOf(t.pin());
         for (Attachment s : network.attachments()) {
@@ -157,7 +160,7 @@ public final class Assembly {
                 Double each = p.powerPointV() != null
                         ? p.powerPointV()
                         : p.openCircuitV() == null ? null : (Double) (0.82 * p.openCircuitV());
-                return each == null ? null : (Double) (each * p.inSeries());
+                return each == null ? systemOf(t.pin()).nominalV() : (Double) (each * p.inSeries());
             }
         }
         return null;

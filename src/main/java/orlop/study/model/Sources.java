@@ -66,6 +66,10 @@ final class Sources {
         }
         if (c.particulars() instanceof Source.PvArray p) {
             double amps = p.powerPointA() != null ? p.powerPointA() : known(c, p.shortCircuitA(), "powerPointA");
+            if (amps > 0 && p.powerPointV() == null && p.openCircuitV() == null) {
+                Quantity taken = new Quantity(system.nominalV(), Unit.VOLT);
+                notes.assumed(c.id(), "study.assumed.power-point", c.id(), taken);
+            }
             return SourceModel.current(amps * p.inParallel());
         }
         return null;
