@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import orlop.drawing.Message;
 import orlop.drawing.Quantity;
+import orlop.standards.WireGauge;
 
 /**
  * Reads a number as a person types it: {@code 2,5}, {@code 2.5 mm2}, {@code AWG 10}, {@code 150W}, {@code 1.2 kW}.

@@ -12,6 +12,7 @@ import orlop.drawing.Sheet;
 import orlop.render.PdfExport;
 import orlop.render.PngExport;
 import orlop.render.SvgExport;
+import orlop.scene.Annotations;
 import orlop.scene.Palette;
 import orlop.scene.Scene;
 import orlop.scene.SceneBuilder;
@@ -24,9 +25,10 @@ import orlop.store.PlainFile;
  *
  * @param sheets ids, in the order in which they are written
  * @param condition id of the operating condition whose figures stand on them, or {@link orlop.study.Results#GOVERNING}
+ * @param annotations which parts of the cables' annotations stand on them
  * @param form of the files
  */
-public record SheetExport(List<String> sheets, String condition, Form form) {
+public record SheetExport(List<String> sheets, String condition, Annotations annotations, Form form) {
     private static final double PNG_DPI = 200;
 
     /** The forms of file. */
@@ -105,8 +107,8 @@ public record SheetExport(List<String> sheets, String condition, Form form) {
         for (String sheet : sheets) {
             goOn(givenUp);
             if (d.sheets().contains(sheet)) {
-                all.addAll(
-                        builder.pages(SceneRequest.paper(d, review.study().of(condition), review.findings(), sheet)));
+                all.addAll(builder.pages(SceneRequest.paper(d, review.study().of(condition), review.findings(), sheet)
+                        .withAnnotations(annotations)));
             }
         }
         return all;

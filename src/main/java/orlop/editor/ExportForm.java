@@ -11,6 +11,7 @@ import orlop.desk.SessionState;
 import orlop.desk.SheetExport;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Sheet;
+import orlop.scene.Annotations;
 import orlop.study.Results;
 
 /** Asks which sheets are to be written, with the figures of which condition, in which form. */
@@ -60,6 +61,7 @@ final class ExportForm {
         return new SheetExport(
                 chosen,
                 conditions.get(Math.max(0, condition.getSelectedIndex())),
+                Preferences.onSheets(Annotations.ALL),
                 f instanceof SheetExport.Form is ? is : SheetExport.Form.PDF);
     }
 }

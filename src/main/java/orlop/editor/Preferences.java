@@ -6,16 +6,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import orlop.desk.OwnSymbols;
-import orlop.desk.WireGauge;
 import orlop.drawing.Message;
+import orlop.scene.Annotations;
+import orlop.standards.WireGauge;
 
 /** What a person likes, as it is remembered: each by a word, the first of its list being what holds at first. */
 final class Preferences {
     /** Languages: that of the system where there are texts in it, or a certain one. */
     static final List<String> LANGUAGES = List.of("system", "en");
 
-    /** How areas are shown: with the wire gauge beside them, or alone. */
-    static final List<String> AREAS = List.of("mm2-awg", "mm2");
+    private static final String ON_SHEETS = "mm2-awg-sheet";
+
+    /** How areas are shown: with the wire gauge beside them on cards, on sheets too, or alone. */
+    static final List<String> AREAS = List.of("mm2-awg", ON_SHEETS, "mm2");
 
     static final List<String> LOOKS = List.of("light", "dark", "system");
 
@@ -30,6 +33,8 @@ final class Preferences {
 
     /** Whether gauges stand beside areas now: as the look, it is one for all windows. */
     private static volatile boolean gauges = true;
+
+    private static volatile boolean gaugesOnSheets;
 
     private final Settings settings;
 
@@ -109,7 +114,8 @@ final class Preferences {
 
     /** Lets all of it hold for the windows to come. */
     void install() {
-        gauges = areas().equals("mm2-awg");
+        gauges = !areas().equals("mm2");
+        gaugesOnSheets = areas().equals(ON_SHEETS);
         Texts.speak(language());
         OwnSymbols.read(folder());
         Look.install(dark());
@@ -147,6 +153,11 @@ final class Preferences {
 
     private static String refused() {
         return OwnSymbols.now().refused() == null ? "" : Texts.title(OwnSymbols.said());
+    }
+
+    /** These parts of the cables' annotations, with the gauge if it is wished on sheets. */
+    static Annotations onSheets(Annotations parts) {
+        return parts.withGauge(gaugesOnSheets);
     }
 
     /** What stands beside an area: how it stands to the wire gauges, "" where that isn't wished. */

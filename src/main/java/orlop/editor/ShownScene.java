@@ -77,6 +77,11 @@ final class ShownScene {
         last = null;
     }
 
+    /** What is shown, and the gauge if it is wished. */
+    private Annotations parts() {
+        return Preferences.onSheets(annotations);
+    }
+
     /**
      * From now on a large sheet is laid out for the first time, for the first time with its figures, and after much has changed,
      * by a worker.
@@ -110,7 +115,8 @@ final class ShownScene {
                 && m.drawing == d
                 && m.review == s.review()
                 && m.request.sheet().equals(s.sheet())
-                && m.request.results() == s.results().orElse(NO_RESULTS);
+                && m.request.results() == s.results().orElse(NO_RESULTS)
+                && m.request.annotations().equals(parts());
         if (m != null && same) {
             return Optional.of(m.scene);
         }
@@ -183,7 +189,7 @@ final class ShownScene {
         Drawing d = s.drawing();
         boolean known = !large(d) || (laidOut.contains(layout(s)) && !takesLong(last, d));
         wanted = known && d.sheets().contains(s.sheet())
-                ? new Wanted(d, s.sheet(), s.condition(), annotations, builder())
+                ? new Wanted(d, s.sheet(), s.condition(), parts(), builder())
                 : null;
     }
 
@@ -232,7 +238,7 @@ final class ShownScene {
         boolean same = a.drawing == d
                 && a.request.sheet().equals(s.sheet())
                 && a.request.results() == s.results().orElse(NO_RESULTS)
-                && a.request.annotations().equals(annotations);
+                && a.request.annotations().equals(parts());
         return same ? a : null;
     }
 
@@ -303,7 +309,7 @@ final class ShownScene {
         Review r = s.review();
         List<Finding> findings = r == null ? List.of() : r.findings();
         return SceneRequest.screen(d, s.results().orElse(NO_RESULTS), findings, sheet)
-                .withAnnotations(annotations);
+                .withAnnotations(parts());
     }
 
     /** The scene of any sheet of the drawing at work. */

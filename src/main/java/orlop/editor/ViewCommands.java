@@ -72,7 +72,8 @@ final class ViewCommands {
                 a.length() ^ part == 1,
                 a.current() ^ part == 2,
                 a.drop() ^ part == 3,
-                a.fault() ^ part == 4);
+                a.fault() ^ part == 4,
+                a.gauge());
     }
 
     /**

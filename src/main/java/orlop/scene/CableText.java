@@ -15,6 +15,7 @@ import orlop.drawing.Unit;
 import orlop.layout.TextMeasure.Weight;
 import orlop.scene.TextBlock.Line;
 import orlop.scene.TextBlock.Run;
+import orlop.standards.WireGauge;
 import orlop.study.CableResult;
 import orlop.study.GovernedBy;
 
@@ -145,9 +146,15 @@ final class CableText {
         Double area = cable.areaMm2() != null ? cable.areaMm2() : result == null ? null : result.areaMm2();
         String mm2 = area == null ? "? " + Unit.SQUARE_MILLIMETRE.sign() : Format.q(area, Unit.SQUARE_MILLIMETRE);
         Conductors c = conductors();
-        String one = c == null ? mm2 : c.count() + (c.hasPe() && c != Conductors.PE ? "G" : "×") + mm2;
+        String shown = mm2 + (area == null || !view.request().annotations().gauge() ? "" : gauge(area));
+        String one = c == null ? shown : c.count() + (c.hasPe() && c != Conductors.PE ? "G" : "×") + shown;
         String all = cable.parallel() > 1 ? view.words().text(Message.of("scene.runs", cable.parallel(), one)) : one;
         return memory() ? all + MEMORY : all;
+    }
+
+    private static String gauge(double areaMm2) {
+        String around = WireGauge.around(areaMm2);
+        return around.isEmpty() ? "" : " (" + around + ")";
     }
 
     /** Whether nobody has measured its length. */

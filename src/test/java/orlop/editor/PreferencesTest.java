@@ -16,6 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import orlop.desk.OwnSymbols;
 import orlop.drawing.Message;
+import orlop.scene.Mark;
+import orlop.scene.Role;
 
 @Timeout(60)
 class PreferencesTest {
@@ -59,7 +61,7 @@ class PreferencesTest {
     void what_is_chosen_holds_at_once_and_is_kept() throws Exception {
         assertThat(Preferences.beside(5.26)).isEqualTo("AWG 10");
 
-        choose(1, 1, 3);
+        choose(2, 1, 3);
 
         assertThat(Look.dark()).isTrue();
         assertThat(Preferences.beside(5.26)).isEmpty();
@@ -70,6 +72,28 @@ class PreferencesTest {
         assertThat(kept.areas()).isEqualTo("mm2");
         assertThat(kept.ruleSet()).isEqualTo(NewDrawingForm.RULE_SETS.get(3));
         assertThat(kept.language()).isEqualTo("system");
+    }
+
+    @Test
+    void gauges_stand_on_the_sheet_at_once_where_they_are_wished() throws Exception {
+        assertThat(labels()).isNotEmpty().noneMatch(t -> t.contains("AWG"));
+
+        choose(1, 0, 0);
+
+        assertThat(labels()).anyMatch(t -> t.contains("mm² (") && t.contains("AWG"));
+        assertThat(Preferences.beside(5.26)).isEqualTo("AWG 10");
+        choose(0, 0, 0);
+        assertThat(labels()).noneMatch(t -> t.contains("AWG"));
+    }
+
+    private List<String> labels() throws Exception {
+        List<String> texts = new ArrayList<>();
+        HeadlessBench.onUi(() -> on.bench().canvas().scene().orElseThrow().items().stream()
+                .filter(i -> i.role() == Role.LABEL)
+                .flatMap(i -> i.marks().stream())
+                .filter(Mark.Text.class::isInstance)
+                .forEach(m -> texts.add(((Mark.Text) m).text())));
+        return texts;
     }
 
     @Test

@@ -114,11 +114,21 @@ class SceneBuilderTest {
     @Test
     void each_part_of_an_annotation_can_be_switched_off() {
         Scene none = SceneBuilder.bundled().build(REQUEST.withAnnotations(Annotations.NONE));
-        Scene drop =
-                SceneBuilder.bundled().build(REQUEST.withAnnotations(new Annotations(false, true, false, true, false)));
+        Scene drop = SceneBuilder.bundled()
+                .build(REQUEST.withAnnotations(new Annotations(false, true, false, true, false, false)));
 
         assertThat(texts(none, Role.LABEL, "W6")).containsExactly("W6");
         assertThat(texts(drop, Role.LABEL, "W6")).containsExactly("W6", "16 m", "5.6 %");
+    }
+
+    /** ASTM B258, from memory: AWG 10 has 5.26 mm², AWG 8 has 8.37. */
+    @Test
+    void a_gauge_stands_beside_the_area_where_it_is_wished() {
+        Scene gauges = SceneBuilder.bundled().build(REQUEST.withAnnotations(Annotations.ALL.withGauge(true)));
+        String size = texts(SCENE, Role.LABEL, "W6").get(1).split(" · ", 2)[0];
+
+        assertThat(size).isEqualTo("2×6 mm²");
+        assertThat(texts(gauges, Role.LABEL, "W6").get(1)).startsWith("2×6 mm² (> AWG 10) · 16 m");
     }
 
     @Test

@@ -1,4 +1,4 @@
-package orlop.desk;
+package orlop.standards;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -26,7 +26,7 @@ public final class WireGauge {
     }
 
     /** The gauge in what was typed: {@code AWG 10}, {@code 2/0 AWG}, {@code awg4}. Empty if it is none. */
-    static Optional<Integer> typed(String text) {
+    public static Optional<Integer> typed(String text) {
         Matcher m = TYPED.matcher(text.strip());
         if (!m.matches()) {
             return Optional.empty();
