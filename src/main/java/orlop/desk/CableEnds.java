@@ -94,6 +94,11 @@ public final class CableEnds {
                 }));
     }
 
+    /** The same, to this terminal. Where it is one of a bar, any free tap will do. */
+    public static Edit move(Drawing d, String cable, boolean atFrom, TerminalRef to) {
+        return move(d, cable, atFrom, name(d, to));
+    }
+
     private static boolean isBar(Component c) {
         return c.kind().terminals() == Kind.Terminals.ANY;
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.Branches;
+import orlop.desk.CableEnds;
 import orlop.desk.CableRuns;
 import orlop.desk.Session;
 import orlop.drawing.Drawing;
@@ -26,16 +27,29 @@ final class CableGesture implements Gesture {
     private final SheetCanvas canvas;
     private final Session session;
     private final TerminalSpot from;
+    /** The end that is led elsewhere; null for a new cable. */
+    private final @Nullable EndGrip led;
+
     private Spot at;
     private @Nullable TerminalSpot to;
     private @Nullable TerminalLights lights;
     private boolean refused;
 
     CableGesture(SheetCanvas canvas, TerminalSpot from, Spot at) {
+        this(canvas, from, at, null);
+    }
+
+    private CableGesture(SheetCanvas canvas, TerminalSpot from, Spot at, @Nullable EndGrip led) {
         this.canvas = canvas;
         this.session = canvas.session();
         this.from = from;
         this.at = at;
+        this.led = led;
+    }
+
+    /** Leads an end of a cable to another terminal. */
+    static CableGesture leading(SheetCanvas canvas, EndGrip end, Spot at) {
+        return new CableGesture(canvas, end.stays(), at, end);
     }
 
     @Override
@@ -52,18 +66,29 @@ final class CableGesture implements Gesture {
                     "editor.hint.branch",
                     name(from),
                     cable(spot).map(Route.Spot::id).orElse("")));
-        } else if (over.isEmpty() || over.get().terminal().equals(from.terminal())) {
-            canvas.hint(Texts.of(spot.alt() ? "editor.hint.link" : "editor.hint.cable", name(from)));
+        } else if (over.isEmpty() || isBeginning(over.get())) {
+            canvas.hint(
+                    led != null
+                            ? Texts.of("editor.hint.leading", led.cable().id())
+                            : Texts.of(spot.alt() ? "editor.hint.link" : "editor.hint.cable", name(from)));
         } else {
             Optional<Message> refusal = refusal(over.get());
             refused = refusal.isPresent();
             if (refusal.isEmpty()) {
                 to = over.get();
             }
-            canvas.hint(refusal.map(Texts::of)
-                    .orElseGet(() -> Texts.of("editor.hint.cable-to", name(from), name(over.get()))));
+            canvas.hint(refusal.map(Texts::of).orElseGet(() -> {
+                return led != null
+                        ? Texts.of("editor.hint.lead-to", led.cable().id(), name(over.get()))
+                        : Texts.of("editor.hint.cable-to", name(from), name(over.get()));
+            }));
         }
         canvas.repaint();
+    }
+
+    /** Whether it is where the drag began: nothing comes of being let go there. */
+    private boolean isBeginning(TerminalSpot t) {
+        return t.terminal().equals(led != null ? led.now() : from.terminal());
     }
 
     private Optional<Route.Spot> cable(Spot spot) {
@@ -72,7 +97,7 @@ final class CableGesture implements Gesture {
 
     /** It can end in the middle of a cable, too; joined directly it can't. */
     private Optional<Branches.Branch> branch(Spot spot) {
-        return spot.alt()
+        return spot.alt() || led != null
                 ? Optional.empty()
                 : cable(spot).flatMap(c -> Branches.of(session.state().drawing(), c, from.terminal()));
     }
@@ -110,7 +135,10 @@ final class CableGesture implements Gesture {
             }
         } else if (!refused) { // why it was refused stays readable
             canvas.hint("");
-            session.say(Message.of("editor.say.no-cable", name(from)));
+            session.say(
+                    led != null
+                            ? Message.of("editor.say.not-led", led.cable().id())
+                            : Message.of("editor.say.no-cable", name(from)));
         }
         canvas.repaint();
     }
@@ -129,7 +157,9 @@ final class CableGesture implements Gesture {
         TerminalRef a = from.terminal();
         TerminalRef b = end.terminal();
         canvas.hint(""); // before it is done: what is refused must stay readable
-        if (direct) {
+        if (led != null) {
+            session.apply(CableEnds.move(d, led.cable().id(), led.atFrom(), b));
+        } else if (direct) {
             session.apply(CableRuns.link(d, a, b), Set.of(Link.idOf(a, b)));
         } else {
             session.apply(CableRuns.cable(d, a, b), Set.of(Tags.nextCable(d)));

@@ -175,6 +175,10 @@ final class HandTool implements Tool {
         if (stretch.isPresent() && !from.shift()) {
             return stretch.get();
         }
+        Optional<EndGrip> end = from.shift() ? Optional.empty() : EndGrip.under(canvas, canvas.scene(), from);
+        if (end.isPresent()) {
+            return CableGesture.leading(canvas, end.get(), from);
+        }
         Optional<TerminalSpot> t = terminal(from);
         if (t.isPresent() && !from.shift()) {
             return new CableGesture(canvas, t.get(), from);
@@ -268,7 +272,10 @@ final class HandTool implements Tool {
         canvas.cursor(end.map(e -> e.lying() ? Cursor.E_RESIZE_CURSOR : Cursor.S_RESIZE_CURSOR)
                 .orElse(Cursor.DEFAULT_CURSOR));
         marks.at(end.isPresent() ? Optional.empty() : t, hovered);
-        canvas.hint(end.map(e -> Texts.of("editor.hint.stretch", e.bar())).orElseGet(() -> hint(t, id)));
+        canvas.hint(end.map(e -> Texts.of("editor.hint.stretch", e.bar()))
+                .or(() -> EndGrip.under(canvas, seen, at)
+                        .map(g -> Texts.of("editor.hint.lead", g.cable().id())))
+                .orElseGet(() -> hint(t, id)));
     }
 
     /** The mouse has left the sheet. */

@@ -41,6 +41,7 @@ final class Overlay {
         SessionState s = canvas.session().state();
         double px = canvas.viewport().mm(1);
         StretchGesture.grips(g, canvas, scene, px);
+        EndGrip.paint(g, canvas, scene, px);
         for (String id : fedPath) {
             halo(g, scene, id, false);
         }

@@ -1,0 +1,134 @@
+package orlop.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.InputEvent;
+import java.awt.event.MouseEvent;
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import orlop.desk.Locks;
+import orlop.desk.Same;
+import orlop.drawing.Cable;
+import orlop.drawing.Drawing;
+import orlop.drawing.Point;
+import orlop.scene.TerminalSpot;
+
+/** The end of the selected cable led elsewhere by the mouse; without a screen. */
+@Timeout(60)
+class EndGripTest extends OnBench {
+    private static final String CABLE = TestBoat.UNGUARDED;
+
+    EndGripTest() {
+        super(TestBoat.drawing());
+    }
+
+    private SheetCanvas canvas() {
+        return on.bench().canvas();
+    }
+
+    private Drawing drawing() {
+        return on.session().state().drawing();
+    }
+
+    private List<EndGrip> grips() {
+        return EndGrip.all(canvas(), canvas().scene());
+    }
+
+    private Point terminal(String component, String terminal) {
+        TerminalSpot t = canvas().scene().orElseThrow().terminals().stream()
+                .filter(s -> s.terminal().component().equals(component)
+                        && s.terminal().terminal().equals(terminal))
+                .findFirst()
+                .orElseThrow();
+        return new Point(t.xMm(), t.yMm());
+    }
+
+    private void mouse(int id, Point mm) {
+        Point2D p = canvas().viewport().toView(mm.xMm(), mm.yMm());
+        canvas().dispatchEvent(new MouseEvent(
+                canvas(),
+                id,
+                0,
+                id == MouseEvent.MOUSE_RELEASED ? 0 : InputEvent.BUTTON1_DOWN_MASK,
+                (int) Math.round(p.getX()),
+                (int) Math.round(p.getY()),
+                1,
+                false,
+                MouseEvent.BUTTON1));
+    }
+
+    /** Pulls the grip of the bar's end of the cable to here, and lets go unless it is to be kept. */
+    private void pull(Point to, boolean letGo) {
+        on.session().select(Set.of(CABLE));
+        EndGrip grip = grips().stream()
+                .filter(g -> g.now().component().equals("24MAIN"))
+                .findFirst()
+                .orElseThrow();
+        mouse(MouseEvent.MOUSE_PRESSED, grip.at());
+        mouse(MouseEvent.MOUSE_DRAGGED, grip.at().plus(6, 6));
+        mouse(MouseEvent.MOUSE_DRAGGED, to);
+        if (letGo) {
+            mouse(MouseEvent.MOUSE_RELEASED, to);
+        }
+    }
+
+    @Test
+    void an_end_is_led_to_another_terminal_as_one_step_and_the_cable_keeps_all_else() throws Exception {
+        HeadlessBench.onUi(() -> {
+            Cable was = drawing().cables().require(CABLE);
+
+            pull(terminal("FC1", "1"), true);
+
+            Cable now = drawing().cables().require(CABLE);
+            assertThat(List.of(now.from().toString(), now.to().toString())).contains("FC1.1");
+            assertThat(now.lengthM()).isEqualTo(was.lengthM());
+            assertThat(drawing().cables().size()).isEqualTo(start.cables().size());
+            assertThat(on.session().state().selection()).containsExactly(CABLE);
+            on.session().undo();
+            assertThat(Same.object(drawing(), start)).isTrue();
+        });
+    }
+
+    @Test
+    void let_go_beside_everything_it_stays_and_so_it_does_where_it_cannot_end() throws Exception {
+        HeadlessBench.onUi(() -> {
+            pull(new Point(380, 30), true);
+            assertThat(Same.object(drawing(), start)).isTrue();
+
+            EndGrip far = grips().stream()
+                    .filter(g -> !g.now().component().equals("24MAIN"))
+                    .findFirst()
+                    .orElseThrow();
+            pull(terminal(far.now().component(), far.now().terminal()), true);
+            assertThat(Same.object(drawing(), start)).isTrue();
+            assertThat(on.session().state().undo()).isNull();
+        });
+    }
+
+    @Test
+    void escape_gives_it_up() throws Exception {
+        HeadlessBench.onUi(() -> {
+            pull(terminal("FC1", "1"), false);
+            canvas().backOut();
+            mouse(MouseEvent.MOUSE_RELEASED, terminal("FC1", "1"));
+
+            assertThat(Same.object(drawing(), start)).isTrue();
+        });
+    }
+
+    @Test
+    void a_locked_cable_and_more_than_one_have_no_grips() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of(CABLE, "W1"));
+            assertThat(grips()).isEmpty();
+
+            on.session().select(Set.of(CABLE));
+            assertThat(grips()).hasSize(2);
+            on.session().apply(Locks.set(Set.of(CABLE), true));
+            assertThat(grips()).isEmpty();
+        });
+    }
+}
