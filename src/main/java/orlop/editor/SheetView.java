@@ -37,10 +37,19 @@ final class SheetView {
         shared = room;
     }
 
-    /** From now on this is seen, and goes on being so when the window changes. */
+    /** From now on this is seen, and goes on being so when the window changes. The sheet can't be pushed out of sight. */
     void view(Viewport v) {
         fitting = false;
-        show(v);
+        show(canvas.seen().map(s -> inSight(v, s)).orElse(v));
+    }
+
+    private Viewport inSight(Viewport v, Scene s) {
+        int w = canvas.getWidth();
+        int h = canvas.getHeight();
+        Rect paper = new Rect(0, 0, s.widthMm(), s.heightMm());
+        return !room() || v.equals(v.keeping(paper, w, h))
+                ? v
+                : v.keeping(DrawnPart.of(s).map(paper::union).orElse(paper), w, h);
     }
 
     private void show(Viewport v) {

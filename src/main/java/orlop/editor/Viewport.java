@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
+import orlop.layout.Rect;
 
 /**
  * Which part of the sheet is seen. Immutable.
@@ -71,6 +72,16 @@ record Viewport(double pxPerMm, double xPx, double yPx) {
         double dx = Math.max(0, rim - p.getX()) - Math.max(0, p.getX() - (widthPx - rim));
         double dy = Math.max(0, rim - p.getY()) - Math.max(0, p.getY() - (heightPx - rim));
         return moved(dx, dy);
+    }
+
+    /** Moved just so far that a strip of this part of the sheet lies within the canvas. */
+    Viewport keeping(Rect r, int widthPx, int heightPx) {
+        double strip = Math.min(60, Math.min(widthPx, heightPx) / 4.0);
+        double dx = Math.max(0, strip - (xPx + r.maxX() * pxPerMm))
+                - Math.max(0, xPx + r.minX() * pxPerMm - (widthPx - strip));
+        double dy = Math.max(0, strip - (yPx + r.maxY() * pxPerMm))
+                - Math.max(0, yPx + r.minY() * pxPerMm - (heightPx - strip));
+        return dx == 0 && dy == 0 ? this : moved(dx, dy);
     }
 
     /** Length on the sheet of so many pixels. */

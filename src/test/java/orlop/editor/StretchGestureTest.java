@@ -121,6 +121,22 @@ class StretchGestureTest extends OnBench {
     }
 
     @Test
+    void the_sheet_cannot_be_pushed_out_of_sight() throws Exception {
+        HeadlessBench.onUi(() -> {
+            for (int[] push : new int[][] {{9_000, 0}, {-9_000, 0}, {0, 9_000}, {0, -9_000}, {9_000, -9_000}}) {
+                canvas().view(canvas().viewport().moved(push[0], push[1]));
+
+                Point2D corner = canvas().viewport().toView(0, 0);
+                Point2D far = canvas().viewport().toView(420, 297);
+                assertThat(corner.getX()).isLessThanOrEqualTo(canvas().getWidth() - 40);
+                assertThat(corner.getY()).isLessThanOrEqualTo(canvas().getHeight() - 40);
+                assertThat(far.getX()).isGreaterThanOrEqualTo(40);
+                assertThat(far.getY()).isGreaterThanOrEqualTo(40);
+            }
+        });
+    }
+
+    @Test
     void escape_gives_the_bar_its_length_back() throws Exception {
         HeadlessBench.onUi(() -> {
             Rect was = bar();
