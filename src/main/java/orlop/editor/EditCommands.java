@@ -11,6 +11,7 @@ import orlop.desk.CableRuns;
 import orlop.desk.Changes;
 import orlop.desk.Clip;
 import orlop.desk.HandSet;
+import orlop.desk.PasteRoom;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Component;
@@ -142,7 +143,13 @@ final class EditCommands {
 
     private void put(String text, int times) {
         double off = 4 * MoveGesture.GRID_MM * times;
-        put(text, c -> new Point(off, off));
+        Point wish = new Point(off, off);
+        put(
+                text,
+                c -> canvas.scene()
+                        .filter(s -> times > 0) // what was cut goes where it was
+                        .flatMap(s -> PasteRoom.near(c, s, wish))
+                        .orElse(wish));
     }
 
     /** @param by how far it is moved */
