@@ -29,7 +29,7 @@ final class StatusLine implements SessionListener {
     StatusLine(Session session, Supplier<String> rest) {
         this.rest = rest;
         left.setName("status");
-        left.setText(rest.get());
+        say(rest.get());
         right.setText(Texts.of("editor.caution.short"));
         right.setToolTipText(Texts.of("editor.caution.short"));
         panel.addComponentListener(new ComponentAdapter() {
