@@ -42,6 +42,7 @@ final class HandTool implements Tool {
     private @Nullable Gesture gesture;
     private @Nullable Gesture letGo;
     private boolean wasSelected;
+    private @Nullable EndGrip grip;
     private @Nullable Timer click;
 
     /** Asks for a new tag of a component or cable. */
@@ -129,6 +130,7 @@ final class HandTool implements Tool {
         pressedAt = at;
         stopClick();
         Optional<Scene> scene = clickable();
+        grip = at.shift() ? null : EndGrip.under(canvas, scene, at).orElse(null); // of what was selected before
         Optional<SceneItem> item = item(scene, at);
         Optional<String> id = subject(item);
         wasSelected = id.isPresent() && session.state().selection().contains(id.get());
@@ -175,9 +177,9 @@ final class HandTool implements Tool {
         if (stretch.isPresent() && !from.shift()) {
             return stretch.get();
         }
-        Optional<EndGrip> end = from.shift() ? Optional.empty() : EndGrip.under(canvas, canvas.scene(), from);
-        if (end.isPresent()) {
-            return CableGesture.leading(canvas, end.get(), from);
+        EndGrip end = grip;
+        if (end != null) {
+            return CableGesture.leading(canvas, end, from);
         }
         Optional<TerminalSpot> t = terminal(from);
         if (t.isPresent() && !from.shift()) {

@@ -108,6 +108,25 @@ class EndGripTest extends OnBench {
         });
     }
 
+    /** A leg is dragged aside there: nobody has seen a ring. */
+    @Test
+    void where_the_cable_is_not_selected_there_is_nothing_to_lead() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of(CABLE));
+            Point at = grips().get(0).at();
+            on.session().select(Set.of());
+
+            mouse(MouseEvent.MOUSE_PRESSED, at);
+            mouse(MouseEvent.MOUSE_DRAGGED, at.plus(6, 6));
+            mouse(MouseEvent.MOUSE_RELEASED, terminal("FC1", "1"));
+
+            assertThat(drawing().cables().require(CABLE).from())
+                    .isEqualTo(start.cables().require(CABLE).from());
+            assertThat(drawing().cables().require(CABLE).to())
+                    .isEqualTo(start.cables().require(CABLE).to());
+        });
+    }
+
     @Test
     void escape_gives_it_up() throws Exception {
         HeadlessBench.onUi(() -> {
