@@ -10,6 +10,7 @@ import orlop.desk.CableEnds;
 import orlop.desk.CableRuns;
 import orlop.desk.Session;
 import orlop.drawing.Drawing;
+import orlop.drawing.Kind;
 import orlop.drawing.Link;
 import orlop.drawing.Message;
 import orlop.drawing.Point;
@@ -88,7 +89,17 @@ final class CableGesture implements Gesture {
 
     /** Whether it is where the drag began: nothing comes of being let go there. */
     private boolean isBeginning(TerminalSpot t) {
-        return t.terminal().equals(led != null ? led.now() : from.terminal());
+        TerminalRef begun = led != null ? led.now() : from.terminal();
+        boolean sameBar = led != null
+                && t.terminal().component().equals(begun.component())
+                && session.state()
+                                .drawing()
+                                .components()
+                                .require(begun.component())
+                                .kind()
+                                .terminals()
+                        == Kind.Terminals.ANY; // which tap is the layout's choice
+        return sameBar || t.terminal().equals(begun);
     }
 
     private Optional<Route.Spot> cable(Spot spot) {

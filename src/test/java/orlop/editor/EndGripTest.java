@@ -46,6 +46,15 @@ class EndGripTest extends OnBench {
         return new Point(t.xMm(), t.yMm());
     }
 
+    private Point middleOfTheBar() {
+        TerminalSpot t = canvas().scene().orElseThrow().bars().stream()
+                .filter(b -> b.component().equals("24MAIN"))
+                .findFirst()
+                .orElseThrow()
+                .middle();
+        return new Point(t.xMm(), t.yMm());
+    }
+
     private void mouse(int id, Point mm) {
         Point2D p = canvas().viewport().toView(mm.xMm(), mm.yMm());
         canvas().dispatchEvent(new MouseEvent(
@@ -124,6 +133,19 @@ class EndGripTest extends OnBench {
                     .isEqualTo(start.cables().require(CABLE).from());
             assertThat(drawing().cables().require(CABLE).to())
                     .isEqualTo(start.cables().require(CABLE).to());
+        });
+    }
+
+    @Test
+    void let_go_on_the_bar_where_it_is_it_stays_and_says_so() throws Exception {
+        HeadlessBench.onUi(() -> {
+            pull(middleOfTheBar(), true);
+
+            assertThat(Same.object(drawing(), start)).isTrue();
+            assertThat(on.session().state().undo()).isNull();
+            assertThat(Texts.title(java.util.Objects.requireNonNull(
+                            on.session().state().notice())))
+                    .contains(CABLE, "stays as it is");
         });
     }
 
