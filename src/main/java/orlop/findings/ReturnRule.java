@@ -39,10 +39,29 @@ final class ReturnRule implements Rule {
             found.add(c.draft(id(), Severity.DEFECT, Finding.Place.component(id))
                     .says("findings.return-alone." + (negative ? "negative" : "why"), c.named(id))
                     .by("", "common practice")
-                    .cure(new Cure.TurnRound(Message.of("findings.cure.turn-round", id), id))
+                    .cure(
+                            inSeries(c.drawing(), id)
+                                    ? null
+                                    : new Cure.TurnRound(Message.of("findings.cure.turn-round", id), id))
                     .done());
         }
         return found;
+    }
+
+    /** Whether another battery hangs on its negative: to turn one of a chain would set it against the others. */
+    private static boolean inSeries(Drawing d, String id) {
+        TerminalRef negative = new TerminalRef(id, "2");
+        return d.links().stream().anyMatch(l -> joins(d, negative, l.from(), l.to()))
+                || d.cables().stream().anyMatch(w -> joins(d, negative, w.from(), w.to()));
+    }
+
+    private static boolean joins(Drawing d, TerminalRef negative, TerminalRef a, TerminalRef b) {
+        return (a.equals(negative) && isBattery(d, b)) || (b.equals(negative) && isBattery(d, a));
+    }
+
+    private static boolean isBattery(Drawing d, TerminalRef t) {
+        Component k = d.components().get(t.component());
+        return k != null && k.kind() == Kind.BATTERY;
     }
 
     /** Whether there is anything of this kind. */

@@ -49,6 +49,18 @@ class ReturnRuleTest {
     }
 
     @Test
+    void one_of_a_chain_is_not_to_be_turned_against_the_others() {
+        Sketch s = Sketch.dc(24)
+                .add("GB1", Kind.BATTERY.defaults())
+                .add("GB2", Kind.BATTERY.defaults())
+                .link("GB1.2", "GB2.1");
+
+        assertThat(said(s, RULE))
+                .singleElement()
+                .satisfies(f -> assertThat(f.cure()).isNull());
+    }
+
+    @Test
     void a_load_wired_at_its_return_alone_is_told_too() {
         Sketch s = Sketch.dc(24).supply("GB1", 25, 0.01).power("E1", 100).cable("W1", "GB1.1", "E1.2", 5, 16);
 
