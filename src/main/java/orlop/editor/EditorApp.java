@@ -40,6 +40,7 @@ public final class EditorApp {
             Windows windows = new Windows(settings, maker);
             MainWindow opened = window(windows, drawing, file, settings);
             opened.show();
+            Rehearsal.begin(drawing);
             SwingUtilities.invokeLater(() -> {
                 SwingPrompts prompts = new SwingPrompts(opened.frame());
                 new Preferences(settings).tellOfSymbolsAtStart(prompts, opened::tell);
