@@ -88,12 +88,7 @@ public final class PasteRoom {
 
     private static Rect box(Component c) {
         Point p = c.place().at();
-        double length = 0;
-        if (c.particulars() instanceof Distribution.Busbar b) {
-            length = b.drawnLengthMm();
-        } else if (c.particulars() instanceof Distribution.DistributionBoard b) {
-            length = b.drawnLengthMm();
-        }
+        double length = c.particulars() instanceof Distribution.Bar b ? b.drawnLengthMm() : 0;
         boolean lying = c.place().rotationDegree() % 180 == 0;
         double x = Math.max(HALF_MM, lying ? length / 2 : 0);
         double y = Math.max(HALF_MM, lying ? 0 : length / 2);

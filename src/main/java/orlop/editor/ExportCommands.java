@@ -142,7 +142,7 @@ final class ExportCommands {
         Path file = s.file();
         String stem = drawing.replaceAll("\\.orlop$", "").strip();
         String name = (stem.isEmpty() ? "drawing" : stem).replaceAll("[\\\\/:*?\"<>|]", "-") + sheet + suffix;
-        return file == null ? Path.of(name) : file.resolveSibling(name);
+        return file == null ? Path.of(name) : file.toAbsolutePath().resolveSibling(name);
     }
 
     private void export(Path file, String suffix) {
