@@ -19,6 +19,7 @@ import orlop.study.model.CableModel;
 import orlop.study.model.Notes;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
+import orlop.study.model.PointCurrents;
 import orlop.study.model.Rating;
 import orlop.study.protection.Coverage;
 import orlop.study.sizing.LoadDrop;
