@@ -7,7 +7,6 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Locked;
 import orlop.drawing.Message;
-import orlop.drawing.Particulars;
 import orlop.drawing.Place;
 import orlop.drawing.Point;
 import orlop.layout.Rect;
@@ -27,8 +26,6 @@ import orlop.scene.Scene;
 public record BarStretch(String bar, boolean lying, double fixedMm, double endMm, double lastTapMm) {
     /** A bar's length goes in such steps, so that its ends and its middle stay on the grid. */
     private static final double STEP_MM = 2 * Arranging.GRID_MM;
-
-    static final double LONGEST_MM = 2_000;
 
     /**
      * The end of this bar that lies near a point; none if neither does, or if it is no bar.
@@ -87,7 +84,7 @@ public record BarStretch(String bar, boolean lying, double fixedMm, double endMm
         if (steps * STEP_MM < (lastTapMm - fixedMm) * way) {
             steps++;
         }
-        return Math.max(STEP_MM, Math.min(LONGEST_MM, steps * STEP_MM));
+        return Math.max(STEP_MM, Math.min(Distribution.Bar.MOST_DRAWN_MM, steps * STEP_MM));
     }
 
     /**
@@ -101,19 +98,14 @@ public record BarStretch(String bar, boolean lying, double fixedMm, double endMm
         return Edit.merging(Message.of("desk.edit.stretch", bar), mergeKey, d -> stretched(d, length, middle));
     }
 
-    private static boolean isBar(Particulars p) {
-        return p instanceof Distribution.Busbar || p instanceof Distribution.DistributionBoard;
-    }
-
     private Drawing stretched(Drawing d, double length, double middle) {
         Component c = d.components().get(bar);
-        if (c == null || !isBar(c.particulars())) {
+        if (c == null || !(c.particulars() instanceof Distribution.Bar longer)) {
             throw new Edit.Refusal(Message.of("drawing.refuse.gone", bar));
         }
         Locked.refuse(d, bar);
         Place p = c.place();
         Point at = lying ? new Point(middle, p.at().yMm()) : new Point(p.at().xMm(), middle);
-        Record longer = RecordParts.with((Record) c.particulars(), "drawnLengthMm", length);
-        return d.with(c.withPlace(p.withAt(at)).withParticulars((Particulars) longer));
+        return d.with(c.withPlace(p.withAt(at)).withParticulars(longer.drawn(length)));
     }
 }

@@ -9,7 +9,6 @@ import orlop.drawing.Component;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Edits;
-import orlop.drawing.Kind;
 import orlop.drawing.Link;
 import orlop.drawing.Locked;
 import orlop.drawing.Message;
@@ -100,6 +99,6 @@ public final class CableEnds {
     }
 
     private static boolean isBar(Component c) {
-        return c.kind().terminals() == Kind.Terminals.ANY;
+        return c.kind().isOnePiece();
     }
 }

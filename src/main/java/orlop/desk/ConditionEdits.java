@@ -3,7 +3,7 @@ package orlop.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import orlop.drawing.DayPlan;
+import java.util.Optional;
 import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Edits;
@@ -54,20 +54,19 @@ public final class ConditionEdits {
     }
 
     /**
-     * Takes a condition away. A day plan that uses it would have a hole and is not touched: the edit is refused and names
-     * the plan.
+     * Takes a condition away. The hours that day plans have in it pass to its neighbour in the plan; of a plan that knows
+     * no other condition it is refused.
      */
     public static Edit delete(String id) {
         return Edit.of(Message.of("desk.condition.delete", id), d -> {
             require(d, id);
-            for (DayPlan p : d.dayPlans().values()) {
-                if (p.steps().stream().anyMatch(s -> s.condition().equals(id))) {
-                    String name = p.name().isEmpty() ? p.id() : p.name();
-                    throw new Edit.Refusal(Message.of("desk.condition.planned", Message.quote(name)));
-                }
-            }
-            return d.withConditions(d.conditions().without(id));
+            return PlannedHours.passedOn(d, id).withConditions(d.conditions().without(id));
         });
+    }
+
+    /** What a person should know of the drawing without this condition; empty where there is nothing. */
+    public static Optional<Message> saidOfDeleting(Drawing d, String id) {
+        return PlannedHours.said(d, id);
     }
 
     /** Puts a condition at another place in the strip; places beyond the ends mean the end. */

@@ -4,7 +4,6 @@ import java.util.Optional;
 import orlop.drawing.Component;
 import orlop.drawing.Distribution;
 import orlop.drawing.Kind;
-import orlop.drawing.Particulars;
 import orlop.drawing.Point;
 
 /**
@@ -26,7 +25,7 @@ public record DrawnBar(Point middle, double lengthMm, boolean lying) {
         double down = to.yMm() - from.yMm();
         boolean lying = Math.abs(across) >= Math.abs(down);
         double pull = lying ? across : down;
-        double length = Math.min(BarStretch.LONGEST_MM, STEP_MM * Math.rint(Math.abs(pull) / STEP_MM));
+        double length = Math.min(Distribution.Bar.MOST_DRAWN_MM, STEP_MM * Math.rint(Math.abs(pull) / STEP_MM));
         if (length < LEAST_MM) {
             return Optional.empty();
         }
@@ -37,17 +36,12 @@ public record DrawnBar(Point middle, double lengthMm, boolean lying) {
 
     /** How long a bar of this kind is drawn where nobody says, in millimetres; 0 for what is no bar. */
     public static double usualMm(Kind kind) {
-        Particulars p = kind.defaults();
-        if (p instanceof Distribution.Busbar b) {
-            return b.drawnLengthMm();
-        }
-        return p instanceof Distribution.DistributionBoard b ? b.drawnLengthMm() : 0;
+        return kind.defaults() instanceof Distribution.Bar b ? b.drawnLengthMm() : 0;
     }
 
-    /** This bar or board, placed and as long as it is drawn. */
+    /** This bar or board, placed and as long as it is drawn; what is no bar has no length. */
     public Component of(Component bar) {
-        Record longer = RecordParts.with((Record) bar.particulars(), "drawnLengthMm", lengthMm);
-        return bar.withPlace(bar.place().withAt(middle).withRotationDegree(lying ? 0 : 90))
-                .withParticulars((Particulars) longer);
+        Component placed = bar.withPlace(bar.place().withAt(middle).withRotationDegree(lying ? 0 : 90));
+        return bar.particulars() instanceof Distribution.Bar b ? placed.withParticulars(b.drawn(lengthMm)) : placed;
     }
 }

@@ -39,9 +39,7 @@ public final class HandSet {
 
     private static boolean isBar(Drawing d, TerminalRef end) {
         Component c = d.components().get(end.component());
-        return c != null
-                && (c.particulars() instanceof Distribution.Busbar
-                        || c.particulars() instanceof Distribution.DistributionBoard);
+        return c != null && c.particulars() instanceof Distribution.Bar;
     }
 
     /** Leads a cable through a point, with a new bend there; its other corners stay as they are shown. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Drawing;
 import orlop.drawing.Message;
@@ -12,13 +13,15 @@ import orlop.store.Journal;
 
 /**
  * Sees to it that a crash loses no more than the last second: whatever is not saved goes into the journal soon after it
- * was changed.
+ * was changed. While that can't be done it is tried again and again.
  *
  * <p>The first change after a rest is written {@value #AFTER_MS} ms later, with all that came in between: a drag makes
  * one writing, and steady work some six a second.
  */
 public final class Keeper {
     static final int AFTER_MS = 150;
+    /** How long it waits before it tries once more what could not be written. */
+    private static final int AGAIN_MS = 2000;
 
     /** What is to be written next; drawing and file belong together. */
     private record Work(Drawing drawing, @Nullable Path file) {}
@@ -29,7 +32,9 @@ public final class Keeper {
     private final UiThread ui;
     private @Nullable Work waiting;
     private @Nullable Future<?> next;
-    private boolean told;
+    private boolean failing;
+    private boolean closed;
+    private Consumer<Boolean> onKept = kept -> {};
 
     /**
      * Begins to keep what a session does. On the session's thread.
@@ -47,6 +52,11 @@ public final class Keeper {
         }
     }
 
+    /** @param told on the session's thread: no when the journal can't be written, yes when it can again */
+    public void onKept(Consumer<Boolean> told) {
+        onKept = told;
+    }
+
     @SuppressWarnings("ReferenceEquality") // another drawing is another object
     private void changed(SessionState before, SessionState after) {
         boolean another = before.drawing() != after.drawing() || before.file() != after.file();
@@ -58,13 +68,12 @@ public final class Keeper {
     }
 
     private void keep(SessionState s) {
-        boolean asleep;
         synchronized (this) {
-            asleep = waiting == null;
+            boolean asleep = waiting == null;
             waiting = new Work(s.drawing(), s.file());
-        }
-        if (asleep) {
-            next = clock.schedule(this::write, AFTER_MS, TimeUnit.MILLISECONDS);
+            if (asleep && !closed) {
+                next = clock.schedule(this::write, AFTER_MS, TimeUnit.MILLISECONDS);
+            }
         }
     }
 
@@ -93,16 +102,35 @@ public final class Keeper {
         }
         try {
             journal.write(work.drawing(), work.file());
+            ui.execute(this::well);
         } catch (FileProblem e) {
+            again(work);
             ui.execute(() -> tell(e));
+        }
+    }
+
+    /** A disk that is full now may have room in a while, even if nothing is drawn meanwhile. */
+    private synchronized void again(Work work) {
+        if (waiting == null && !closed) {
+            waiting = work;
+            next = clock.schedule(this::write, AGAIN_MS, TimeUnit.MILLISECONDS);
         }
     }
 
     /** Said once: somebody whose disk is full needn't hear it six times a second. */
     private void tell(FileProblem e) {
-        if (!told) {
-            told = true;
+        if (!failing) {
+            failing = true;
             session.say(Message.of("desk.no-journal", e.reason()));
+            onKept.accept(false);
+        }
+    }
+
+    private void well() {
+        if (failing) {
+            failing = false;
+            session.say(Message.of("desk.journal-again"));
+            onKept.accept(true);
         }
     }
 
@@ -114,10 +142,11 @@ public final class Keeper {
     /** Writes nothing more; the journal is closed. On the session's thread. */
     public void close() {
         synchronized (this) {
+            closed = true;
             waiting = null;
-        }
-        if (next != null) {
-            next.cancel(false);
+            if (next != null) {
+                next.cancel(false);
+            }
         }
         journal.close();
     }

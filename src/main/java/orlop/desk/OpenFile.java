@@ -52,6 +52,11 @@ public final class OpenFile implements AutoCloseable {
         return !Fingerprint.of(path).equals(seen);
     }
 
+    /** Whether nothing is there any longer: it was removed, has another name now, or its disk is away. */
+    public boolean gone() {
+        return Files.notExists(path);
+    }
+
     /** Takes the file as it is now for seen. */
     public void see() {
         seen = Fingerprint.of(path);

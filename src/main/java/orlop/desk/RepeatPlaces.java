@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
-import orlop.drawing.Kind;
 import orlop.drawing.TerminalRef;
 import orlop.layout.Rect;
 import orlop.scene.Role;
@@ -98,7 +97,7 @@ public final class RepeatPlaces {
 
     private boolean bar(TerminalRef end) {
         Component c = drawing.components().get(end.component());
-        return c != null && c.kind().terminals() == Kind.Terminals.ANY;
+        return c != null && c.kind().isOnePiece();
     }
 
     /**

@@ -15,7 +15,6 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Earth;
 import orlop.drawing.Edit;
 import orlop.drawing.Edits;
-import orlop.drawing.Kind;
 import orlop.drawing.Link;
 import orlop.drawing.Message;
 import orlop.drawing.Note;
@@ -201,6 +200,6 @@ public final class Repeats {
     }
 
     private static boolean isBar(@Nullable Component c) {
-        return c != null && c.kind().terminals() == Kind.Terminals.ANY;
+        return c != null && c.kind().isOnePiece();
     }
 }

@@ -27,6 +27,7 @@ final class TurnedRound {
             Drawing d = before.with(k.withPlace(p.withRotationDegree((p.rotationDegree() + 180) % 360)));
             for (Cable w : before.cables().values()) {
                 if (ends(w.from(), w.to(), id)) {
+                    Locked.refuse(before, w.id());
                     d = d.with(w.withEnds(led(w.from(), id), led(w.to(), id)));
                 }
             }

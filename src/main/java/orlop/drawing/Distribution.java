@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What joins conductors. */
 public sealed interface Distribution extends Particulars
-        permits Distribution.Busbar,
-                Distribution.DistributionBoard,
+        permits Distribution.Bar,
                 Distribution.Junction,
                 Distribution.Terminal,
                 Distribution.SheetLink,
@@ -22,16 +21,28 @@ public sealed interface Distribution extends Particulars
         return cases.distribution(this);
     }
 
+    /** What is drawn as a bar, as long as one likes, on which cables end anywhere. */
+    sealed interface Bar extends Distribution permits Busbar, DistributionBoard {
+        double LEAST_DRAWN_MM = 5;
+        double MOST_DRAWN_MM = 2_000;
+
+        /** How long it is drawn, 5 to 2,000 mm. */
+        double drawnLengthMm();
+
+        /** The same bar, drawn so long, 5 to 2,000 mm. */
+        Bar drawn(double lengthMm);
+    }
+
     /**
      * A bar with any number of taps.
      *
      * @param ratingA continuous rating
      * @param drawnLengthMm how long it is drawn, 5 to 2,000 mm
      */
-    record Busbar(@Nullable Double ratingA, double drawnLengthMm) implements Distribution {
+    record Busbar(@Nullable Double ratingA, double drawnLengthMm) implements Bar {
         public Busbar {
             positiveOrUnknown(ratingA, "ratingA");
-            between(drawnLengthMm, 5, 2_000, "drawnLengthMm");
+            between(drawnLengthMm, LEAST_DRAWN_MM, MOST_DRAWN_MM, "drawnLengthMm");
         }
 
         static Busbar defaults() {
@@ -42,6 +53,11 @@ public sealed interface Distribution extends Particulars
         public Kind kind() {
             return Kind.BUSBAR;
         }
+
+        @Override
+        public Busbar drawn(double lengthMm) {
+            return new Busbar(ratingA, lengthMm);
+        }
     }
 
     /**
@@ -51,10 +67,10 @@ public sealed interface Distribution extends Particulars
      * @param drawnLengthMm how long it is drawn, 5 to 2,000 mm
      * @param enclosed whether a short conductor inside counts as lying in an enclosure
      */
-    record DistributionBoard(@Nullable Double ratingA, double drawnLengthMm, boolean enclosed) implements Distribution {
+    record DistributionBoard(@Nullable Double ratingA, double drawnLengthMm, boolean enclosed) implements Bar {
         public DistributionBoard {
             positiveOrUnknown(ratingA, "ratingA");
-            between(drawnLengthMm, 5, 2_000, "drawnLengthMm");
+            between(drawnLengthMm, LEAST_DRAWN_MM, MOST_DRAWN_MM, "drawnLengthMm");
         }
 
         static DistributionBoard defaults() {
@@ -64,6 +80,11 @@ public sealed interface Distribution extends Particulars
         @Override
         public Kind kind() {
             return Kind.DISTRIBUTION_BOARD;
+        }
+
+        @Override
+        public DistributionBoard drawn(double lengthMm) {
+            return new DistributionBoard(ratingA, lengthMm, enclosed);
         }
     }
 

@@ -107,6 +107,11 @@ public enum Kind implements Named {
         return terminals;
     }
 
+    /** Whether all its terminals are one piece of metal, and cables end anywhere on it: bars, boards, joints, the hull. */
+    public boolean isOnePiece() {
+        return terminals == Terminals.ANY;
+    }
+
     /** Fresh particulars with every default. */
     public Particulars defaults() {
         return defaults.get();
@@ -127,7 +132,7 @@ public enum Kind implements Named {
         ONE,
         TWO,
         THREE,
-        /** Any name is a terminal: bars and boards. */
+        /** Any name is a terminal: what {@link Kind#isOnePiece is one piece}. */
         ANY;
 
         /** The fixed names in order; none where any name will do. */

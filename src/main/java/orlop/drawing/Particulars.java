@@ -23,7 +23,7 @@ public sealed interface Particulars permits Source, Conversion, Distribution, Pr
 
     /** Whether a terminal of this name exists. */
     default boolean hasTerminal(String name) {
-        return kind().terminals() == Kind.Terminals.ANY || terminals().contains(name);
+        return kind().isOnePiece() || terminals().contains(name);
     }
 
     /**

@@ -39,7 +39,10 @@ final class Card {
     private final JPanel more;
     private final Consumer<Figure> onWorking;
 
-    /** @param onWorking shows how a figure came about */
+    /**
+     * @param ownNotes what the checker says of it
+     * @param onWorking shows how a figure came about
+     */
     Card(
             Session session,
             String item,
@@ -47,7 +50,8 @@ final class Card {
             Drafts drafts,
             boolean moreOpen,
             Runnable onMore,
-            Consumer<Figure> onWorking) {
+            Consumer<Figure> onWorking,
+            JComponent ownNotes) {
         this.item = item;
         this.onWorking = onWorking;
         this.panel = new Box(new Column(width, Look.px(4)));
@@ -66,7 +70,12 @@ final class Card {
                         session,
                         (path, v) ->
                                 CardEdits.set(item, path, v, session.state().condition())));
-        build(session.state(), moreOpen, onMore);
+        build(session.state(), moreOpen, onMore, ownNotes);
+    }
+
+    /** Width within its rim, in pixels. */
+    int inner() {
+        return width;
     }
 
     /** A rounded ground. */
@@ -95,7 +104,7 @@ final class Card {
         return CardFields.of(s.drawing(), item, s.condition());
     }
 
-    private void build(SessionState s, boolean moreOpen, Runnable onMore) {
+    private void build(SessionState s, boolean moreOpen, Runnable onMore, JComponent ownNotes) {
         JPanel head = Flat.clear(new BorderLayout(Look.px(8), 0));
         JLabel tag = Flat.bold(title(s), Look::text);
         tag.setFont(Look.bold().deriveFont(Look.font().getSize2D() * 1.2f));
@@ -103,6 +112,7 @@ final class Card {
         head.add(tag, BorderLayout.WEST);
         head.add(what, BorderLayout.CENTER);
         panel.add(head);
+        panel.add(ownNotes);
         rows.fill(CardField.Section.MAIN, panel);
         rows.fill(CardField.Section.PARTICULARS, panel);
         if (rows.has(CardField.Section.CONDITION)) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import orlop.desk.ConditionEdits;
 import orlop.desk.Session;
 import orlop.drawing.Drawing;
+import orlop.drawing.Message;
 import orlop.drawing.OperatingCondition;
 import orlop.study.Results;
 
@@ -70,11 +71,13 @@ final class ConditionCommands {
 
     private void delete() {
         condition().ifPresent(c -> {
+            Optional<Message> said = ConditionEdits.saidOfDeleting(drawing(), c.id());
             if (session.apply(ConditionEdits.delete(c.id())).isEmpty()) {
                 session.showCondition(drawing().conditions().stream()
                         .findFirst()
                         .map(OperatingCondition::id)
                         .orElse(Results.GOVERNING));
+                said.ifPresent(session::say);
             }
         });
     }

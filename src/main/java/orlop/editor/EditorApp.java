@@ -40,6 +40,7 @@ public final class EditorApp {
             Windows windows = new Windows(settings, maker);
             MainWindow opened = window(windows, drawing, file, settings);
             opened.show();
+            Rehearsal.begin(drawing);
             SwingUtilities.invokeLater(() -> {
                 SwingPrompts prompts = new SwingPrompts(opened.frame());
                 new Preferences(settings).tellOfSymbolsAtStart(prompts, opened::tell);
@@ -65,10 +66,11 @@ public final class EditorApp {
         return window(new Windows(settings, Review::of), drawing, file, settings);
     }
 
-    private static MainWindow window(Windows windows, Drawing drawing, @Nullable Path file, Settings settings) {
-        if (file == null) {
+    private static MainWindow window(Windows windows, Drawing drawing, @Nullable Path named, Settings settings) {
+        if (named == null) {
             return windows.window(drawing, null, true);
         }
+        Path file = named.toAbsolutePath(); // so that what is told, and what is written beside it, has its folder
         settings.opened(file);
         OpenFile claimed = OpenFile.claim(file, settings.home()).orElse(null);
         if (claimed == null) {

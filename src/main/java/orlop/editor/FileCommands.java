@@ -46,7 +46,7 @@ final class FileCommands {
         c.add(CommandId.SAVE, this::save, () -> state().dirty() || state().file() == null);
         c.add(CommandId.SAVE_AS, this::saveAs);
         c.add(CommandId.SAVE_COPY, this::saveCopy);
-        c.add(CommandId.REVERT, this::revert, () -> state().dirty() && file != null);
+        c.add(CommandId.REVERT, (Runnable) this::revert, () -> state().dirty() && file != null);
         c.add(CommandId.CLOSE, this::close);
         c.add(CommandId.QUIT, desks::quit);
     }
@@ -145,6 +145,9 @@ final class FileCommands {
     }
 
     private boolean mayLeave() {
+        if (file != null && file.gone()) {
+            lookOutside(); // what stands nowhere any more is not saved
+        }
         if (!state().dirty()) {
             return true;
         }
@@ -159,7 +162,7 @@ final class FileCommands {
         if (file == null) {
             return saveAs();
         }
-        if (!file.changedOutside()) {
+        if (file.gone() || !file.changedOutside()) {
             return write(file);
         }
         asking = true; // the window comes to the front again when the question goes
@@ -234,21 +237,23 @@ final class FileCommands {
         });
     }
 
-    /** Back to what the file holds, as one step that can be undone. */
-    private void revert() {
+    /** Back to what the file holds, as one step that can be undone; whether that could be read. */
+    private boolean revert() {
         if (file == null) {
-            return;
+            return false;
         }
         try {
             Drawing inFile = file.load();
             session.apply(Edit.of(Message.of("editor.edit.revert"), before -> inFile));
             session.saved(file.path(), Message.of("editor.say.reverted", name()));
+            return true;
         } catch (FileProblem e) {
             problem(e);
+            return false;
         }
     }
 
-    /** When the window comes to the front: whether somebody else has written the file meanwhile. */
+    /** When the window comes to the front: whether somebody else has written or removed the file meanwhile. */
     @SuppressWarnings("ReferenceEquality") // the very file that is open
     void lookOutside() {
         if (asking || file == null || file == left || !file.changedOutside()) {
@@ -256,14 +261,21 @@ final class FileCommands {
         }
         asking = true;
         try {
-            if (prompts.readAgain(name(), state().dirty())) {
-                revert();
-            } else {
-                file.see();
-                session.unsaved();
+            if (file.gone()) {
+                keep(file);
+                prompts.tell(Texts.of("editor.gone.title"), Texts.of("editor.gone", name()));
+            } else if (!prompts.readAgain(name(), state().dirty()) || !revert()) {
+                keep(file);
             }
         } finally {
             asking = false;
         }
+    }
+
+    /** What is here stands in no file now, and isn't asked about a second time. */
+    private void keep(OpenFile of) {
+        of.see();
+        session.unsaved();
+        session.say(Message.of("editor.say.kept", name()));
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import orlop.desk.CardEdits;
 import orlop.desk.HandSet;
-import orlop.desk.RecordParts;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Cable;
@@ -24,7 +23,7 @@ import orlop.scene.SceneItem;
  */
 final class HandKeys {
     private static final double LABEL_MM = 1;
-    private static final String BAR_LENGTH = "drawnLengthMm";
+    private static final String BAR_LENGTH = "particulars.drawnLengthMm";
 
     private final SheetCanvas canvas;
     private final Session session;
@@ -75,8 +74,8 @@ final class HandKeys {
     private void shape(String id, int dx, int dy) {
         Component c = session.state().drawing().components().get(id);
         Route route = canvas.scene().map(scene -> scene.routes().get(id)).orElse(null);
-        if (c != null && bar(c)) {
-            stretch(c, dx + dy);
+        if (c != null && c.particulars() instanceof Distribution.Bar bar) {
+            stretch(id, bar, dx + dy);
         } else if (route != null && session.state().drawing().cables().contains(id)) {
             leg(route, dx, dy);
         }
@@ -103,19 +102,10 @@ final class HandKeys {
         return level ? Math.abs(b.xMm() - a.xMm()) : Math.abs(b.yMm() - a.yMm());
     }
 
-    private static boolean bar(Component c) {
-        return c.particulars() instanceof Distribution.Busbar
-                || c.particulars() instanceof Distribution.DistributionBoard;
-    }
-
-    private void stretch(Component c, int way) {
-        Object now = RecordParts.get((Record) c.particulars(), BAR_LENGTH);
-        if (now instanceof Double lengthMm) {
-            double to = lengthMm + way * 2 * MoveGesture.GRID_MM;
-            Edit edit = CardEdits.set(
-                    c.id(), "particulars." + BAR_LENGTH, to, session.state().condition());
-            session.apply(edit).ifPresent(session::say);
-        }
+    private void stretch(String id, Distribution.Bar bar, int way) {
+        double to = bar.drawnLengthMm() + way * 2 * MoveGesture.GRID_MM;
+        Edit edit = CardEdits.set(id, BAR_LENGTH, to, session.state().condition());
+        session.apply(edit).ifPresent(session::say);
     }
 
     /** The longest leg that lies across the direction. */

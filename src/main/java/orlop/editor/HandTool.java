@@ -179,7 +179,7 @@ final class HandTool implements Tool {
         }
         EndGrip end = grip;
         if (end != null) {
-            return CableGesture.leading(canvas, end, from);
+            return new LeadingGesture(canvas, end, from);
         }
         Optional<TerminalSpot> t = terminal(from);
         if (t.isPresent() && !from.shift()) {

@@ -52,8 +52,7 @@ final class KeyHints {
         if (c.locked()) {
             return "locked";
         }
-        if (c.particulars() instanceof Distribution.Busbar
-                || c.particulars() instanceof Distribution.DistributionBoard) {
+        if (c.particulars() instanceof Distribution.Bar) {
             return "bar";
         }
         if (c.particulars() instanceof Distribution.SheetLink) {

@@ -134,6 +134,12 @@ final class MainWindow {
         session.say(Message.of("editor.say.copy", String.valueOf(file.getFileName())));
     }
 
+    /** Whether what is not saved is in the journal: the title says so if it isn't. */
+    void inJournal(boolean is) {
+        bench.inJournal(is);
+        retitle();
+    }
+
     /** In the line at the foot. */
     void tell(Message m) {
         session.say(m);

@@ -8,6 +8,7 @@ import java.awt.Graphics;
 import java.awt.Insets;
 import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -40,6 +41,7 @@ final class Margin implements SessionListener {
     private boolean cardWanted;
     private final JPanel cardPlace = Flat.clear(new BorderLayout());
     private final Notes notes;
+    private final OwnNotes own;
     private final StillPage still;
     private final Drafts drafts = new Drafts();
     private int inner;
@@ -58,6 +60,7 @@ final class Margin implements SessionListener {
         page.setBorder(Flat.rim(10, 14, 10, 0));
         page.setOpaque(false);
         notes = new Notes(canvas, pointing, new Here(), this::pressed);
+        own = new OwnNotes(pointing);
         page.add(cardPlace);
         page.add(notes.panel());
         scroll =
@@ -204,6 +207,8 @@ final class Margin implements SessionListener {
         // During a blink the notes are those of the sheet as it stands.
         if (!canvas.blink().waits() && (!sameItems || !before.sheet().equals(after.sheet()))) {
             showNotes(after);
+        } else {
+            showOwn();
         }
     }
 
@@ -243,7 +248,15 @@ final class Margin implements SessionListener {
         group = null;
         Optional<String> id = s.soleSelection();
         if (id.isPresent()) {
-            Card c = new Card(session, id.get(), inner, drafts, moreOpen, this::toggleMore, f -> onWorking.accept(f));
+            Card c = new Card(
+                    session,
+                    id.get(),
+                    inner,
+                    drafts,
+                    moreOpen,
+                    this::toggleMore,
+                    f -> onWorking.accept(f),
+                    own.panel());
             card = c;
             cardPlace.add(c.panel());
         } else if (s.selection().isEmpty()) {
@@ -264,8 +277,14 @@ final class Margin implements SessionListener {
         showCard(session.state());
     }
 
+    private void showOwn() {
+        Card c = card;
+        own.show(c == null ? List.of() : notes.of(c.item()), c == null ? inner : c.inner());
+    }
+
     private void showNotes(SessionState s) {
         notes.show(s, still.holds());
+        showOwn();
     }
 
     /** What is done from a note leaves the notes where they are. */

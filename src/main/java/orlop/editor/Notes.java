@@ -40,6 +40,7 @@ final class Notes {
     private final NoteView.Deeds deeds;
     private final Runnable onPressed;
     private final JPanel panel = Flat.clear(new BorderLayout());
+    private List<FindingPlaces.Numbered> here = List.of();
     private final List<NoteView> views = new ArrayList<>();
     private int width;
     private int pending = -1;
@@ -129,7 +130,7 @@ final class Notes {
         Map<Object, JComponent> there = new HashMap<>();
         before.forEach(p -> there.put(p.key(), p.component()));
         List<StillNotes.Part> all = new ArrayList<>();
-        List<FindingPlaces.Numbered> here = canvas.shown()
+        here = canvas.shown()
                 .of(s)
                 .map(scene -> FindingPlaces.ofSheet(s, scene))
                 .orElseGet(() -> FindingPlaces.ofSheet(s));
@@ -158,6 +159,13 @@ final class Notes {
             all.add(words(there, ELSEWHERE, Texts.of("editor.notes.elsewhere", elsewhere)));
         }
         return all;
+    }
+
+    /** The notes that speak of an item, of those of the sheet that were shown last. */
+    List<FindingPlaces.Numbered> of(String item) {
+        return here.stream()
+                .filter(n -> n.finding().place().item().equals(item))
+                .toList();
     }
 
     private static StillNotes.Part words(Map<Object, JComponent> there, String key, String words) {

@@ -64,7 +64,8 @@ final class PreferenceCommands {
             boolean larger = !scaled.equals(p.scale());
             hold();
             session.say(larger ? Message.of("editor.say.scale") : OwnSymbols.said());
-            preferences.tellOfSymbols(prompts);
+            p.tellOfKeeping(prompts);
+            p.tellOfSymbols(prompts);
         }
     }
 

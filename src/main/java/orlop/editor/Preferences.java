@@ -3,6 +3,7 @@ package orlop.editor;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import orlop.desk.OwnSymbols;
@@ -75,12 +76,13 @@ final class Preferences {
     }
 
     void remember(String language, String areas, String look, String scale, String ruleSet, String symbols) {
-        settings.rememberWord("scale", scale);
-        settings.rememberWord("language", language);
-        settings.rememberWord("areas", areas);
-        settings.rememberWord("look", look);
-        settings.rememberWord("rule-set", ruleSet);
-        settings.rememberWord("symbols", symbols);
+        settings.rememberWords(Map.of(
+                "scale", scale,
+                "language", language,
+                "areas", areas,
+                "look", look,
+                "rule-set", ruleSet,
+                "symbols", symbols));
     }
 
     void rememberLook(boolean dark) {
@@ -129,6 +131,14 @@ final class Preferences {
         if (System.getProperty(SCALE_PROPERTY) == null && !scale().equals(SCALES.get(0))) {
             System.setProperty(SCALE_PROPERTY, scale() + "%");
         }
+    }
+
+    /** Tells why what was chosen could not be kept for the next start; nothing if it was. */
+    void tellOfKeeping(Prompts prompts) {
+        settings.refusal()
+                .ifPresent(e -> prompts.tell(
+                        Texts.of("editor.preferences.title"),
+                        Texts.of("editor.preferences.unkept", FileCommands.words(e))));
     }
 
     /** Tells what was refused of the person's own symbols, and what to do about it; nothing if nothing was. */

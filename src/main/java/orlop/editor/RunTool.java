@@ -22,7 +22,7 @@ final class RunTool implements Tool {
     private final String of;
     private @Nullable TerminalSpot from;
     private @Nullable TerminalSpot at;
-    private @Nullable CableGesture run;
+    private @Nullable TerminalGesture run;
     private String typed = "";
     private boolean chosen;
 
@@ -91,7 +91,7 @@ final class RunTool implements Tool {
     }
 
     private boolean takes(TerminalSpot t) {
-        CableGesture g = run;
+        TerminalGesture g = run;
         return g == null || g.refusal(t).isEmpty();
     }
 
@@ -115,7 +115,7 @@ final class RunTool implements Tool {
     private void mark(TerminalSpot t) {
         at = t;
         canvas.view().reveal(Rect.of(t.xMm() - 5, t.yMm() - 5, 10, 10));
-        CableGesture g = run;
+        TerminalGesture g = run;
         TerminalSpot begun = from;
         if (g == null || begun == null) {
             canvas.hint(Texts.of("editor.hint.run-from", name(t)));
@@ -240,7 +240,7 @@ final class RunTool implements Tool {
      */
     void take(boolean direct) {
         TerminalSpot now = at;
-        CableGesture g = run;
+        TerminalGesture g = run;
         if (now == null) {
             return;
         }
@@ -248,6 +248,7 @@ final class RunTool implements Tool {
             begin(now);
         } else if (takes(now)) {
             canvas.use(canvas.hand());
+            canvas.hint(""); // before it is done: what is refused must stay readable
             g.join(now, direct);
         }
     }
@@ -280,7 +281,7 @@ final class RunTool implements Tool {
     @Override
     public void paint(Graphics2D g) {
         double px = canvas.viewport().mm(1);
-        CableGesture gesture = run;
+        TerminalGesture gesture = run;
         TerminalSpot now = at;
         if (gesture != null) {
             gesture.paint(g);

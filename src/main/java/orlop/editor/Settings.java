@@ -2,35 +2,56 @@ package orlop.editor;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.io.Writer;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.ConfigFolder;
+import orlop.store.FileProblem;
+import orlop.store.PlainFile;
 
 /**
  * What the program remembers from one day to the next: the look, and the files that were open last. Kept in one small
- * file; if it can't be read or written, nothing is remembered and nothing else happens.
+ * file, whole at every moment; if it can't be read or written, nothing is remembered and nothing else happens. Several
+ * programs may run at the same time: each changes what it has to remember, and leaves the rest as it finds it.
  */
 final class Settings {
     private static final int RECENT = 9;
 
     private final @Nullable Path file;
     private final Properties properties = new Properties();
+    /** What was changed here since the file could last be written; no value for what is to be forgotten. */
+    private final Map<String, Optional<String>> changed = new LinkedHashMap<>();
+
+    private @Nullable FileProblem refusal;
 
     /** @param file where to remember; null for nowhere */
     Settings(@Nullable Path file) {
         this.file = file;
-        if (file != null && Files.isReadable(file)) {
-            try (Reader in = Files.newBufferedReader(file)) {
-                properties.load(in);
-            } catch (IOException | IllegalArgumentException e) {
-                properties.clear(); // what can't be read is as if it had never been written
-            }
+        read();
+    }
+
+    /** What stands in the file, if it can be read; else all stays as it is. */
+    private void read() {
+        if (file == null || !Files.isReadable(file)) {
+            return;
+        }
+        try (Reader in = Files.newBufferedReader(file)) {
+            Properties there = new Properties();
+            there.load(in);
+            properties.clear();
+            properties.putAll(there);
+        } catch (IOException | IllegalArgumentException e) {
+            refusal = null; // what can't be read is as if it had never been written
         }
     }
 
@@ -75,8 +96,19 @@ final class Settings {
 
     /** Remembers a word. */
     void rememberWord(String key, String word) {
-        properties.setProperty(key, word);
-        keep();
+        change(Map.of(key, Optional.of(word)));
+    }
+
+    /** Remembers several words in one step. */
+    void rememberWords(Map<String, String> words) {
+        Map<String, Optional<String>> all = new LinkedHashMap<>();
+        words.forEach((key, word) -> all.put(key, Optional.of(word)));
+        change(all);
+    }
+
+    /** Why what was last to be remembered will be forgotten when the program ends; empty if it won't. */
+    Optional<FileProblem> refusal() {
+        return Optional.ofNullable(refusal);
     }
 
     /** A whole number that was remembered, or else this one. */
@@ -91,23 +123,29 @@ final class Settings {
     }
 
     void forget(String key) {
-        properties.remove(key);
-        keep();
+        change(Map.of(key, Optional.empty()));
     }
 
     /** The files that were open last, the newest first. */
     List<Path> recent() {
         List<Path> files = new ArrayList<>();
         for (int i = 1; i <= RECENT; i++) {
-            String name = properties.getProperty("recent." + i);
-            if (name != null) {
-                files.add(Path.of(name));
-            }
+            path(properties.getProperty("recent." + i)).ifPresent(files::add);
         }
         return files;
     }
 
+    /** A name written by hand, or on another system, may be none of a file here. */
+    private static Optional<Path> path(@Nullable String name) {
+        try {
+            return Optional.ofNullable(name).map(Path::of);
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
     void opened(Path opened) {
+        read();
         List<Path> files = new ArrayList<>(recent());
         Path absolute = opened.toAbsolutePath().normalize();
         files.remove(absolute);
@@ -117,6 +155,7 @@ final class Settings {
 
     /** A file that is no more where it was stands among the last ones no longer. */
     void gone(Path file) {
+        read();
         List<Path> files = new ArrayList<>(recent());
         if (files.remove(file.toAbsolutePath().normalize())) {
             remember(files);
@@ -124,14 +163,31 @@ final class Settings {
     }
 
     private void remember(List<Path> files) {
+        Map<String, Optional<String>> all = new LinkedHashMap<>();
         for (int i = 1; i <= RECENT; i++) {
-            if (i <= files.size()) {
-                properties.setProperty("recent." + i, files.get(i - 1).toString());
-            } else {
-                properties.remove("recent." + i);
-            }
+            all.put(
+                    "recent." + i,
+                    i <= files.size() ? Optional.of(files.get(i - 1).toString()) : Optional.empty());
         }
-        keep();
+        change(all);
+    }
+
+    private void change(Map<String, Optional<String>> what) {
+        changed.putAll(what);
+        read();
+        boolean another = false;
+        for (Map.Entry<String, Optional<String>> c : changed.entrySet()) {
+            String before = properties.getProperty(c.getKey());
+            another |= !Optional.ofNullable(before).equals(c.getValue());
+            c.getValue()
+                    .ifPresentOrElse(w -> properties.setProperty(c.getKey(), w), () -> properties.remove(c.getKey()));
+        }
+        if (another || fresh()) {
+            keep();
+        } else {
+            changed.clear();
+            refusal = null;
+        }
     }
 
     private void keep() {
@@ -139,16 +195,32 @@ final class Settings {
             return;
         }
         try {
-            Path folder = file.toAbsolutePath().getParent();
+            makeFolder(file.toAbsolutePath().getParent());
+            PlainFile.write(file, text());
+            changed.clear();
+            refusal = null;
+        } catch (FileProblem e) {
+            refusal = e;
+        }
+    }
+
+    private static void makeFolder(@Nullable Path folder) {
+        try {
             if (folder != null) {
                 Files.createDirectories(folder);
             }
-            try (Writer out = Files.newBufferedWriter(file)) {
-                properties.store(out, null);
-            }
         } catch (IOException e) {
-            // a convenience: no reason to disturb the work at the drawing
-            properties.remove("unkept");
+            return; // the writing tells that the folder isn't there
         }
+    }
+
+    private byte[] text() {
+        StringWriter out = new StringWriter();
+        try {
+            properties.store(out, null);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // there is no disk behind this writer
+        }
+        return out.toString().getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -1,5 +1,6 @@
 package orlop.editor;
 
+import java.awt.Component;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -25,10 +26,27 @@ final class Windows implements Desks {
     private final Review.Maker maker;
     private final List<MainWindow> open = new ArrayList<>();
     private final Map<MainWindow, Keeper> keepers = new HashMap<>();
+    private final Unexpected unexpected;
 
     Windows(Settings settings, Review.Maker maker) {
         this.settings = settings;
         this.maker = maker;
+        unexpected = new Unexpected(settings.home().resolve("error.log"), this::front, this::writeNow);
+    }
+
+    /** The window at which somebody works; else any; null if there is none. */
+    private @Nullable Component front() {
+        return open.stream()
+                .filter(w -> w.frame().isActive())
+                .findFirst()
+                .or(() -> open.stream().findFirst())
+                .map(MainWindow::frame)
+                .orElse(null);
+    }
+
+    /** Writes down what is not saved in any window: an error in one may be the end of all. */
+    private void writeNow() {
+        keepers.values().forEach(Keeper::writeNow);
     }
 
     @Override
@@ -83,10 +101,6 @@ final class Windows implements Desks {
         ScheduledExecutorService clock = thread("orlop-journal");
         MainWindow[] made = new MainWindow[1];
         Keeper[] keeper = new Keeper[1];
-        Unexpected unexpected = new Unexpected(
-                settings.home().resolve("error.log"),
-                () -> made[0] == null ? null : made[0].frame(),
-                () -> writeNow(keeper[0]));
         Thread.currentThread().setUncaughtExceptionHandler(unexpected);
         Path path = file == null ? null : file.path();
         Session session = new Session(drawing, path, maker, worker, new EventThread(), unexpected::tell);
@@ -103,7 +117,7 @@ final class Windows implements Desks {
             clock.shutdown();
         });
         made[0].bench().files().take(file);
-        settings.journals().ifPresent(folder -> keeper[0] = keeper(session, folder, clock));
+        settings.journals().ifPresent(folder -> keeper[0] = keeper(made[0], session, folder, clock));
         if (keeper[0] != null) {
             keepers.put(made[0], keeper[0]);
         }
@@ -117,13 +131,16 @@ final class Windows implements Desks {
         }
     }
 
-    private static @Nullable Keeper keeper(Session session, Path folder, ScheduledExecutorService clock) {
+    private static @Nullable Keeper keeper(
+            MainWindow window, Session session, Path folder, ScheduledExecutorService clock) {
         try {
             clock.execute(Journal::warmUp);
             Keeper keeper = new Keeper(session, Journal.begin(folder), clock, new EventThread());
+            keeper.onKept(window::inJournal);
             keeper.writeNow();
             return keeper;
         } catch (FileProblem e) {
+            window.inJournal(false);
             session.say(Message.of("desk.no-journal", e.reason()));
             return null;
         }

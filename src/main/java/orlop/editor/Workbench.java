@@ -33,6 +33,7 @@ final class Workbench {
     }
 
     private final Session session;
+    private boolean inJournal = true;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final Commands commands;
     private final Pointing pointing = new Pointing();
@@ -325,11 +326,17 @@ final class Workbench {
         return files;
     }
 
+    /** Whether what is not saved is in the journal; if not, the title says so for as long as it lasts. */
+    void inJournal(boolean is) {
+        inJournal = is;
+    }
+
     /** What stands in the title of the window. */
     String title() {
         SessionState s = session.state();
         String kept = s.file() == null ? "editor.title.new" : "editor.title.saved";
-        String state = Texts.of(s.dirty() ? "editor.title.unsaved" : kept);
+        String unsaved = inJournal ? "editor.title.unsaved" : "editor.title.unkept";
+        String state = Texts.of(s.dirty() ? unsaved : kept);
         return Texts.of("editor.title", files.name(), state);
     }
 }

@@ -25,9 +25,7 @@ final class StrayRules {
 
     /** Whether a source may feed any terminal of a component. */
     static boolean fed(Network reach, Component k) {
-        int terminals = k.kind().terminals() == Kind.Terminals.ANY
-                ? 1
-                : k.particulars().terminals().size();
+        int terminals = k.kind().isOnePiece() ? 1 : k.particulars().terminals().size();
         for (int n = 1; n <= terminals; n++) {
             int pin = reach.pin(k, n);
             if (reach.feeding().feeds(pin)) {
@@ -80,7 +78,7 @@ final class StrayRules {
             for (Cable w : c.drawing().cables().values()) {
                 Component k = c.drawing().components().get(w.from().component());
                 boolean same = w.from().component().equals(w.to().component());
-                boolean onePiece = k != null && k.kind().terminals() == Kind.Terminals.ANY;
+                boolean onePiece = k != null && k.kind().isOnePiece();
                 if (same && (onePiece || w.from().equals(w.to())) && w.refit() != RefitStatus.TO_BE_REMOVED) {
                     found.add(c.draft(id(), Severity.DEFECT, Finding.Place.cable(w.id()))
                             .says(

@@ -50,8 +50,7 @@ final class BarLengths {
     }
 
     private static boolean isBar(Component c) {
-        return c.particulars() instanceof Distribution.Busbar
-                || c.particulars() instanceof Distribution.DistributionBoard;
+        return c.particulars() instanceof Distribution.Bar;
     }
 
     /** Room for every tap at the common distance, in whole steps of it, so that the ends stay on the grid. */

@@ -176,8 +176,7 @@ final class FeedTree {
     }
 
     boolean isBar(String id) {
-        return component(id).particulars() instanceof Distribution.Busbar
-                || component(id).particulars() instanceof Distribution.DistributionBoard;
+        return component(id).particulars() instanceof Distribution.Bar;
     }
 
     private List<Branch> branches(String id) {

@@ -22,7 +22,6 @@ public final class FromSources {
     /** Within the coordinates of a sheet, {@link Point}. */
     private static final double REACH_MM = 9_900;
 
-    private static final double LONGEST_BAR_MM = 2_000;
     private static final double GRID_MM = 2.5;
 
     /** From airy to close. */
@@ -97,12 +96,8 @@ public final class FromSources {
         if (length == null) {
             return moved;
         }
-        double drawn = Math.min(LONGEST_BAR_MM, length);
-        if (c.particulars() instanceof Distribution.Busbar b) {
-            return moved.withParticulars(new Distribution.Busbar(b.ratingA(), drawn));
-        }
-        return c.particulars() instanceof Distribution.DistributionBoard b
-                ? moved.withParticulars(new Distribution.DistributionBoard(b.ratingA(), drawn, b.enclosed()))
+        return c.particulars() instanceof Distribution.Bar bar
+                ? moved.withParticulars(bar.drawn(Math.min(Distribution.Bar.MOST_DRAWN_MM, length)))
                 : moved;
     }
 

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
-import orlop.drawing.Kind;
 import orlop.drawing.TerminalRef;
 
 /**
@@ -33,7 +32,7 @@ final class Pins {
         String[] ids = new String[components.length];
         for (int i = 0; i < components.length; i++) {
             ids[i] = components[i].id();
-            onePiece[i] = isOnePiece(components[i]);
+            onePiece[i] = components[i].kind().isOnePiece();
             firstPin[i + 1] = firstPin[i] + pinCount(components[i]);
         }
         index = new NameTable(ids);
@@ -51,12 +50,7 @@ final class Pins {
     }
 
     private static int pinCount(Component c) {
-        return isOnePiece(c) ? 1 : c.particulars().terminals().size();
-    }
-
-    /** Whether all its terminals are one piece of metal. */
-    static boolean isOnePiece(Component c) {
-        return c.kind().terminals() == Kind.Terminals.ANY;
+        return c.kind().isOnePiece() ? 1 : c.particulars().terminals().size();
     }
 
     int count() {

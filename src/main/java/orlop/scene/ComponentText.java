@@ -54,8 +54,7 @@ final class ComponentText {
     }
 
     private boolean bar() {
-        return component.particulars() instanceof Distribution.Busbar
-                || component.particulars() instanceof Distribution.DistributionBoard;
+        return component.particulars() instanceof Distribution.Bar;
     }
 
     private TextBlock symbolBlock(double wideMm, int mostLines) {

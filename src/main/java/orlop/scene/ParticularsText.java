@@ -106,9 +106,6 @@ final class ParticularsText implements Particulars.Cases<List<String>> {
         if (d instanceof Distribution.Busbar b) {
             return List.of(unit(b.ratingA(), Unit.AMPERE));
         }
-        if (d instanceof Distribution.DistributionBoard b) {
-            return List.of(unit(b.ratingA(), Unit.AMPERE));
-        }
         if (d instanceof Distribution.Terminal t) {
             return List.of(t.strip(), unit(t.ratingA(), Unit.AMPERE));
         }

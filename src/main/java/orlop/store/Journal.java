@@ -59,7 +59,7 @@ public final class Journal implements AutoCloseable {
                 }
             }
         } catch (IOException e) {
-            throw FileProblem.whole(folder.toString(), "store.no-journal");
+            throw FileProblem.whole(folder.toString(), "store.no-journal", folder.toString());
         }
     }
 

@@ -88,7 +88,7 @@ final class ConditionTopology {
 
     List<FedFrom> fedFromComponent(String id) {
         Component c = drawing.components().get(id);
-        int terminals = c == null || c.kind().terminals() == orlop.drawing.Kind.Terminals.ANY
+        int terminals = c == null || c.kind().isOnePiece()
                 ? 1
                 : c.particulars().terminals().size();
         for (int n = 1; c != null && n <= terminals; n++) { // of a converter, its input comes first

@@ -9,7 +9,6 @@ import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Group;
-import orlop.drawing.Kind;
 import orlop.network.Feeding;
 import orlop.network.NetPoint;
 import orlop.network.Network;
@@ -20,6 +19,7 @@ import orlop.study.model.CableModel;
 import orlop.study.model.Notes;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
+import orlop.study.model.PointCurrents;
 import orlop.study.model.Rating;
 import orlop.study.protection.Coverage;
 import orlop.study.sizing.LoadDrop;
@@ -268,7 +268,7 @@ final class Gatherer {
     }
 
     private ComponentResult component(int number, Component c) {
-        boolean bar = c.kind().terminals() == Kind.Terminals.ANY;
+        boolean bar = c.kind().isOnePiece();
         List<String> names =
                 bar ? numbering.taps(numbering.pin(number, 1)) : c.particulars().terminals();
         List<TerminalResult> terminals = new ArrayList<>(names.size());
@@ -306,9 +306,7 @@ final class Gatherer {
     }
 
     private int feedingPin(int number, Component c) {
-        int pins = c.kind().terminals() == Kind.Terminals.ANY
-                ? 1
-                : c.particulars().terminals().size();
+        int pins = c.kind().isOnePiece() ? 1 : c.particulars().terminals().size();
         for (int n = 1; n <= pins; n++) {
             if (network.feeding().feeds(numbering.pin(number, n))) {
                 return numbering.pin(number, n);

@@ -8,6 +8,7 @@ import orlop.network.Connection;
 import orlop.study.linear.Complex;
 import orlop.study.model.AcOperation;
 import orlop.study.model.Operation;
+import orlop.study.model.PointCurrents;
 import orlop.study.model.Wires;
 
 /** The figures of single conductors, where a system is calculated phase by phase; else nothing. */

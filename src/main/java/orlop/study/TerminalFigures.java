@@ -16,6 +16,7 @@ import orlop.study.linear.Complex;
 import orlop.study.model.AcOperation;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
+import orlop.study.model.PointCurrents;
 
 /** Voltages, currents and powers at the terminals of components in one condition, with the signs of the results. */
 final class TerminalFigures {

@@ -16,6 +16,7 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Edit;
 import orlop.drawing.Extras;
 import orlop.drawing.Kind;
+import orlop.drawing.Message;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Soundness;
 
@@ -133,8 +134,34 @@ class ConditionEditsTest {
         assertThatThrownBy(() -> ConditionEdits.rename("sail", " ").applyTo(d)).isInstanceOf(Edit.Refusal.class);
     }
 
+    /** A day keeps its 24 hours. */
     @Test
-    void a_condition_that_a_day_plan_needs_is_not_deleted() {
+    void the_hours_of_a_deleted_condition_pass_to_the_one_beside_it_in_the_plan() {
+        Drawing three = ConditionEdits.add("c2", "Moored")
+                .applyTo(ConditionEdits.add("c1", "Motoring").applyTo(d));
+        DayPlan plan = new DayPlan(
+                "p",
+                "Passage",
+                List.of(
+                        new DayPlan.Step("c1", 3),
+                        new DayPlan.Step("sail", 9),
+                        new DayPlan.Step("c1", 2),
+                        new DayPlan.Step("c2", 10)),
+                Extras.NONE);
+        Drawing planned = RecordParts.with(three, "dayPlans", three.dayPlans().with("p", plan));
+
+        Drawing after = ConditionEdits.delete("c1").applyTo(planned);
+
+        assertThat(after.dayPlans().require("p").steps())
+                .containsExactly(new DayPlan.Step("sail", 14), new DayPlan.Step("c2", 10));
+        assertThat(Soundness.flaws(after)).isEmpty();
+        assertThat(ConditionEdits.saidOfDeleting(planned, "c1").map(Message::key))
+                .contains("desk.condition.hours");
+        assertThat(ConditionEdits.saidOfDeleting(three, "c1")).isEmpty();
+    }
+
+    @Test
+    void a_condition_of_which_a_day_plan_consists_is_not_deleted() {
         DayPlan plan = new DayPlan("p", "Passage", List.of(new DayPlan.Step("sail", 24)), Extras.NONE);
         Drawing planned = RecordParts.with(d, "dayPlans", d.dayPlans().with("p", plan));
 

@@ -1,6 +1,7 @@
 package orlop.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import orlop.drawing.Cable;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
+import orlop.drawing.Edit;
 import orlop.drawing.Kind;
 import orlop.drawing.Link;
 import orlop.drawing.Message;
@@ -80,6 +82,8 @@ class CureEditsTest {
         assertThat(after.cables().require("W1").to()).isEqualTo(w.to());
         assertThat(points(after)).isEqualTo(points(wrong));
         assertThat(Soundness.flaws(after)).isEmpty();
+        Drawing locked = wrong.with(w.withLocked(true));
+        assertThatThrownBy(() -> m.edit().applyTo(locked)).isInstanceOf(Edit.Refusal.class);
     }
 
     @Test

@@ -246,12 +246,20 @@ final class EditFigures {
         return all;
     }
 
+    /**
+     * @param args components, conditions, edits that are measured, edits before them, rounds of the {@link Rehearsal}
+     *     before those; none means 200, 5, 400, 240, 0
+     */
     public static void main(String[] args) throws Exception {
         int components = args.length > 0 ? Integer.parseInt(args[0]) : 200;
         int conditions = args.length > 1 ? Integer.parseInt(args[1]) : 5;
         int measured = args.length > 2 ? Integer.parseInt(args[2]) : 400;
         int warmUp = args.length > 3 ? Integer.parseInt(args[3]) : WARM_UP;
-        say(measure(drawing(components, conditions), warmUp, measured));
+        Drawing d = drawing(components, conditions);
+        if (args.length > 4) {
+            new Rehearsal(d, Integer.parseInt(args[4]), 60).run();
+        }
+        say(measure(d, warmUp, measured));
         System.exit(0);
     }
 

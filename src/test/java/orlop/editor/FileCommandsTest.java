@@ -212,7 +212,7 @@ class FileCommandsTest {
     @Test
     void who_keeps_what_is_here_is_asked_once_and_has_it_unsaved() throws Exception {
         Path file = saved();
-        Files.delete(file);
+        DrawingFile.save(file, Edits.delete(Set.of("W16")).applyTo(TestBoat.drawing()));
 
         files.lookOutside();
         files.lookOutside();
@@ -221,6 +221,55 @@ class FileCommandsTest {
         assertThat(session.state().dirty()).isTrue();
         run(CommandId.SAVE);
         assertThat(hasCable(file)).isTrue();
+    }
+
+    @Test
+    void a_file_that_was_removed_is_told_of_once_and_written_again_by_save() throws Exception {
+        Path file = saved();
+        Files.delete(file);
+
+        files.lookOutside();
+        files.lookOutside();
+
+        assertThat(answers.asked)
+                .as("there is nothing that could be read again")
+                .isEmpty();
+        assertThat(answers.told).singleElement().asString().contains("boat.orlop", "no longer where it was");
+        assertThat(session.state().dirty()).isTrue();
+        run(CommandId.SAVE);
+        assertThat(hasCable(file)).isTrue();
+        assertThat(session.state().dirty()).isFalse();
+    }
+
+    @Test
+    void a_window_whose_file_was_removed_unseen_does_not_close_unasked() throws Exception {
+        Files.delete(saved());
+
+        run(CommandId.CLOSE);
+
+        assertThat(gone).isEmpty();
+        assertThat(answers.asked).containsExactly("unsaved boat.orlop");
+    }
+
+    @Test
+    void what_cannot_be_read_again_leaves_the_drawing_unsaved_and_is_told_once() throws Exception {
+        Files.writeString(saved(), "no drawing");
+        answers.readAgain = true;
+
+        files.lookOutside();
+        files.lookOutside();
+
+        assertThat(answers.told).hasSize(1);
+        assertThat(session.state().dirty()).as("what is here stands in no file").isTrue();
+    }
+
+    @Test
+    void what_is_written_beside_a_file_named_without_its_folder_goes_to_that_folder() {
+        session.saved(Path.of("boat.orlop"));
+
+        Path offered = ExportCommands.suggestion(session.state(), "boat.orlop", "-1", ".svg");
+
+        assertThat(offered).isEqualTo(Path.of("boat-1.svg").toAbsolutePath());
     }
 
     @Test

@@ -2,6 +2,7 @@ package orlop.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,6 +73,18 @@ class PreferencesTest {
         assertThat(kept.areas()).isEqualTo("mm2");
         assertThat(kept.ruleSet()).isEqualTo(NewDrawingForm.RULE_SETS.get(3));
         assertThat(kept.language()).isEqualTo("system");
+    }
+
+    @Test
+    void what_holds_and_could_not_be_kept_is_told() throws Exception {
+        on.close();
+        Path inTheWay = Files.writeString(folder.resolve("home"), "in the way");
+        on = HeadlessBench.open(TestBoat.drawing(), new Settings(inTheWay.resolve("settings.properties")));
+
+        choose(0, 1, 3);
+
+        assertThat(Look.dark()).isTrue();
+        assertThat(on.answers().told).singleElement().asString().contains("could not be kept", "settings.properties");
     }
 
     @Test

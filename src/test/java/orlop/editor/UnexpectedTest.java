@@ -30,6 +30,17 @@ class UnexpectedTest {
     }
 
     @Test
+    void a_log_does_not_grow_for_ever() throws Exception {
+        Path log = folder.resolve("orlop.log");
+        Files.writeString(log, "x".repeat((int) Unexpected.MOST_BYTES + 1));
+
+        new Unexpected(log, () -> null, () -> {}).tell(new IllegalStateException("the newest one"));
+
+        assertThat(Files.size(log)).isLessThan(Unexpected.MOST_BYTES);
+        assertThat(Files.readString(log)).contains("the newest one");
+    }
+
+    @Test
     void a_log_that_cannot_be_written_is_no_second_error() throws Exception {
         Path file = Files.writeString(folder.resolve("file"), "in the way");
         boolean[] kept = {false};

@@ -39,6 +39,21 @@ class ChargeControllerTest {
         assertThat(terminal(s, "GB", 1).currentA()).isNegative();
     }
 
+    /** Two arrays with a controller each, in one system: power is voltage by current of each, as physics has it. */
+    @Test
+    void a_controller_of_a_smaller_array_is_not_held_at_the_voltage_of_another() {
+        Source.PvArray other = new Source.PvArray(50.0, 22.0, 3.0, 18.0, 2.5, -0.3, null, 1, 1, 0, null, 0);
+        Study s = AwkwardTest.sound(panel(12.8)
+                .add("GC2", other, "PV")
+                .add("TC2", new Conversion.ChargeController(20.0, 75.0, 14.4, 0.9, 0, null), "PV", "S")
+                .ohm("W2", "GC2.1", "TC2.1", 0.1)
+                .link("TC2.2", "GB.1"));
+
+        assertThat(terminal(s, "TC2", 1).voltageV()).isCloseTo(18, within(1e-9));
+        assertThat(terminal(s, "TC2", 2).powerW()).isCloseTo(0.9 * 18 * 2.5, within(1e-6));
+        assertThat(terminal(s, "TC", 2).powerW()).isCloseTo(0.95 * (2 * 18) * 5.5, within(1e-6));
+    }
+
     /** At the nominal voltage of its system, which is said; an array of which nothing is known gives nothing. */
     @Test
     void an_array_whose_voltages_are_not_known_asks_nothing_of_anybody() {

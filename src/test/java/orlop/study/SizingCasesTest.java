@@ -116,6 +116,29 @@ class SizingCasesTest {
     }
 
     /** Two runs of method E lie as two circuits: row 4 of Table B.52.17 gives 0.88 (from memory): 2 × 0.88 × 36 A. */
+    /**
+     * By Kirchhoff's law 20 A and 20 A behind a bar are 40 A before it, however long the cable: 4 mm² of method E, XLPE
+     * (IEC 60364-5-52 Table B.52.12, from memory: 2.5 mm² 36 A, 4 mm² 49 A).
+     */
+    @Test
+    void a_cable_of_unknown_length_is_sized_for_all_that_flows_in_it() {
+        Sketch s = Sketch.dc(24)
+                .supply("G", 24, 0)
+                .bar("B")
+                .current("E1", 20)
+                .current("E2", 20)
+                .auto("W", "G.1", "B.1", 0.5)
+                .auto("W1", "B.2", "E1.1", 0.5)
+                .auto("W2", "B.3", "E2.1", 0.5);
+        s.change(d -> d.with(d.cables().require("W").withLengthM(null)));
+        CableResult w = cable(s.study(), "W");
+
+        assertThat(w.currentA()).isCloseTo(40, within(1e-9));
+        assertThat(w.designCurrentA()).isCloseTo(40, within(1e-9));
+        assertThat(w.areaMm2()).isEqualTo(4);
+        assertThat(w.governedBy()).isEqualTo(GovernedBy.AMPACITY);
+    }
+
     @Test
     void parallel_runs_share_the_current_and_count_as_so_many_circuits() {
         Sketch s = Sketch.dc(24).supply("G", 24, 0).current("E", 60).auto("W", "G.1", "E.1", 0.5);

@@ -149,21 +149,18 @@ public final class Assembly {
     }
 
     /**
-     * Voltage at which a controller holds its array: the power point of the first array of that system; where nothing is
-     * known of it, the nominal voltage of the system.
+     * Voltage at which a controller holds its array: the power point of the nearest array that feeds it; where nothing is
+     * known of that, the nominal voltage of its system. Null where no array feeds it.
      */
     private @Nullable Double trackedV(Attachment t) {
-        String system = network.systemOf(t.pin());
-        for (Attachment s : network.attachments()) {
-            if (s.component().particulars() instanceof Source.PvArray p
-                    && network.systemOf(s.pin()).equals(system)) {
-                Double each = p.powerPointV() != null
-                        ? p.powerPointV()
-                        : p.openCircuitV() == null ? null : (Double) (0.82 * p.openCircuitV());
-                return each == null ? systemOf(t.pin()).nominalV() : (Double) (each * p.inSeries());
-            }
+        int root = network.feeding().root(t.pin());
+        if (root < 0 || !(network.attachments().get(root).component().particulars() instanceof Source.PvArray p)) {
+            return null;
         }
-        return null;
+        Double each = p.powerPointV() != null
+                ? p.powerPointV()
+                : p.openCircuitV() == null ? null : (Double) (0.82 * p.openCircuitV());
+        return each == null ? systemOf(t.pin()).nominalV() : (Double) (each * p.inSeries());
     }
 
     public Circuit circuit() {

@@ -14,6 +14,7 @@ import orlop.study.model.CableModel;
 import orlop.study.model.DeviceModel;
 import orlop.study.model.Operation;
 import orlop.study.model.Plan;
+import orlop.study.model.PointCurrents;
 import orlop.study.model.Rating;
 
 /**
@@ -118,8 +119,9 @@ public final class Sizing {
         for (int c = 0; c < operations.size(); c++) {
             operations.get(c).solve(area, rating, stale);
             drops.set(c, null);
+            PointCurrents within = joins(operations.get(c)) ? new PointCurrents(plan, operations.get(c)) : null;
             for (int i = 0; i < count; i++) {
-                double amps = Math.abs(operations.get(c).currentOfCable(i));
+                double amps = Math.abs(currentA(operations.get(c), i, within));
                 if (amps > designA[i] * (1 + 1e-9)) {
                     designA[i] = amps;
                     designCondition[i] = c;
@@ -129,6 +131,23 @@ public final class Sizing {
         for (int i = 0; i < count; i++) {
             designA[i] = Math.max(designA[i], behind.soleA(i));
         }
+    }
+
+    /** Whether some cable has no resistance at all: its length is not known yet. */
+    private boolean joins(Operation operation) {
+        for (int i = 0; i < count; i++) {
+            int edge = operation.connectionOfCable(i);
+            if (edge >= 0 && operation.network().connections().get(edge).contracted()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static double currentA(Operation operation, int i, @Nullable PointCurrents within) {
+        double amps = operation.currentOfCable(i);
+        int edge = operation.connectionOfCable(i);
+        return Double.isNaN(amps) && edge >= 0 && within != null ? within.of(edge) : amps;
     }
 
     void setArea(int i, double areaMm2) {

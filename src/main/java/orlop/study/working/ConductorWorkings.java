@@ -176,6 +176,8 @@ final class ConductorWorkings {
                 "Ib",
                 amps,
                 Unit.AMPERE,
-                condition == null ? Say.from("sole-load") : Say.from("condition", condition));
+                amps == 0
+                        ? Say.from("no-current")
+                        : condition == null ? Say.from("sole-load") : Say.from("condition", condition));
     }
 }

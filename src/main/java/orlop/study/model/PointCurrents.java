@@ -1,17 +1,13 @@
-package orlop.study;
+package orlop.study.model;
 
 import orlop.network.Attachment;
 import orlop.network.Connection;
 import orlop.network.Network;
 import orlop.study.flow.PinCurrents;
 import orlop.study.linear.Complex;
-import orlop.study.model.AcOperation;
-import orlop.study.model.Operation;
-import orlop.study.model.Plan;
-import orlop.study.model.Wires;
 
 /** Currents of one condition through what has no impedance, direct and alternating. */
-final class PointCurrents {
+public final class PointCurrents {
     /** Real and imaginary part of one conductor. */
     private static final class Alternating {
         final double[] re;
@@ -36,7 +32,7 @@ final class PointCurrents {
     private final PinCurrents[] active;
     private final PinCurrents[] reactive;
 
-    PointCurrents(Plan plan, Operation operation) {
+    public PointCurrents(Plan plan, Operation operation) {
         this.plan = plan;
         this.operation = operation;
         ac = operation.alternating();
@@ -110,13 +106,13 @@ final class PointCurrents {
     }
 
     /** Current from a to b of a connection without impedance; NaN where it is not determined or has an impedance. */
-    double of(int connection) {
+    public double of(int connection) {
         int a = network.connections().get(connection).a();
         return operation.isAc(a) ? operation.mostLoaded(a, wire -> through(connection, wire)) : direct.of(connection);
     }
 
     /** Alternating current from a to b of a conductor of any connection; NaN where it is not determined. */
-    Complex phasor(int connection, int wire) {
+    public Complex phasor(int connection, int wire) {
         return network.connections().get(connection).contracted()
                 ? through(connection, wire)
                 : ac.connection(connection, wire);
