@@ -54,7 +54,8 @@ public final class CableEnds {
         return choices;
     }
 
-    private static Set<String> connected(Drawing d) {
+    /** The components to which a cable or a direct connection leads. */
+    static Set<String> connected(Drawing d) {
         Set<String> ids = new HashSet<>();
         for (Cable w : d.cables().values()) {
             ids.add(w.from().component());

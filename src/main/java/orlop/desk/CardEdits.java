@@ -66,6 +66,9 @@ public final class CardEdits {
         if (c != null && path.startsWith("condition.")) {
             return inCondition(d, c, path.substring("condition.".length()), value, condition);
         }
+        if (c != null && path.equals("particulars.mate")) {
+            return SheetLinkPairs.pair(item, String.valueOf(value));
+        }
         if (c != null) {
             return Edits.change(component(d, c, path, value));
         }

@@ -155,6 +155,7 @@ public final class CardFields {
             }
         }
         fields.replaceAll(f -> f.name().equals("poles") ? f.choosing(v -> fits(c, f, v)) : f);
+        fields.replaceAll(f -> f.name().equals("mate") ? f.choosing(v -> !v.equals(c.id())) : f);
         if (condition != null) {
             condition(c, condition);
         }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 import orlop.layout.Rect;
@@ -25,6 +26,7 @@ final class RunTool implements Tool {
     private @Nullable TerminalGesture run;
     private String typed = "";
     private boolean chosen;
+    private boolean byTag;
 
     /** @param of the component where it begins; "" for any */
     RunTool(SheetCanvas canvas, String of) {
@@ -131,6 +133,7 @@ final class RunTool implements Tool {
     void next(int by) {
         typed = "";
         chosen = true;
+        byTag = false;
         TerminalSpot begun = from;
         List<TerminalSpot> takers = offered().stream()
                 .filter(this::takes)
@@ -156,6 +159,7 @@ final class RunTool implements Tool {
     void step(int dx, int dy) {
         typed = "";
         chosen = true;
+        byTag = false;
         TerminalSpot now = at;
         if (now == null) {
             next(1);
@@ -178,10 +182,10 @@ final class RunTool implements Tool {
     }
 
     private boolean leads(String wanted) {
-        Optional<TerminalSpot> found = tagged(offered(), wanted);
-        if (found.isEmpty() && run == null && !of.isEmpty()) {
+        Optional<TerminalSpot> found = byTag ? Optional.empty() : tagged(offered(), wanted);
+        if (found.isEmpty() && (byTag || run == null) && !of.isEmpty()) {
             List<TerminalSpot> ends = others(all(), of);
-            found = tagged(ends, wanted).flatMap(end -> begunTowards(ends, end, wanted));
+            found = named(ends, wanted, t -> true).flatMap(end -> begunTowards(ends, end, wanted));
         }
         found.ifPresent(t -> {
             mark(t);
@@ -197,13 +201,14 @@ final class RunTool implements Tool {
      * @return where it is to end
      */
     private Optional<TerminalSpot> begunTowards(List<TerminalSpot> ends, TerminalSpot end, String wanted) {
-        TerminalSpot marked = at;
+        TerminalSpot marked = byTag ? from : at;
         if (marked == null) {
             return Optional.empty();
         }
         begin(natural(chosen ? List.of(marked) : begins(), of(ends, end))
                 .map(NaturalEnds.Pair::from)
                 .orElse(marked));
+        byTag = !chosen; // a further letter may lead to another component, and from another terminal
         return tagged(offered(), wanted);
     }
 
@@ -221,16 +226,20 @@ final class RunTool implements Tool {
     /** The component whose tag begins so; of its terminals the one at which a cable from here would naturally end. */
     private Optional<TerminalSpot> tagged(List<TerminalSpot> among, String start) {
         TerminalSpot begun = from;
-        Comparator<TerminalSpot> whole =
-                Comparator.comparing(t -> !t.terminal().component().equalsIgnoreCase(start));
-        Optional<TerminalSpot> found = among.stream()
-                .filter(t -> t.terminal().component().toUpperCase(Locale.ROOT).startsWith(start))
-                .min(whole.thenComparing(t -> !takes(t)).thenComparing(TerminalSpot::connected));
+        Optional<TerminalSpot> found = named(among, start, this::takes);
         return begun == null
                 ? found
                 : found.flatMap(t -> natural(List.of(begun), of(among, t))
                         .map(NaturalEnds.Pair::to)
                         .or(() -> found));
+    }
+
+    private static Optional<TerminalSpot> named(List<TerminalSpot> among, String start, Predicate<TerminalSpot> takes) {
+        Comparator<TerminalSpot> whole =
+                Comparator.comparing(t -> !t.terminal().component().equalsIgnoreCase(start));
+        return among.stream()
+                .filter(t -> t.terminal().component().toUpperCase(Locale.ROOT).startsWith(start))
+                .min(whole.thenComparing(t -> !takes.test(t)).thenComparing(TerminalSpot::connected));
     }
 
     /**

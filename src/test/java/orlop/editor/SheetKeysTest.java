@@ -12,9 +12,11 @@ import org.junit.jupiter.api.Timeout;
 import orlop.drawing.Cable;
 import orlop.drawing.Distribution;
 import orlop.drawing.Drawing;
+import orlop.drawing.Edit;
 import orlop.drawing.Edits;
 import orlop.drawing.ElectricalSystem;
 import orlop.drawing.Kind;
+import orlop.drawing.Message;
 import orlop.drawing.Nature;
 import orlop.drawing.Place;
 import orlop.drawing.TerminalRef;
@@ -139,6 +141,24 @@ class SheetKeysTest extends OnBench {
         assertThat(ran("XD8", "QC8")).isEqualTo("XD8.1 to QC8.1");
         assertThat(ran("GA8", "QC8")).isEqualTo("GA8.1 to QC8.2");
         assertThat(ran("TB8", "QC8")).as("its input, at what is common").isEqualTo("TB8.3 to QC8.3");
+    }
+
+    @Test
+    void a_tag_that_begins_like_that_of_a_bank_leads_from_the_terminal_that_is_meant_for_the_whole_tag()
+            throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session()
+                    .apply(Edit.of(
+                            Message.of("drawing.edit.change", "PV"),
+                            d -> d.with(ElectricalSystem.of("PV", Nature.PV, 40))));
+            place("TB8", Kind.CHARGE_CONTROLLER, 330, "PV", "24");
+            place("GC8", Kind.PV_ARRAY, 360, "PV");
+            on.paint();
+        });
+        assertThat(ran("TB8", "GC8"))
+                .as("not from its output, to which G alone leads")
+                .isEqualTo("TB8.1 to GC8.1");
+        assertThat(drawing().components().require("GC8").systems()).containsExactly("PV");
     }
 
     @Test

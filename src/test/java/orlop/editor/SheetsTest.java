@@ -257,4 +257,14 @@ class SheetsTest {
         on.run(CommandId.FROM_SOURCES);
         assertThat(SheetEdits.beyond(drawing(), "1")).hasSizeLessThan(beyond.size());
     }
+
+    @Test
+    void a_new_sheet_asks_nothing_and_its_command_does_not_say_that_it_would() throws Exception {
+        on.run(CommandId.NEW_SHEET);
+
+        assertThat(on.answers().asked).isEmpty();
+        assertThat(on.session().state().drawing().sheets().size())
+                .isEqualTo(start.sheets().size() + 1);
+        assertThat(Texts.of("editor.command.new-sheet")).doesNotEndWith("…");
+    }
 }
