@@ -11,6 +11,7 @@ import orlop.drawing.Distribution;
 import orlop.drawing.Note;
 import orlop.drawing.Point;
 import orlop.layout.Rect;
+import orlop.scene.NoteItems;
 import orlop.scene.Role;
 import orlop.scene.Route;
 import orlop.scene.Scene;
@@ -19,7 +20,7 @@ import orlop.scene.SceneItem;
 /** Where on a sheet what is pasted lies over nothing that is there already. */
 public final class PasteRoom {
     /** So much is looked at; who pastes more puts it in order anyway. */
-    private static final int MOST_COMPONENTS = 80;
+    private static final int MOST_THINGS = 80;
 
     private static final double STEP_MM = 4 * Arranging.GRID_MM;
     private static final double HALF_MM = 7.5;
@@ -39,7 +40,7 @@ public final class PasteRoom {
         paper = scene.drawable().grown(-HALF_MM); // what joins them runs round them
         clip.part().components().values().forEach(c -> pasted.add(box(c)));
         for (Note n : clip.part().notes().values()) {
-            pasted.add(new Rect(n.at().xMm(), n.at().yMm() - HALF_MM, n.at().xMm() + 2 * TEXT_MM, n.at().yMm()));
+            pasted.add(NoteItems.rect(n));
         }
         scene.items().stream()
                 .filter(i -> THINGS.contains(i.role()))
@@ -59,8 +60,8 @@ public final class PasteRoom {
      * @return empty if there is no room on the paper, or the clip is too large to look
      */
     public static Optional<Point> near(Clip clip, Scene scene, Point wish) {
-        int size = clip.part().components().size();
-        return size == 0 || size > MOST_COMPONENTS ? Optional.empty() : new PasteRoom(clip, scene).nearest(wish);
+        int size = clip.part().components().size() + clip.part().notes().size();
+        return size == 0 || size > MOST_THINGS ? Optional.empty() : new PasteRoom(clip, scene).nearest(wish);
     }
 
     private Optional<Point> nearest(Point wish) {

@@ -1,5 +1,6 @@
 package orlop.desk;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import orlop.drawing.Drawing;
 import orlop.drawing.Sheet;
 import orlop.render.PdfExport;
@@ -66,7 +68,22 @@ public record SheetExport(List<String> sheets, String condition, Annotations ann
      * @throws CancellationException if it was given up: every file is as it was
      */
     public List<Path> write(Review review, Path target, BooleanSupplier givenUp) throws FileProblem {
+        return write(review, target, givenUp, there -> true);
+    }
+
+    /**
+     * The same, asking before it writes over files of which nobody has been told yet.
+     *
+     * @param mayReplace whether what stands in these files, which are not the target, may go; not asked if there are none
+     * @throws CancellationException if it may not, or it was given up: every file is as it was
+     */
+    public List<Path> write(Review review, Path target, BooleanSupplier givenUp, Predicate<List<Path>> mayReplace)
+            throws FileProblem {
         Map<Path, byte[]> files = files(review, target, givenUp);
+        List<Path> there = files.keySet().stream()
+                .filter(f -> !f.equals(target) && Files.exists(f))
+                .toList();
+        goOn(() -> !there.isEmpty() && !mayReplace.test(there));
         goOn(givenUp);
         for (Map.Entry<Path, byte[]> f : files.entrySet()) {
             PlainFile.write(f.getKey(), f.getValue());

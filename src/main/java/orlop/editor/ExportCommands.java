@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import orlop.desk.OwnSymbols;
 import orlop.desk.Review;
 import orlop.desk.Session;
@@ -97,12 +99,38 @@ final class ExportCommands {
 
     private void write(SheetExport export, Review review, Path to) {
         work(to, () -> {
-            List<Path> written = export.write(review, to, () -> givenUp);
+            List<Path> written = export.write(review, to, () -> givenUp, this::mayReplace);
             String first = String.valueOf(written.get(0).getFileName());
             return written.size() == 1
                     ? Message.of("editor.say.exported", first)
                     : Message.of("editor.say.exported-all", written.size(), first);
         });
+    }
+
+    /** Asks on the event thread, and waits for the answer on the one that writes. */
+    private boolean mayReplace(List<Path> there) {
+        if (new EventThread().isCurrent()) {
+            return askToReplace(there); // it is written there, and would wait for itself
+        }
+        CompletableFuture<Boolean> answer = new CompletableFuture<>();
+        ui.execute(() -> {
+            try {
+                answer.complete(askToReplace(there));
+            } finally {
+                answer.complete(false); // a box that could not be shown is no yes
+            }
+        });
+        return answer.join();
+    }
+
+    private boolean askToReplace(List<Path> there) {
+        String names = there.stream().map(p -> String.valueOf(p.getFileName())).collect(Collectors.joining(", "));
+        return prompts.choose(
+                        Texts.of("editor.ask.replace.title"),
+                        Texts.of("editor.ask.replace.several", names),
+                        Texts.of("editor.ask.replace.yes-all"),
+                        Texts.of("editor.ask.cancel"))
+                == 0;
     }
 
     private void work(Path to, Work work) {
@@ -151,16 +179,20 @@ final class ExportCommands {
             session.say(Message.of("editor.say.not-yet"));
             return;
         }
-        Supplier<Scene> paper = shown.onPaper(s);
+        Supplier<List<Scene>> paper = shown.onPaper(s);
         work(file, () -> {
+            List<Scene> pages = paper.get();
             byte[] bytes = suffix.equals(".svg")
-                    ? SvgExport.write(paper.get(), Palette.LIGHT, OwnSymbols.library())
-                    : PngExport.write(paper.get(), Palette.LIGHT, PNG_DPI, OwnSymbols.library());
+                    ? SvgExport.write(pages.get(0), Palette.LIGHT, OwnSymbols.library())
+                    : PngExport.write(pages.get(0), Palette.LIGHT, PNG_DPI, OwnSymbols.library());
             if (givenUp) {
                 throw new CancellationException("the export was given up");
             }
             PlainFile.write(file, bytes);
-            return Message.of("editor.say.exported", String.valueOf(file.getFileName()));
+            String name = String.valueOf(file.getFileName());
+            return pages.size() == 1
+                    ? Message.of("editor.say.exported", name)
+                    : Message.of("editor.say.exported-first", name);
         });
     }
 }

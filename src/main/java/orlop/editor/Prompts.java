@@ -61,8 +61,9 @@ interface Prompts {
      * A drawing was left unsaved.
      *
      * @param when it was last changed, in words
+     * @param newer a sentence on what is newer than that, "" if nothing is
      */
-    Recovery recover(String name, String when);
+    Recovery recover(String name, String when, String newer);
 
     /** Asks for one line of text; empty if the person backs out. */
     Optional<String> line(String title, String label, String initial);

@@ -1,11 +1,16 @@
 package orlop.editor;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.OpenFile;
+import orlop.store.DrawingFile;
 import orlop.store.FileProblem;
 import orlop.store.Journal;
 import orlop.store.LeftJournal;
@@ -27,16 +32,57 @@ final class Recovering {
     }
 
     private void offer(LeftJournal left) {
+        LeftJournal.Content content;
         try {
-            LeftJournal.Content content = left.read();
-            switch (prompts.recover(name(content), when(left))) {
-                case RESTORE -> restore(left, content);
-                case DISCARD -> left.discard();
-                case LATER -> {}
-            }
+            content = left.read();
         } catch (FileProblem e) {
-            prompts.tell(
-                    Texts.of("editor.ask.recover.title"), Texts.of("editor.recover.unreadable", FileCommands.words(e)));
+            unreadable(left, e);
+            return;
+        }
+        if (stands(content)) {
+            left.discard(); // it was saved, and the program ended before it could tidy up
+            return;
+        }
+        Optional<Instant> since = writtenSince(left, content);
+        String later =
+                since.map(t -> Texts.of("editor.ask.recover.newer", words(t))).orElse("");
+        switch (prompts.recover(name(content), words(left.written()), later)) {
+            case RESTORE -> restore(left, content, since.isPresent());
+            case DISCARD -> left.discard();
+            case LATER -> {}
+        }
+    }
+
+    private void unreadable(LeftJournal left, FileProblem e) {
+        int answer = prompts.choose(
+                Texts.of("editor.ask.recover.title"),
+                Texts.of("editor.recover.unreadable", FileCommands.words(e)),
+                Texts.of("editor.recover.unreadable.leave"),
+                Texts.of("editor.ask.recover.no"));
+        if (answer == 1) {
+            left.discard();
+        }
+    }
+
+    /** Whether its file holds that very drawing. */
+    private static boolean stands(LeftJournal.Content content) {
+        try {
+            Path file = content.file();
+            return file != null && Files.exists(file) && DrawingFile.load(file).equals(content.drawing());
+        } catch (FileProblem e) {
+            return false; // what cannot be read holds nothing
+        }
+    }
+
+    /** When its file was written after what was left of it; empty if it wasn't. */
+    private static Optional<Instant> writtenSince(LeftJournal left, LeftJournal.Content content) {
+        try {
+            Path file = content.file();
+            return file == null
+                    ? Optional.empty()
+                    : Optional.of(Files.getLastModifiedTime(file).toInstant()).filter(t -> t.isAfter(left.written()));
+        } catch (IOException e) {
+            return Optional.empty(); // it is gone
         }
     }
 
@@ -45,21 +91,25 @@ final class Recovering {
         return file == null ? content.drawing().vessel().name() : String.valueOf(file.getFileName());
     }
 
-    private static String when(LeftJournal left) {
+    private static String words(Instant when) {
         return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                .format(left.written().atZone(ZoneId.systemDefault()));
+                .format(when.atZone(ZoneId.systemDefault()));
     }
 
-    /** Where the file is open already, there; else in a window of its own. That window's own journal holds the drawing before the old one goes. */
-    private void restore(LeftJournal left, LeftJournal.Content content) {
-        if (content.file() != null && windows.recovered(content.file(), content.drawing())) {
+    /**
+     * Where the file is open already, there; else in a window of its own. That window's own journal holds the drawing
+     * before the old one goes. What is older than its file doesn't get the file: saving would write over what is newer.
+     */
+    private void restore(LeftJournal left, LeftJournal.Content content, boolean older) {
+        Path of = content.file();
+        if (of != null && windows.recovered(of, content.drawing())) {
             left.discard();
             return;
         }
         @Nullable
-        OpenFile file = content.file() == null || windows.show(content.file())
+        OpenFile file = of == null || older || windows.show(of)
                 ? null
-                : OpenFile.claim(content.file(), settings.home()).orElse(null);
+                : OpenFile.claim(of, settings.home()).orElse(null);
         windows.window(content.drawing(), file, false).show();
         left.discard();
     }

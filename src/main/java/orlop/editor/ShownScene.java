@@ -318,10 +318,10 @@ final class ShownScene {
     }
 
     /** Makes, on any thread, the scene of the sheet that is shown now as it goes on paper, with the findings in its margin. */
-    Supplier<Scene> onPaper(SessionState s) {
+    Supplier<List<Scene>> onPaper(SessionState s) {
         SceneRequest paper = request(s, s.drawing(), s.sheet()).withMargin(true);
         SceneBuilder with = builder();
-        return () -> with.build(paper);
+        return () -> with.pages(paper);
     }
 
     /** Whether scenes are made fast enough to be made anew with every step of the mouse, and painted, 50 times a second. */

@@ -156,10 +156,11 @@ final class SwingPrompts implements Prompts {
     }
 
     @Override
-    public Recovery recover(String name, String when) {
+    public Recovery recover(String name, String when, String newer) {
         int answer = ask(
+                newer.isEmpty() ? 0 : 1,
                 Texts.of("editor.ask.recover.title"),
-                Texts.of("editor.ask.recover", name, when),
+                (Texts.of("editor.ask.recover", name, when) + " " + newer).strip(),
                 Texts.of("editor.ask.recover.yes"),
                 Texts.of("editor.ask.recover.later"),
                 Texts.of("editor.ask.recover.no"));

@@ -11,7 +11,7 @@ import orlop.layout.TextMeasure.Weight;
 import orlop.scene.TextBlock.Line;
 
 /** Free texts of a person. */
-final class NoteItems {
+public final class NoteItems {
     private NoteItems() {}
 
     private static TextBlock block(Note n) {
@@ -23,7 +23,8 @@ final class NoteItems {
         return new TextBlock(lines, size);
     }
 
-    static Rect rect(Note n) {
+    /** The rectangle that its lines take on the sheet, in millimetres. */
+    public static Rect rect(Note n) {
         TextBlock b = block(n);
         return Rect.of(n.at().xMm(), n.at().yMm(), b.width(), Math.max(0, b.height()));
     }

@@ -78,8 +78,8 @@ final class Answers implements Prompts {
     }
 
     @Override
-    public Recovery recover(String name, String when) {
-        asked.add("recover " + name);
+    public Recovery recover(String name, String when, String newer) {
+        asked.add(("recover " + name + " " + newer).strip());
         return recovery;
     }
 

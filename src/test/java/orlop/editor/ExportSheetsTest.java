@@ -77,6 +77,38 @@ class ExportSheetsTest {
     }
 
     @Test
+    void a_picture_beside_the_named_one_is_not_written_over_unasked() throws Exception {
+        Path mine = Files.writeString(folder.resolve("cutter-003.svg"), "mine");
+
+        export("cutter.svg", 1, 5, List.of("2", "4"));
+        assertThat(mine).hasContent("mine");
+        assertThat(folder.resolve("cutter-001.svg")).as("all of it or nothing").doesNotExist();
+        assertThat(on.answers().asked)
+                .last()
+                .asString()
+                .contains("cutter-003.svg")
+                .doesNotContain("001");
+        assertThat(on.session().state().notice()).isEqualTo(Message.of("editor.say.given-up"));
+
+        on.answers().choice = 0;
+        export("cutter.svg", 1, 5, List.of("2", "4"));
+        assertThat(Files.readString(mine)).contains("OSK-E-003");
+        assertThat(folder.resolve("cutter-001.svg")).exists();
+    }
+
+    @Test
+    void a_sheet_whose_notes_go_on_behind_it_says_where_they_are_written() throws Exception {
+        on.close();
+        on = HeadlessBench.open(Sample.of("pilot-cutter-first-sketch"));
+        on.answers().file = folder.resolve("sketch.svg");
+
+        on.run(CommandId.EXPORT_SVG);
+
+        assertThat(Files.readString(folder.resolve("sketch.svg"))).contains("1/F1");
+        assertThat(on.session().state().notice()).isEqualTo(Message.of("editor.say.exported-first", "sketch.svg"));
+    }
+
+    @Test
     void no_sheet_at_all_is_told_and_nothing_is_written() throws Exception {
         export("cutter.pdf", 0, 0, List.of("1", "2", "3", "4"));
 
