@@ -14,6 +14,7 @@ import orlop.desk.Same;
 import orlop.drawing.Cable;
 import orlop.drawing.Drawing;
 import orlop.drawing.Point;
+import orlop.scene.Route;
 import orlop.scene.TerminalSpot;
 
 /** The end of the selected cable led elsewhere by the mouse; without a screen. */
@@ -173,9 +174,14 @@ class EndGripTest extends OnBench {
         });
     }
 
+    private Route way() {
+        return java.util.Objects.requireNonNull(
+                canvas().scene().orElseThrow().routes().get(CABLE));
+    }
+
     /** So that the cable is so many pixels long on the screen. */
     private void seenSoLong(double px) {
-        double mm = canvas().scene().orElseThrow().routes().get(CABLE).lengthMm();
+        double mm = way().lengthMm();
         canvas().view(canvas().viewport().zoomed(px / mm / canvas().viewport().pxPerMm(), 200, 200));
     }
 
@@ -199,7 +205,7 @@ class EndGripTest extends OnBench {
             double px = canvas().viewport().pxPerMm();
             assertThat(Math.hypot(one.xMm() - other.xMm(), one.yMm() - other.yMm()) * px)
                     .isGreaterThan(13);
-            List<Point> way = canvas().scene().orElseThrow().routes().get(CABLE).points();
+            List<Point> way = way().points();
             for (EndGrip g : both) {
                 Point end = g.atFrom() ? way.get(0) : way.get(way.size() - 1);
                 assertThat(Math.hypot(end.xMm() - g.at().xMm(), end.yMm() - g.at().yMm()) * px)
@@ -219,7 +225,7 @@ class EndGripTest extends OnBench {
             seenSoLong(20);
 
             assertThat(grips()).isEmpty();
-            orlop.scene.Route r = canvas().scene().orElseThrow().routes().get(CABLE);
+            Route r = way();
             Point a = r.points().get(0);
             Point b = r.points().get(1);
             Point on = new Point((a.xMm() + b.xMm()) / 2, (a.yMm() + b.yMm()) / 2);
