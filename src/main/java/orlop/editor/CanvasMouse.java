@@ -14,9 +14,9 @@ import org.jspecify.annotations.Nullable;
 /** Wheel, panning and the way of the mouse to the tool. */
 final class CanvasMouse extends MouseAdapter {
     private static final double STEP = 1.15;
-    private static final double PAN_PX = 48;
 
     private final SheetCanvas canvas;
+    private final Wheel wheel = new Wheel();
     private boolean space;
     private boolean backedOut;
     private @Nullable MouseEvent panFrom;
@@ -67,17 +67,12 @@ final class CanvasMouse extends MouseAdapter {
         };
     }
 
-    /** A wheel zooms; the fine steps of a trackpad pan, and with Shift both go sideways. With Ctrl, both zoom. */
     @Override
     public void mouseWheelMoved(MouseWheelEvent e) {
-        boolean fine = e.getPreciseWheelRotation() != e.getWheelRotation();
-        if (!e.isControlDown() && (fine || e.isShiftDown())) {
-            double by = -e.getPreciseWheelRotation() * PAN_PX;
-            canvas.view(canvas.viewport().moved(e.isShiftDown() ? by : 0, e.isShiftDown() ? 0 : by));
-            return;
-        }
-        double factor = Math.pow(STEP, -e.getPreciseWheelRotation());
-        canvas.view(canvas.viewport().zoomed(factor, e.getX(), e.getY()));
+        Viewport now = canvas.viewport();
+        canvas.view(wheel.pans(e)
+                .map(by -> now.moved(by.getX(), by.getY()))
+                .orElseGet(() -> now.zoomed(Math.pow(STEP, -e.getPreciseWheelRotation()), e.getX(), e.getY())));
     }
 
     @Override
@@ -93,6 +88,8 @@ final class CanvasMouse extends MouseAdapter {
             if (backedOut) {
                 canvas.backOut();
             }
+        } else if (Wheel.aside(e.getButton()) != 0) {
+            canvas.view(canvas.viewport().moved(Wheel.aside(e.getButton()), 0));
         }
         menu(e);
     }

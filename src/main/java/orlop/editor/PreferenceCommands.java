@@ -3,6 +3,7 @@ package orlop.editor;
 import com.formdev.flatlaf.FlatLaf;
 import java.awt.Window;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
@@ -45,6 +46,7 @@ final class PreferenceCommands {
         JComboBox<String> areas = box(page, "areas", Preferences.AREAS, p.areas());
         JComboBox<String> look = box(page, "look", Preferences.LOOKS, p.look());
         JComboBox<String> scale = box(page, "scale", Preferences.SCALES, p.scale());
+        JComboBox<String> wheel = box(page, "wheel", Preferences.WHEELS, p.wheel());
         JComboBox<String> rules = Forms.line(page, "editor.form.rules", NewDrawingForm.ruleBox(p.ruleSet()));
         page.add(new WrapText(Texts.of("editor.preferences.rules"), Look::quiet, Look::small));
         JTextField symbols = Forms.line(page, "editor.form.symbols", new JTextField(p.symbols()));
@@ -54,13 +56,14 @@ final class PreferenceCommands {
                 Texts.of("editor.preferences.title"),
                 page,
                 () -> p.refusal(symbols.getText().strip()))) {
-            p.remember(
-                    Preferences.LANGUAGES.get(language.getSelectedIndex()),
-                    Preferences.AREAS.get(areas.getSelectedIndex()),
-                    Preferences.LOOKS.get(look.getSelectedIndex()),
-                    Preferences.SCALES.get(scale.getSelectedIndex()),
-                    NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()),
-                    symbols.getText().strip());
+            p.remember(Map.of(
+                    "language", Preferences.LANGUAGES.get(language.getSelectedIndex()),
+                    "areas", Preferences.AREAS.get(areas.getSelectedIndex()),
+                    "look", Preferences.LOOKS.get(look.getSelectedIndex()),
+                    "scale", Preferences.SCALES.get(scale.getSelectedIndex()),
+                    "wheel", Preferences.WHEELS.get(wheel.getSelectedIndex()),
+                    "rule-set", NewDrawingForm.RULE_SETS.get(rules.getSelectedIndex()),
+                    "symbols", symbols.getText().strip()));
             boolean larger = !scaled.equals(p.scale());
             hold();
             session.say(larger ? Message.of("editor.say.scale") : OwnSymbols.said());

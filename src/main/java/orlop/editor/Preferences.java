@@ -23,6 +23,9 @@ final class Preferences {
 
     static final List<String> LOOKS = List.of("light", "dark", "system");
 
+    /** What the wheel does without the Ctrl key. */
+    static final List<String> WHEELS = List.of("zoom", "pan");
+
     /** How large all that is in a window is shown, in percent of what the system asks for. */
     static final List<String> SCALES = List.of("100", "125", "150", "175", "200", "250", "300");
 
@@ -36,6 +39,7 @@ final class Preferences {
     private static volatile boolean gauges = true;
 
     private static volatile boolean gaugesOnSheets;
+    private static volatile boolean wheelPans;
 
     private final Settings settings;
 
@@ -53,6 +57,10 @@ final class Preferences {
 
     String look() {
         return word("look", LOOKS);
+    }
+
+    String wheel() {
+        return word("wheel", WHEELS);
     }
 
     String scale() {
@@ -75,14 +83,9 @@ final class Preferences {
         return known.contains(word) ? word : known.get(0);
     }
 
-    void remember(String language, String areas, String look, String scale, String ruleSet, String symbols) {
-        settings.rememberWords(Map.of(
-                "scale", scale,
-                "language", language,
-                "areas", areas,
-                "look", look,
-                "rule-set", ruleSet,
-                "symbols", symbols));
+    /** @param words by what they are of: {@code language}, {@code areas}, {@code look}, … */
+    void remember(Map<String, String> words) {
+        settings.rememberWords(words);
     }
 
     void rememberLook(boolean dark) {
@@ -118,6 +121,7 @@ final class Preferences {
     void install() {
         gauges = !areas().equals("mm2");
         gaugesOnSheets = areas().equals(ON_SHEETS);
+        wheelPans = wheel().equals("pan");
         Texts.speak(language());
         OwnSymbols.read(folder());
         Look.install(dark());
@@ -163,6 +167,11 @@ final class Preferences {
 
     private static String refused() {
         return OwnSymbols.now().refused() == null ? "" : Texts.title(OwnSymbols.said());
+    }
+
+    /** Whether the wheel moves the sheet, in all windows. */
+    static boolean wheelPans() {
+        return wheelPans;
     }
 
     /** These parts of the cables' annotations, with the gauge if it is wished on sheets. */
