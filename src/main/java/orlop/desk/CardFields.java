@@ -15,7 +15,6 @@ import orlop.drawing.Drawing;
 import orlop.drawing.Group;
 import orlop.drawing.Link;
 import orlop.drawing.LoadState;
-import orlop.drawing.Message;
 import orlop.drawing.Note;
 import orlop.drawing.OperatingCondition;
 import orlop.drawing.Poles;
@@ -241,7 +240,7 @@ public final class CardFields {
         String name = atFrom ? "from" : "to";
         if (wanted.test(name)) {
             List<CardField.Choice> places = CableEnds.choices(drawing, w, atFrom).stream()
-                    .map(t -> new CardField.Choice(t, Message.of("desk.number.plain", t)))
+                    .map(t -> new CardField.Choice(t, TerminalNames.of(drawing, t)))
                     .toList();
             String now = CableEnds.name(drawing, atFrom ? w.from() : w.to());
             add(new CardField(CardField.Section.MORE, name, name, CardField.Type.CHOICE, false, now, places));

@@ -236,10 +236,10 @@ public final class Session {
         }
     }
 
-    /** Tells the person something, or takes the last notice away. */
+    /** Tells the person something, once more if it is what was told last; or takes the last notice away. */
     public void say(@Nullable Message notice) {
         mine();
-        if (!java.util.Objects.equals(notice, state.notice())) {
+        if (!Same.object(notice, state.notice())) {
             become(state.withNotice(notice));
         }
     }

@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import orlop.desk.CableRuns;
 import orlop.desk.Insertions;
+import orlop.desk.TerminalNames;
 import orlop.drawing.Component;
 import orlop.drawing.Drawing;
-import orlop.drawing.Group;
 import orlop.drawing.Kind;
 import orlop.drawing.TerminalRef;
-import orlop.drawing.Words;
 import orlop.scene.BarSpan;
 import orlop.scene.Scene;
 import orlop.scene.TerminalSpot;
@@ -19,6 +18,7 @@ import orlop.scene.TerminalSpot;
  * Between which terminals of two components a cable most likely runs, and what those terminals are. Of a device that
  * stands in a line both ends are alike, and the nearer one is meant; of others the first that is free and can take it: the
  * positive of a battery, the output of an inverter, unless a source is to feed its input.
+ * A source feeds through switches, fuses and bars too.
  */
 final class NaturalEnds {
     private final Drawing d;
@@ -52,16 +52,32 @@ final class NaturalEnds {
                 .min(order());
     }
 
+    /** Of terminals of many components the one that a cable from here would most likely go to: the nearest that is meant for it. */
+    Optional<TerminalSpot> nearest(TerminalSpot from, List<TerminalSpot> tos) {
+        return tos.stream()
+                .map(to -> new Pair(from, to))
+                .filter(p -> CableRuns.refusal(d, p.from().terminal(), p.to().terminal())
+                        .isEmpty())
+                .min(meant().thenComparingDouble(NaturalEnds::apart))
+                .map(Pair::to);
+    }
+
     private Comparator<Pair> order() {
+        return meant().thenComparingInt(p -> rank(p.from().terminal(), p.to().terminal())
+                        + rank(p.to().terminal(), p.from().terminal()))
+                .thenComparingDouble(NaturalEnds::apart);
+    }
+
+    private Comparator<Pair> meant() {
         return Comparator.<Pair>comparingInt(p -> odd(p.from().terminal(), p.to().terminal())
                         + odd(p.to().terminal(), p.from().terminal()))
                 .thenComparingInt(p -> taken(p.from()) + taken(p.to()))
                 .thenComparing(
-                        p -> !system(p.from()).equals(system(p.to()))) // what has no system of its own yet follows
-                .thenComparingInt(p -> rank(p.from().terminal(), p.to().terminal())
-                        + rank(p.to().terminal(), p.from().terminal()))
-                .thenComparingDouble(
-                        p -> Math.hypot(p.from().xMm() - p.to().xMm(), p.from().yMm() - p.to().yMm()));
+                        p -> !system(p.from()).equals(system(p.to()))); // what has no system of its own yet follows
+    }
+
+    private static double apart(Pair p) {
+        return Math.hypot(p.from().xMm() - p.to().xMm(), p.from().yMm() - p.to().yMm());
     }
 
     private String system(TerminalSpot t) {
@@ -76,13 +92,22 @@ final class NaturalEnds {
 
     private int rank(TerminalRef t, TerminalRef other) {
         Component c = d.components().require(t.component());
-        Kind far = d.components().require(other.component()).kind();
         int at = c.particulars().terminals().indexOf(t.terminal());
         if (at < 0 || Insertions.inline(c.kind())) {
             return 0;
         }
-        boolean last = c.kind() == Kind.INVERTER_CHARGER && far.group() == Group.SOURCES && at > 0;
+        boolean last = c.kind() == Kind.INVERTER_CHARGER
+                && at > 0
+                && !way(other)
+                && new FedBy(d, c.id()).source(other.component());
         return last ? c.particulars().terminals().size() - at : at;
+    }
+
+    /** Whether it is one of the ways of a changeover switch, into which something feeds. */
+    private boolean way(TerminalRef t) {
+        Component c = d.components().require(t.component());
+        List<String> all = c.particulars().terminals();
+        return c.kind() == Kind.CHANGEOVER_SWITCH && !t.terminal().equals(all.get(all.size() - 1));
     }
 
     /** 1 for a terminal that is meant for something else: the negative of a bank, the outer side of an inlet. */
@@ -101,26 +126,6 @@ final class NaturalEnds {
 
     /** A terminal by its name, and what it is where that isn't plain: {@code TB1.3 (AC in)}. */
     static String name(Drawing d, TerminalRef t) {
-        Component c = d.components().get(t.component());
-        String role = c == null ? "" : role(c, t.terminal());
-        return role.isEmpty() ? t.toString() : Texts.of("editor.terminal", t.toString(), Texts.of(role));
-    }
-
-    private static String role(Component c, String terminal) {
-        List<String> all = c.particulars().terminals();
-        int at = all.indexOf(terminal);
-        if (at < 0) {
-            return "";
-        }
-        boolean last = at == all.size() - 1;
-        if (c.kind() == Kind.CHANGEOVER_SWITCH) {
-            return last ? "editor.terminal.common" : "";
-        }
-        if (c.kind() == Kind.DIODE_ISOLATOR || (c.kind().spansSystems() && all.size() == 2)) {
-            return at == 0 ? "editor.terminal.in" : "editor.terminal.out";
-        }
-        String key = "editor.terminal." + c.kind().word() + "." + terminal;
-        Words words = Texts.words();
-        return words.pattern(key).isPresent() ? key : "";
+        return Texts.of(TerminalNames.of(d, t));
     }
 }

@@ -20,7 +20,7 @@ import javax.swing.SwingUtilities;
 final class Parts {
     private record Part(JComponent within, Supplier<Optional<Component>> focus, Supplier<String> hint, Runnable room) {}
 
-    private static final String OWNER = "permanentFocusOwner";
+    static final String OWNER = "permanentFocusOwner";
 
     private final List<Part> parts = new ArrayList<>();
     private int last = -1;

@@ -82,11 +82,9 @@ final class RunTool implements Tool {
         at = t;
         run = new CableGesture(canvas, t, spot(t));
         typed = "";
-        Optional<TerminalSpot> nearest = offered().stream()
-                .filter(o -> !o.connected())
-                .filter(this::takes)
-                .min(Comparator.comparingDouble(o -> distance(t, o)));
-        nearest.or(() -> offered().stream().filter(this::takes).findFirst()).ifPresentOrElse(this::mark, () -> {
+        NaturalEnds ends = new NaturalEnds(canvas.session().state().drawing());
+        List<TerminalSpot> takers = offered().stream().filter(this::takes).toList();
+        ends.nearest(t, takers).ifPresentOrElse(this::mark, () -> {
             canvas.hint(Texts.of("editor.hint.run-nowhere", name(t)));
             canvas.repaint();
         });

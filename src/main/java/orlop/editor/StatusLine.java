@@ -1,33 +1,56 @@
 package orlop.editor;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Insets;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.beans.PropertyChangeListener;
+import java.util.Set;
 import java.util.function.Supplier;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
 import orlop.desk.SessionState;
 import orlop.drawing.Message;
 
-/** The line at the foot: what the mouse or the keys can do where they are; or what has just been done or refused. */
+/**
+ * The line at the foot: what the mouse or the keys can do where they are; or what has just been done or refused. What was
+ * told gives way to what can be done when there has been time to read it, or when the keys go elsewhere.
+ */
 final class StatusLine implements SessionListener {
     /** Where there is room for what can be done and for all of the caution. */
     private static final int ROOMY = 1000;
 
+    /** What holds for longer than it takes to read it. */
+    private static final Set<String> LASTING = Set.of("editor.say.exporting", "editor.say.copy", "desk.no-journal");
+
+    /** To look there, in milliseconds. */
+    private static final int LOOK_MS = 4000;
+
+    /** To read a letter, in milliseconds: an unhurried reader of twelve letters a second. */
+    private static final int LETTER_MS = 80;
+
     private final JPanel panel = Flat.panel(new BorderLayout(Look.px(12), 0), Look::strip);
     private final JLabel left = Flat.label(" ", Look::quiet, false);
     private final JLabel right = Flat.label(" ", Look::quiet, false);
+    private final Session session;
     private final Supplier<String> rest;
+    private final Timer reading = new Timer(LOOK_MS, e -> giveWay());
     private String hint = "";
     private boolean telling;
+    private boolean seen;
 
     /** @param rest what can be done while nothing is being done */
     StatusLine(Session session, Supplier<String> rest) {
+        this.session = session;
         this.rest = rest;
+        reading.setRepeats(false);
         left.setName("status");
         say(rest.get());
         right.setText(Texts.of("editor.caution.short"));
@@ -50,6 +73,46 @@ final class StatusLine implements SessionListener {
         return panel;
     }
 
+    /** @param window all that lies in it: when the keys go from one place in it to another, the line follows */
+    void follow(Component window) {
+        PropertyChangeListener watch = e -> {
+            boolean away = e.getOldValue() instanceof Component c && SwingUtilities.isDescendingFrom(c, window);
+            boolean here = e.getNewValue() instanceof Component c && SwingUtilities.isDescendingFrom(c, window);
+            if (away) {
+                keysLeave();
+            }
+            if (here) {
+                keysCame();
+            }
+        };
+        window.addHierarchyListener(e -> {
+            KeyboardFocusManager all = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+            all.removePropertyChangeListener(Parts.OWNER, watch);
+            if (window.isDisplayable()) {
+                all.addPropertyChangeListener(Parts.OWNER, watch);
+            } else {
+                reading.stop();
+            }
+        });
+    }
+
+    /** The keys are about to leave a place: what is told from now on, such as why a field can't be taken, is new. */
+    void keysLeave() {
+        seen = telling;
+    }
+
+    /** The keys have come to a place: what was told before they left the last one gives way. */
+    void keysCame() {
+        if (seen && telling) {
+            giveWay();
+        }
+    }
+
+    /** Gives what has just been told its time to be read. */
+    Timer reading() {
+        return reading;
+    }
+
     void hint(String text) {
         hint = text;
         telling = false;
@@ -61,6 +124,13 @@ final class StatusLine implements SessionListener {
         hint = "";
         if (!telling) {
             say(shown());
+        }
+    }
+
+    private void giveWay() {
+        Message told = session.state().notice();
+        if (telling && (told == null || !LASTING.contains(told.key()))) {
+            session.say(null);
         }
     }
 
@@ -77,10 +147,15 @@ final class StatusLine implements SessionListener {
     public void changed(SessionState before, SessionState after) {
         Message notice = after.notice();
         if (notice != null && !Same.object(notice, before.notice())) { // said again, it is shown again
-            say(Texts.title(notice));
+            String text = Texts.title(FieldRow.spoken(notice));
+            say(text);
             telling = true;
+            seen = false;
+            reading.setInitialDelay(LOOK_MS + LETTER_MS * text.length());
+            reading.restart();
         } else if (notice == null && before.notice() != null) {
             telling = false;
+            reading.stop();
             say(shown());
         }
     }

@@ -49,7 +49,12 @@ final class TextRow extends FieldRow {
         this.drafts = drafts;
         pause.setRepeats(false);
         this.draft = item + " " + field.path();
-        text.addActionListener(e -> take());
+        text.addActionListener(e -> {
+            take();
+            if (!wrong()) {
+                text.selectAll(); // what is typed next takes its place, as when the field was come to
+            }
+        });
         text.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent e) {

@@ -162,6 +162,8 @@ final class Workbench {
         key("shift F10", menus::openByKey);
         key("CONTEXT_MENU", menus::openByKey);
         this.status = new StatusLine(session, () -> KeyHints.atRest(session.state(), canvas.byKeys()));
+        status.follow(panel);
+        BoxAnswers.follow(panel, canvas);
         lay(settings);
         pointing.listen(commands::refresh);
         session.listen((before, after) -> commands.refresh());

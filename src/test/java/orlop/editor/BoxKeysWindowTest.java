@@ -1,5 +1,7 @@
 package orlop.editor;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.awt.Component;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
@@ -127,6 +129,40 @@ class BoxKeysWindowTest {
         on.until("the first has the keys again", () -> answers("first"));
         on.press(KeyEvent.VK_ESCAPE);
         on.until("none is taken", () -> answer[0] == -1);
+    }
+
+    private String said() {
+        return String.valueOf(on.frame().label("status").text());
+    }
+
+    @Test
+    void whoever_fills_a_form_by_keys_is_told_what_the_keys_do_next() {
+        GuiActionRunner.execute(() -> {
+            on.canvas().session().select(Set.of());
+            on.canvas().byKeys(false); // the mouse was used last
+        });
+        assertThat(said()).isEqualTo(Texts.of("editor.hint.rest"));
+
+        ask(CommandId.VESSEL);
+        on.press(KeyEvent.VK_ENTER);
+        on.until("it is gone", () -> boxes() == 0);
+        on.untilFocused(on.canvas());
+        on.until("it speaks of keys", () -> said().equals(Texts.of("editor.hint.keys.rest")));
+    }
+
+    @Test
+    void whoever_leaves_a_box_by_the_mouse_is_told_what_the_mouse_does_next(Robot robot) {
+        GuiActionRunner.execute(() -> {
+            on.canvas().session().select(Set.of());
+            on.canvas().byKeys(true);
+        });
+        ask(CommandId.VESSEL);
+        on.press(KeyEvent.VK_TAB);
+        JDialog box = (JDialog) SwingUtilities.getWindowAncestor(Objects.requireNonNull(on.focusedNow()));
+        robot.click(box.getRootPane().getDefaultButton());
+        on.until("it is gone", () -> boxes() == 0);
+        on.untilFocused(on.canvas());
+        on.until("it speaks of the mouse", () -> said().equals(Texts.of("editor.hint.rest")));
     }
 
     private boolean answers(String text) {

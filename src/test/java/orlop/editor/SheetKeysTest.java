@@ -128,6 +128,41 @@ class SheetKeysTest extends OnBench {
     }
 
     @Test
+    void what_shore_or_generator_feeds_through_a_changeover_is_the_input_of_an_inverter_that_charges()
+            throws Exception {
+        inverterAndShore();
+        HeadlessBench.onUi(() -> {
+            place("GA8", Kind.GENERATOR, 390, "230");
+            on.paint();
+        });
+
+        assertThat(ran("XD8", "QC8")).isEqualTo("XD8.1 to QC8.1");
+        assertThat(ran("GA8", "QC8")).isEqualTo("GA8.1 to QC8.2");
+        assertThat(ran("TB8", "QC8")).as("its input, at what is common").isEqualTo("TB8.3 to QC8.3");
+    }
+
+    @Test
+    void of_two_ways_the_one_that_is_left_is_for_the_output_of_an_inverter() throws Exception {
+        inverterAndShore();
+
+        assertThat(ran("XD8", "QC8")).isEqualTo("XD8.1 to QC8.1");
+        assertThat(ran("TB8", "QC8")).isEqualTo("TB8.2 to QC8.2");
+    }
+
+    @Test
+    void the_negative_of_a_bank_is_not_what_is_offered_first_however_near_it_is() throws Exception {
+        HeadlessBench.onUi(() -> {
+            place("GB8", Kind.BATTERY, 330, "24");
+            on.session()
+                    .apply(Edits.place(orlop.drawing.Component.of(
+                            "EA8", Kind.LIGHTING, Place.at("1", 350, 60), java.util.List.of("24"))));
+            on.paint();
+        });
+        runFrom("EA8");
+        assertThat(said()).contains("EA8.1").contains("GB8.1").doesNotContain("GB8.2");
+    }
+
+    @Test
     void a_fuse_is_offered_where_its_cable_is_fed() throws Exception {
         HeadlessBench.onUi(() -> {
             on.session().select(Set.of(TestBoat.UNGUARDED));
