@@ -80,6 +80,8 @@ final class Workbench {
                 prompts,
                 settings,
                 desks,
+                background,
+                new EventThread(),
                 () -> {
                     margin.forgetDrafts();
                     canvas.fit();
