@@ -28,6 +28,9 @@ record EndGrip(Cable cable, boolean atFrom, Point at, TerminalSpot stays) {
     /** Beyond what a terminal takes of the mouse. */
     private static final double INSIDE_PX = 15;
 
+    /** Of a shorter cable the rings would lie over each other or over the terminals. */
+    private static final double SHORTEST_PX = 28;
+
     private static final double RADIUS_PX = 4.5;
     private static final double REACH_PX = 6.5;
 
@@ -37,10 +40,11 @@ record EndGrip(Cable cable, boolean atFrom, Point at, TerminalSpot stays) {
         canvas.session().state().soleSelection().ifPresent(id -> {
             Cable w = canvas.session().state().drawing().cables().get(id);
             Route r = scene.map(s -> s.routes().get(id)).orElse(null);
-            double inside = canvas.viewport().mm(INSIDE_PX);
+            double length = r == null ? 0 : r.lengthMm();
+            double inside = Math.min(canvas.viewport().mm(INSIDE_PX), length / 4);
             if (w != null
                     && r != null
-                    && r.lengthMm() > 4 * inside
+                    && length >= canvas.viewport().mm(SHORTEST_PX)
                     && !Locked.is(canvas.session().state().drawing(), id)) {
                 grips.add(of(w, r, true, inside));
                 grips.add(of(w, r, false, inside));

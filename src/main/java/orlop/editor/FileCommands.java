@@ -3,6 +3,8 @@ package orlop.editor;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.OpenFile;
 import orlop.desk.Session;
@@ -26,29 +28,52 @@ final class FileCommands {
     private @Nullable OpenFile left;
 
     private boolean asking;
+    private boolean closed;
+    private final Executor background;
+    private final Executor ui;
+    /** What is being read: one after the other, so that what was asked for first is there first. */
+    private CompletableFuture<Void> reading = CompletableFuture.completedFuture(null);
 
     /**
+     * @param background reads files: a slow disk doesn't hold the window
+     * @param ui takes what was read, on the event thread
      * @param onOpen told when another drawing lies on the desk
      * @param onClose told when the window may go
      */
-    FileCommands(Session session, Prompts prompts, Settings settings, Desks desks, Runnable onOpen, Runnable onClose) {
+    FileCommands(
+            Session session,
+            Prompts prompts,
+            Settings settings,
+            Desks desks,
+            Executor background,
+            Executor ui,
+            Runnable onOpen,
+            Runnable onClose) {
         this.session = session;
         this.prompts = prompts;
         this.settings = settings;
         this.desks = desks;
+        this.background = background;
+        this.ui = ui;
         this.onOpen = onOpen;
         this.onClose = onClose;
     }
 
     void addTo(Commands c) {
         c.add(CommandId.NEW, this::begin);
-        c.add(CommandId.OPEN, () -> prompts.open().ifPresent(this::open));
+        c.add(CommandId.OPEN, () -> prompts.open(near()).ifPresent(this::open));
         c.add(CommandId.SAVE, this::save, () -> state().dirty() || state().file() == null);
         c.add(CommandId.SAVE_AS, this::saveAs);
         c.add(CommandId.SAVE_COPY, this::saveCopy);
         c.add(CommandId.REVERT, (Runnable) this::revert, () -> state().dirty() && file != null);
         c.add(CommandId.CLOSE, this::close);
         c.add(CommandId.QUIT, desks::quit);
+    }
+
+    /** A file in the folder in which one will look for another: this one, or that which was open last. */
+    private Optional<Path> near() {
+        return Optional.ofNullable(state().file())
+                .or(() -> settings.recent().stream().findFirst());
     }
 
     private SessionState state() {
@@ -68,25 +93,69 @@ final class FileCommands {
         }
     }
 
-    /** Opens a file: here if nothing would be pushed aside, else in a window of its own. */
+    /** Reads a file and opens it: here if nothing would be pushed aside by then, else in a window of its own. */
     void open(Path path) {
         if (has(path) || desks.show(path)) {
             return;
         }
+        Message told = Message.of("editor.say.reading", String.valueOf(path.getFileName()));
+        session.say(told);
+        reading = reading.exceptionally(e -> null)
+                .thenRunAsync(
+                        () -> {
+                            Runnable then = read(path);
+                            ui.execute(() -> {
+                                if (!closed && told.equals(state().notice())) {
+                                    session.say(null);
+                                }
+                                then.run();
+                            });
+                        },
+                        background);
+    }
+
+    /** Claims and reads a file, on any thread; what is to be done with it on the event thread. */
+    private Runnable read(Path path) {
+        OpenFile claimed = OpenFile.claim(path, settings.home()).orElse(null);
         try {
-            Drawing drawing = DrawingFile.load(path);
-            Optional<OpenFile> claimed = OpenFile.claim(path, settings.home());
-            if (claimed.isPresent()) {
-                settings.opened(path);
-                lay(drawing, claimed.get());
-            } else if (prompts.openAsCopy(String.valueOf(path.getFileName()))) {
-                lay(drawing, null);
-            }
+            Drawing drawing = claimed == null ? DrawingFile.load(path) : claimed.load();
+            return () -> opened(path, drawing, claimed);
         } catch (FileProblem e) {
+            free(claimed);
             Path folder = path.toAbsolutePath().getParent();
-            if (Files.notExists(path) && folder != null && Files.isDirectory(folder)) { // and no disk that is away
-                settings.gone(path);
-            }
+            boolean gone =
+                    Files.notExists(path) && folder != null && Files.isDirectory(folder); // and no disk that is away
+            return () -> unread(path, gone, e);
+        } catch (RuntimeException | Error e) {
+            free(claimed);
+            return () -> {
+                throw e;
+            };
+        }
+    }
+
+    private static void free(@Nullable OpenFile claimed) {
+        if (claimed != null) {
+            claimed.close();
+        }
+    }
+
+    private void opened(Path path, Drawing drawing, @Nullable OpenFile claimed) {
+        if (closed) {
+            free(claimed); // who asked for it has gone
+        } else if (claimed != null) {
+            settings.opened(path);
+            lay(drawing, claimed);
+        } else if (!has(path) && !desks.show(path) && prompts.openAsCopy(String.valueOf(path.getFileName()))) {
+            lay(drawing, null);
+        }
+    }
+
+    private void unread(Path path, boolean gone, FileProblem e) {
+        if (gone) {
+            settings.gone(path);
+        }
+        if (!closed) {
             problem(e);
         }
     }
@@ -103,9 +172,7 @@ final class FileCommands {
 
     /** From now on this is the window's file; the one before is given free. */
     void take(@Nullable OpenFile claimed) {
-        if (file != null) {
-            file.close();
-        }
+        free(file);
         file = claimed;
     }
 
@@ -121,7 +188,8 @@ final class FileCommands {
     static String words(FileProblem e) {
         StringBuilder s = new StringBuilder(e.file());
         if (e.line() > 0) {
-            s.append('\n').append(Texts.of("editor.problem.at", e.line(), e.column(), e.place()));
+            s.append('\n').append(Texts.of("editor.problem.at", e.line(), e.column()));
+            s.append(e.place().isEmpty() ? "" : ": " + e.place());
         }
         s.append("\n\n").append(Texts.title(e.reason()));
         e.cure().ifPresent(c -> s.append("\n\n").append(Texts.title(c)));
@@ -140,6 +208,7 @@ final class FileCommands {
             return false;
         }
         take(null);
+        closed = true;
         onClose.run();
         return true;
     }

@@ -33,6 +33,6 @@ final class FlagRow extends FieldRow {
     void show(CardField now) {
         boolean on = Boolean.TRUE.equals(now.value());
         box.setSelected(on);
-        box.setText(Texts.of(now.mixed() ? "editor.several" : on ? "editor.yes" : "editor.no"));
+        box.setText(now.mixed() ? Texts.of("editor.several") : ""); // "no" beside it could be what a tick means
     }
 }

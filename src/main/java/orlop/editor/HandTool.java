@@ -271,12 +271,12 @@ final class HandTool implements Tool {
         String hovered = t.isPresent() ? t.get().terminal().component() : id.orElse(null);
         Optional<BarStretch> end = StretchGesture.end(canvas, seen, at);
         canvas.hover(hovered);
+        Optional<EndGrip> ring = end.isPresent() ? Optional.empty() : EndGrip.under(canvas, seen, at);
         canvas.cursor(end.map(e -> e.lying() ? Cursor.E_RESIZE_CURSOR : Cursor.S_RESIZE_CURSOR)
-                .orElse(Cursor.DEFAULT_CURSOR));
-        marks.at(end.isPresent() ? Optional.empty() : t, hovered);
+                .orElse(ring.isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
+        marks.at(end.isPresent() || ring.isPresent() ? Optional.empty() : t, hovered);
         canvas.hint(end.map(e -> Texts.of("editor.hint.stretch", e.bar()))
-                .or(() -> EndGrip.under(canvas, seen, at)
-                        .map(g -> Texts.of("editor.hint.lead", g.cable().id())))
+                .or(() -> ring.map(g -> Texts.of("editor.hint.lead", g.cable().id())))
                 .orElseGet(() -> hint(t, id)));
     }
 
@@ -311,8 +311,14 @@ final class HandTool implements Tool {
         if (fed.isPresent()) {
             return fedBy(fed.get());
         }
-        boolean cable = session.state().drawing().cables().contains(id.get());
-        return Texts.of(cable ? "editor.hint.on-cable" : "editor.hint.on-component", id.get());
+        if (!session.state().drawing().cables().contains(id.get())) {
+            return Texts.of("editor.hint.on-component", id.get());
+        }
+        if (!session.state().soleSelection().equals(id)) {
+            return Texts.of("editor.hint.on-cable", id.get());
+        }
+        boolean rings = !EndGrip.all(canvas, canvas.seen()).isEmpty();
+        return Texts.of(rings ? "editor.hint.on-cable-now" : "editor.hint.on-cable-short", id.get());
     }
 
     private static String fedBy(PathProfile p) {

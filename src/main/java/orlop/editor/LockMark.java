@@ -26,7 +26,7 @@ final class LockMark {
     /** At the corner of what this item stands for, if it is locked. */
     static void paint(Graphics2D g, Drawing d, SceneItem i, double pxMm) {
         if (Locked.is(d, i.subject())) {
-            paint(g, i.bounds().maxX() + 0.9, i.bounds().minY() - 0.9, pxMm);
+            paint(g, i.bounds().maxX() + Overlay.RIM_MM, i.bounds().minY() - Overlay.RIM_MM, pxMm);
         }
     }
 

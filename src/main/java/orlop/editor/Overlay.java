@@ -28,6 +28,9 @@ final class Overlay {
     /** Radius of a terminal that is lit up. */
     static final double TERMINAL_PX = 4;
 
+    /** So far about a component its halo reaches: less than its label stands off. */
+    static final double RIM_MM = 0.5;
+
     private Overlay() {}
 
     /** All that shows what is pointed at, and how what is selected can be stretched. */
@@ -68,7 +71,7 @@ final class Overlay {
         for (SceneItem i : scene.items()) {
             if (marked(i) && s.selection().contains(i.subject())) {
                 g.setColor(halo(true));
-                g.fill(rounded(i.bounds().grown(0.9), 1.5));
+                g.fill(rounded(i.bounds().grown(RIM_MM), 1.5));
                 edge(g, i.bounds(), px);
                 LockMark.paint(g, s.drawing(), i, px);
             }
@@ -124,7 +127,7 @@ final class Overlay {
         g.setColor(halo(strong));
         for (SceneItem i : scene.items()) {
             if (i.subject().equals(id) && marked(i)) {
-                g.fill(rounded(i.bounds().grown(0.9), 1.5));
+                g.fill(rounded(i.bounds().grown(RIM_MM), 1.5));
             }
         }
     }
@@ -143,7 +146,7 @@ final class Overlay {
     private static void edge(Graphics2D g, Rect bounds, double pxMm) {
         g.setColor(Look.accent());
         g.setStroke(new BasicStroke((float) (1.4 * pxMm)));
-        g.draw(rounded(bounds.grown(0.9), 1.5));
+        g.draw(rounded(bounds.grown(RIM_MM), 1.5));
     }
 
     /** Rings around the place of a finding. */

@@ -17,8 +17,12 @@ interface Prompts {
         STAY
     }
 
-    /** Which file to open. */
-    Optional<Path> open();
+    /**
+     * Which file to open.
+     *
+     * @param near a file in whose folder one begins to look, if nobody has looked elsewhere yet
+     */
+    Optional<Path> open(Optional<Path> near);
 
     /**
      * Where to write.

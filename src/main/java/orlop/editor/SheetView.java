@@ -15,6 +15,7 @@ final class SheetView {
     private final SheetCanvas canvas;
     private @Nullable JComponent shared;
     private Viewport viewport = new Viewport(Viewport.FULL_SIZE, 0, 0);
+    private Viewport wanted = viewport;
     private Runnable onView = () -> {};
     private boolean fitting = true;
     private @Nullable Runnable later;
@@ -37,10 +38,14 @@ final class SheetView {
         shared = room;
     }
 
-    /** From now on this is seen, and goes on being so when the window changes. The sheet can't be pushed out of sight. */
+    /**
+     * From now on this is seen, and goes on being so when the window changes, unless it becomes so small that nothing of
+     * the sheet would be left in it. The sheet can't be pushed out of sight.
+     */
     void view(Viewport v) {
         fitting = false;
-        show(canvas.seen().map(s -> inSight(v, s)).orElse(v));
+        wanted = canvas.seen().map(s -> inSight(v, s)).orElse(v);
+        show(wanted);
     }
 
     private Viewport inSight(Viewport v, Scene s) {
@@ -84,6 +89,8 @@ final class SheetView {
     void refit() {
         if (fitting && room()) {
             canvas.scene().ifPresent(s -> show(fitting(s)));
+        } else if (room()) {
+            canvas.seen().ifPresent(s -> show(inSight(wanted, s)));
         }
         Runnable then = later;
         if (then != null && room()) {

@@ -47,7 +47,10 @@ final class SwingPrompts implements Prompts {
     }
 
     @Override
-    public Optional<Path> open() {
+    public Optional<Path> open(Optional<Path> near) {
+        if (folder == null) {
+            folder = near.map(p -> p.toFile().getAbsoluteFile().getParentFile()).orElse(null);
+        }
         JFileChooser c = chooser(".orlop");
         boolean yes = c.showOpenDialog(owner) == JFileChooser.APPROVE_OPTION;
         return yes ? Optional.of(kept(c.getSelectedFile())) : Optional.empty();

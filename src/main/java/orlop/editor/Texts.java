@@ -2,6 +2,7 @@ package orlop.editor;
 
 import java.util.Locale;
 import java.util.Map;
+import javax.swing.JComponent;
 import orlop.drawing.Message;
 import orlop.drawing.Words;
 
@@ -15,13 +16,18 @@ final class Texts {
     private Texts() {}
 
     /**
-     * From now on the texts are in this language. A window that is open shows it in what it makes from then on.
+     * From now on the texts are in this language, those of Swing's own boxes too: a box for files in the language of the
+     * machine would be the only thing in it. A window that is open shows it in what it makes from then on.
      *
      * @param language its code; {@code system} for that of the machine, which is English where there is no other
      */
     static void speak(String language) {
         String code = language.equals("system") ? Locale.getDefault().getLanguage() : language;
-        spoken = LANGUAGES.getOrDefault(code, Words.english());
+        String known = LANGUAGES.containsKey(code) ? code : "en";
+        spoken = LANGUAGES.getOrDefault(known, Words.english());
+        // the texts of Swing that belong to no language are the English ones; for English itself Java would take the
+        // machine's
+        JComponent.setDefaultLocale(known.equals("en") ? Locale.ROOT : Locale.forLanguageTag(known));
     }
 
     static Words words() {

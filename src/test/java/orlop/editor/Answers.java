@@ -44,7 +44,8 @@ final class Answers implements Prompts {
     final List<String> asked = new ArrayList<>();
 
     @Override
-    public Optional<Path> open() {
+    public Optional<Path> open(Optional<Path> near) {
+        near.ifPresent(p -> asked.add("open near " + p));
         return Optional.ofNullable(file);
     }
 

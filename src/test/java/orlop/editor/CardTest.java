@@ -128,4 +128,22 @@ class CardTest extends OnBench {
         f.setText(text);
         f.postActionEvent();
     }
+
+    @Test
+    void beside_a_box_stands_nothing_that_could_be_what_a_tick_means() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of("MA1"));
+            javax.swing.JCheckBox vital =
+                    (javax.swing.JCheckBox) on.named("field.particulars.vital").orElseThrow();
+            for (int i = 0; i < 2; i++) {
+                assertThat(vital.getText()).isEmpty();
+                assertThat(vital.getAccessibleContext().getAccessibleName()).isEqualTo("vital");
+                boolean was = vital.isSelected();
+                vital.doClick();
+                vital = (javax.swing.JCheckBox)
+                        on.named("field.particulars.vital").orElseThrow();
+                assertThat(vital.isSelected()).isNotEqualTo(was);
+            }
+        });
+    }
 }

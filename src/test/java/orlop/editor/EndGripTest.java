@@ -14,6 +14,7 @@ import orlop.desk.Same;
 import orlop.drawing.Cable;
 import orlop.drawing.Drawing;
 import orlop.drawing.Point;
+import orlop.scene.Route;
 import orlop.scene.TerminalSpot;
 
 /** The end of the selected cable led elsewhere by the mouse; without a screen. */
@@ -170,6 +171,78 @@ class EndGripTest extends OnBench {
             assertThat(grips()).hasSize(2);
             on.session().apply(Locks.set(Set.of(CABLE), true));
             assertThat(grips()).isEmpty();
+        });
+    }
+
+    private Route way() {
+        return java.util.Objects.requireNonNull(
+                canvas().scene().orElseThrow().routes().get(CABLE));
+    }
+
+    /** So that the cable is so many pixels long on the screen. */
+    private void seenSoLong(double px) {
+        double mm = way().lengthMm();
+        canvas().view(canvas().viewport().zoomed(px / mm / canvas().viewport().pxPerMm(), 200, 200));
+    }
+
+    private String hinted(Point mm) {
+        List<String> said = new java.util.ArrayList<>();
+        canvas().onHint(said::add);
+        mouse(MouseEvent.MOUSE_MOVED, mm);
+        return said.get(said.size() - 1);
+    }
+
+    @Test
+    void a_short_cable_has_its_rings_too_apart_from_each_other_and_from_its_terminals() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of(CABLE));
+            seenSoLong(40);
+
+            List<EndGrip> both = grips();
+            assertThat(both).hasSize(2);
+            Point one = both.get(0).at();
+            Point other = both.get(1).at();
+            double px = canvas().viewport().pxPerMm();
+            assertThat(Math.hypot(one.xMm() - other.xMm(), one.yMm() - other.yMm()) * px)
+                    .isGreaterThan(13);
+            List<Point> way = way().points();
+            for (EndGrip g : both) {
+                Point end = g.atFrom() ? way.get(0) : way.get(way.size() - 1);
+                assertThat(Math.hypot(end.xMm() - g.at().xMm(), end.yMm() - g.at().yMm()) * px)
+                        .isGreaterThan(7);
+            }
+
+            pull(terminal("FC1", "1"), true);
+            Cable now = drawing().cables().require(CABLE);
+            assertThat(List.of(now.from().toString(), now.to().toString())).contains("FC1.1");
+        });
+    }
+
+    @Test
+    void where_a_cable_is_too_short_for_rings_it_is_said_how_to_come_to_them() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of(CABLE));
+            seenSoLong(20);
+
+            assertThat(grips()).isEmpty();
+            Route r = way();
+            Point a = r.points().get(0);
+            Point b = r.points().get(1);
+            Point on = new Point((a.xMm() + b.xMm()) / 2, (a.yMm() + b.yMm()) / 2);
+            assertThat(hinted(on)).startsWith("Zoom in").contains(CABLE);
+        });
+    }
+
+    @Test
+    void over_a_ring_the_mouse_is_a_hand() throws Exception {
+        HeadlessBench.onUi(() -> {
+            on.session().select(Set.of(CABLE));
+            Point ring = grips().get(0).at();
+
+            assertThat(hinted(ring)).startsWith("Drag this ring");
+            assertThat(canvas().getCursor().getType()).isEqualTo(java.awt.Cursor.HAND_CURSOR);
+            mouse(MouseEvent.MOUSE_MOVED, new Point(380, 30));
+            assertThat(canvas().getCursor().getType()).isEqualTo(java.awt.Cursor.DEFAULT_CURSOR);
         });
     }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -14,6 +16,7 @@ import orlop.desk.Review;
 import orlop.desk.Session;
 import orlop.desk.UiThread;
 import orlop.drawing.Edits;
+import orlop.drawing.Message;
 import orlop.store.DrawingFile;
 
 class FileCommandsTest {
@@ -29,8 +32,10 @@ class FileCommandsTest {
             });
     private final Settings settings = new Settings(null);
     private final NoDesks desks = new NoDesks();
-    private final FileCommands files =
-            new FileCommands(session, answers, settings, desks, () -> {}, () -> gone.add("window"));
+    private final Deque<Runnable> slowDisk = new ArrayDeque<>();
+    private boolean slow;
+    private final FileCommands files = new FileCommands(
+            session, answers, settings, desks, this::read, Runnable::run, () -> {}, () -> gone.add("window"));
     private final Commands commands = commands();
 
     private Commands commands() {
@@ -38,6 +43,14 @@ class FileCommandsTest {
         files.addTo(c);
         new ExportCommands(session, new ShownScene(), answers, Runnable::run, Runnable::run).addTo(c);
         return c;
+    }
+
+    private void read(Runnable task) {
+        if (slow) {
+            slowDisk.add(task);
+        } else {
+            task.run();
+        }
     }
 
     private void change() {
@@ -64,6 +77,84 @@ class FileCommandsTest {
                 .singleElement()
                 .satisfies(d -> assertThat(d.cables().contains("W16")).isFalse());
         assertThat(settings.recent()).containsExactly(folder.resolve("boat.orlop"));
+    }
+
+    private Path other(String name) throws Exception {
+        Path file = folder.resolve(name);
+        DrawingFile.save(file, TestBoat.drawing());
+        return file;
+    }
+
+    @Test
+    void the_window_stays_free_while_a_slow_disk_is_read_and_says_so() throws Exception {
+        slow = true;
+        Path file = other("other.orlop");
+
+        files.open(file);
+
+        assertThat(session.state().notice()).isEqualTo(Message.of("editor.say.reading", "other.orlop"));
+        assertThat(session.state().file()).isNull();
+        slowDisk.remove().run();
+        assertThat(session.state().file()).isEqualTo(file);
+        assertThat(session.state().notice()).isNull();
+        assertThat(desks.opened).isEmpty();
+    }
+
+    @Test
+    void what_is_drawn_while_a_file_is_read_is_not_pushed_aside() throws Exception {
+        slow = true;
+        files.open(other("other.orlop"));
+        change();
+
+        slowDisk.remove().run();
+
+        assertThat(session.state().drawing().cables().contains("W16")).isFalse();
+        assertThat(session.state().file()).isNull();
+        assertThat(desks.opened).hasSize(1);
+    }
+
+    @Test
+    void a_file_that_is_asked_for_twice_while_it_is_read_is_opened_once() throws Exception {
+        slow = true;
+        Path file = other("other.orlop");
+        files.open(file);
+        files.open(file);
+
+        while (!slowDisk.isEmpty()) {
+            slowDisk.remove().run();
+        }
+
+        assertThat(session.state().file()).isEqualTo(file);
+        assertThat(desks.opened).isEmpty();
+        assertThat(answers.asked).isEmpty();
+    }
+
+    @Test
+    void who_closes_the_window_while_a_file_is_read_leaves_it_free() throws Exception {
+        slow = true;
+        Path file = other("other.orlop");
+        files.open(file);
+        run(CommandId.CLOSE);
+
+        slowDisk.remove().run();
+
+        assertThat(session.state().file()).isNull();
+        assertThat(desks.opened).isEmpty();
+        OpenFile.claim(file, folder).orElseThrow().close();
+    }
+
+    @Test
+    void one_begins_to_look_for_a_file_where_the_last_one_was() throws Exception {
+        settings.opened(folder.resolve("yesterday.orlop"));
+        run(CommandId.OPEN);
+        Path elsewhere = Files.createDirectory(folder.resolve("elsewhere")).resolve("boat.orlop");
+        answers.file = elsewhere;
+        run(CommandId.SAVE);
+        answers.file = null;
+        run(CommandId.OPEN);
+
+        assertThat(answers.asked)
+                .containsExactly("open near " + folder.resolve("yesterday.orlop"), "open near " + elsewhere);
     }
 
     @Test
@@ -123,6 +214,13 @@ class FileCommandsTest {
         assertThat(answers.told).singleElement().asString().contains("bad.orlop", "line");
         assertThat(session.state().drawing().components().contains("GB1")).isTrue();
         assertThat(settings.recent()).isEmpty();
+    }
+
+    @Test
+    void a_place_without_a_name_is_told_by_line_and_character_alone() throws Exception {
+        files.open(Files.writeString(folder.resolve("empty.orlop"), ""));
+
+        assertThat(answers.told).singleElement().asString().contains("line 1, character 1\n");
     }
 
     @Test

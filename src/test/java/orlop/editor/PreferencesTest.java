@@ -6,7 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -131,6 +136,26 @@ class PreferencesTest {
             if (before != null) {
                 System.setProperty("flatlaf.uiScale", before);
             }
+        }
+    }
+
+    @Test
+    void boxes_of_swing_speak_the_language_of_the_texts_and_not_that_of_the_machine() throws Exception {
+        Locale machine = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            JComponent.setDefaultLocale(Locale.GERMANY); // as a start on such a machine has it
+            HeadlessBench.onUi(() -> {
+                new Preferences(settings()).install();
+
+                assertThat(UIManager.getString("OptionPane.cancelButtonText", new JPanel().getLocale()))
+                        .isEqualTo("Cancel");
+                assertThat(new JFileChooser().getUI().getApproveButtonText(new JFileChooser()))
+                        .isEqualTo("Open");
+            });
+        } finally {
+            Locale.setDefault(machine);
+            JComponent.setDefaultLocale(machine);
         }
     }
 

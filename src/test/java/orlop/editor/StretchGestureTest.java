@@ -137,6 +137,25 @@ class StretchGestureTest extends OnBench {
     }
 
     @Test
+    void a_window_made_smaller_leaves_some_of_the_sheet_in_sight_and_made_larger_again_shows_what_it_did()
+            throws Exception {
+        HeadlessBench.onUi(() -> {
+            int w = canvas().getWidth();
+            int h = canvas().getHeight();
+            canvas().view(canvas().viewport().moved(9_000, 9_000)); // a corner of the sheet at the lower right
+            Viewport was = canvas().viewport();
+
+            canvas().setSize(w / 2, h / 2);
+
+            Point2D corner = canvas().viewport().toView(0, 0);
+            assertThat(corner.getX()).isLessThanOrEqualTo(w / 2.0 - 40);
+            assertThat(corner.getY()).isLessThanOrEqualTo(h / 2.0 - 40);
+            canvas().setSize(w, h);
+            assertThat(canvas().viewport()).isEqualTo(was);
+        });
+    }
+
+    @Test
     void escape_gives_the_bar_its_length_back() throws Exception {
         HeadlessBench.onUi(() -> {
             Rect was = bar();
