@@ -4,6 +4,8 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.FlowLayout;
 import java.awt.Insets;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,14 +35,17 @@ final class ConditionsStrip implements SessionListener {
 
     private final Session session;
     private final Blink blink;
+    private final Runnable onPressed;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final JPanel row = Flat.clear(new FlowLayout());
     private final Map<String, ConditionCard> cards = new LinkedHashMap<>();
     private boolean slim;
 
-    ConditionsStrip(Session session, Blink blink) {
+    /** @param onPressed told when the mouse is pressed on a card: the keys go to the sheet */
+    ConditionsStrip(Session session, Blink blink, Runnable onPressed) {
         this.session = session;
         this.blink = blink;
+        this.onPressed = onPressed;
         row.setLayout(new BoxLayout(row, BoxLayout.X_AXIS));
         panel.setBorder(Flat.lines(0, 0, 1, 0, new Insets(Look.px(5), Look.px(10), Look.px(6), Look.px(10))));
         panel.add(new SlidingRow(row).panel(), BorderLayout.CENTER);
@@ -99,6 +104,13 @@ final class ConditionsStrip implements SessionListener {
     private void add(ButtonGroup group, String id, String title) {
         ConditionCard card = new ConditionCard(id, title);
         card.addActionListener(e -> session.showCondition(id));
+        card.setRequestFocusEnabled(false); // who works with the mouse has the keys on the sheet
+        card.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                onPressed.run();
+            }
+        });
         card.low(slim);
         group.add(card);
         cards.put(id, card);

@@ -101,7 +101,10 @@ final class Workbench {
         new ArrangeCommands(session, canvas, prompts).addTo(commands);
         this.menus = new ContextMenus(session, canvas, commands, notes, edits);
         canvas.onMenu(menus::open);
-        ConditionsStrip conditions = new ConditionsStrip(session, canvas.blink());
+        ConditionsStrip conditions = new ConditionsStrip(session, canvas.blink(), () -> {
+            canvas.byKeys(false);
+            canvas.requestFocusInWindow();
+        });
         this.strip = conditions.panel();
         this.preferences =
                 new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks());

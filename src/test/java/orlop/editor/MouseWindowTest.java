@@ -62,6 +62,24 @@ class MouseWindowTest extends InWindow {
         on.untilFocused(on.canvas());
     }
 
+    /** Its card went away with it; the keys went on to another card, where a letter or Delete did nothing. */
+    @Test
+    void a_condition_chosen_by_mouse_leaves_the_keys_with_the_sheet_also_when_it_is_deleted() {
+        String last = on.drawing().conditions().stream()
+                .reduce((a, b) -> b)
+                .orElseThrow()
+                .id();
+
+        on.robot().click(on.frame().toggleButton("condition." + last).target());
+        on.until("it is shown", () -> on.state().condition().equals(last));
+        on.untilFocused(on.canvas());
+        SwingUtilities.invokeLater(() ->
+                on.window().bench().commands().get(CommandId.DELETE_CONDITION).run());
+
+        on.until("it is gone", () -> !on.drawing().conditions().contains(last));
+        on.untilFocused(on.canvas());
+    }
+
     @Test
     void a_drawer_that_is_opened_by_mouse_says_what_the_mouse_does_there_and_leaves_the_keys_with_the_sheet() {
         on.frame().button("group.distribution").click();
