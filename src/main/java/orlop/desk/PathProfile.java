@@ -32,6 +32,9 @@ public record PathProfile(
         double nominalV,
         @Nullable Double dropPercent,
         @Nullable Double limitPercent) {
+    /** A source whose voltage is further from the nominal one stands behind a converter. */
+    private static final double LIKE = 0.3;
+
     private static final double SQRT3 = Math.sqrt(3);
 
     public PathProfile {
@@ -53,6 +56,23 @@ public record PathProfile(
     /** Length of the whole path. */
     public double lengthM() {
         return stations.isEmpty() ? 0 : stations.get(stations.size() - 1).toM();
+    }
+
+    /**
+     * The voltage below which the load has more drop than is permitted; NaN where nothing is, or the source has another
+     * voltage. Drop counts from where the voltage is highest: on the way up to there, current flows towards the source,
+     * which is charged.
+     */
+    public double limitV() {
+        double source = stations.isEmpty() ? 0 : stations.get(0).toV();
+        if (limitPercent == null || Math.abs(source - nominalV) >= LIKE * nominalV) {
+            return Double.NaN;
+        }
+        double highest = stations.stream()
+                .mapToDouble(s -> Math.max(s.fromV(), s.toV()))
+                .max()
+                .orElse(source);
+        return highest - limitPercent / 100 * nominalV;
     }
 
     /** The profile of what is selected, if that is fed over a path: of a load, or of the far end of a cable. */

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
+import java.awt.Insets;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -254,6 +255,20 @@ final class Lookup {
         Row() {
             super(new BorderLayout(Look.px(12), 0));
             setBorder(Flat.rim(2, 8, 2, 8));
+        }
+
+        /** What it is comes first: the right gives way, down to a third of the row. */
+        @Override
+        public void doLayout() {
+            Insets in = getInsets();
+            int gap = Look.px(12);
+            int wide = Math.max(0, getWidth() - in.left - in.right - gap);
+            int high = Math.max(0, getHeight() - in.top - in.bottom);
+            JLabel left = text.getParent() == this ? text : off;
+            int wanted = detail.getPreferredSize().width;
+            int right = Math.min(wanted, Math.max(wide - left.getPreferredSize().width, wide / 3));
+            left.setBounds(in.left, in.top, wide - right, high);
+            detail.setBounds(in.left + wide - right + gap, in.top, right, high);
         }
 
         @Override

@@ -168,7 +168,7 @@ final class PathView extends JPanel implements SessionListener {
             low = Math.min(low, Math.min(s.fromV(), s.toV()));
             high = Math.max(high, Math.max(s.fromV(), s.toV()));
         }
-        double limit = limitV(p);
+        double limit = p.limitV();
         low = Double.isNaN(limit) ? low : Math.min(low, limit);
         double span = Math.max(high - low, LEAST_SPAN * Math.max(p.nominalV(), 1));
         return Optional.of(new Frame(
@@ -179,13 +179,6 @@ final class PathView extends JPanel implements SessionListener {
                 getHeight() - Look.px(38),
                 high - span * 1.05,
                 high + span * 0.05));
-    }
-
-    private static double limitV(PathProfile p) {
-        Double limit = p.limitPercent();
-        double source = p.stations().get(0).toV();
-        boolean sameVoltage = Math.abs(source - p.nominalV()) < 0.3 * p.nominalV();
-        return limit == null || !sameVoltage ? Double.NaN : source - limit / 100 * p.nominalV();
     }
 
     private Optional<PathProfile.Station> stationAt(int x) {
@@ -258,7 +251,7 @@ final class PathView extends JPanel implements SessionListener {
     }
 
     private void limit(Graphics2D g, Frame f) {
-        double limit = limitV(f.p());
+        double limit = f.p().limitV();
         if (Double.isNaN(limit)) {
             return;
         }

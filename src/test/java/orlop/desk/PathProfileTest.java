@@ -75,6 +75,19 @@ class PathProfileTest {
         assertThat(p.stations().get(0).toV()).isCloseTo(p.stations().get(1).fromV(), within(1e-9));
     }
 
+    /** A limit of 3 % of 24 V is 0.72 V, and it counts from the bar: the battery before it is being charged. */
+    @Test
+    void the_limit_counts_from_where_the_voltage_is_highest() {
+        List<PathProfile.Station> charging = List.of(
+                new PathProfile.Station("GB1", 0, 0, 26.6, 26.6, false),
+                new PathProfile.Station("W1", 0, 3, 26.6, 26.7, true),
+                new PathProfile.Station("W2", 3, 9, 26.7, 26.1, true));
+
+        assertThat(new PathProfile("EA1", "", charging, 24, 2.5, 3.0).limitV()).isCloseTo(26.7 - 0.72, within(1e-9));
+        assertThat(new PathProfile("EA1", "", charging, 24, 2.5, null).limitV()).isNaN();
+        assertThat(new PathProfile("EA1", "", charging, 12, 2.5, 3.0).limitV()).isNaN(); // behind a converter
+    }
+
     @Test
     void what_no_source_feeds_has_no_profile() {
         Drawing parted = orlop.drawing.Edits.delete(java.util.Set.of("W1")).applyTo(boat());

@@ -2,9 +2,14 @@ package orlop.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
@@ -43,6 +48,44 @@ class LookupTest {
         on.run(CommandId.FIND_COMMAND);
 
         assertThat(commands().offered()).hasSize(CommandId.values().length + orlop.drawing.Kind.values().length);
+    }
+
+    @Test
+    void the_name_of_a_command_is_not_cut_for_the_reason_why_it_cannot_be_done() throws Exception {
+        on.run(CommandId.FIND_COMMAND);
+        Lookup.Entry reopen = typed(commands(), CommandId.WITHDRAW.text()).get(0);
+        assertThat(reopen.possible()).isFalse();
+
+        HeadlessBench.onUi(() -> {
+            JList<Lookup.Entry> list = list(commands().panel()).orElseThrow();
+            Container row =
+                    (Container) list.getCellRenderer().getListCellRendererComponent(list, reopen, 0, false, false);
+            row.setSize(530, row.getPreferredSize().height);
+            row.doLayout();
+            JLabel name = (JLabel) row.getComponent(0);
+            JLabel why = (JLabel) row.getComponent(1);
+            assertThat(name.getText()).isEqualTo(reopen.text());
+            assertThat(name.getPreferredSize().width + why.getPreferredSize().width)
+                    .as("there is not room for both")
+                    .isGreaterThan(530);
+            assertThat(name.getWidth()).isGreaterThanOrEqualTo(name.getPreferredSize().width);
+            assertThat(why.getX()).isGreaterThanOrEqualTo(name.getX() + name.getWidth());
+            assertThat(why.getX() + why.getWidth()).isLessThanOrEqualTo(530);
+        });
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Optional<JList<Lookup.Entry>> list(Container in) {
+        for (Component c : in.getComponents()) {
+            if (c instanceof JList<?> l) {
+                return Optional.of((JList<Lookup.Entry>) l);
+            }
+            Optional<JList<Lookup.Entry>> deeper = c instanceof Container k ? list(k) : Optional.empty();
+            if (deeper.isPresent()) {
+                return deeper;
+            }
+        }
+        return Optional.empty();
     }
 
     @Test
