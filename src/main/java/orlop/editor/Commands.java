@@ -15,6 +15,7 @@ import javax.swing.KeyStroke;
 /** All commands of a window by their ids. */
 final class Commands {
     private final Map<CommandId, Command> byId = new EnumMap<>(CommandId.class);
+    private final Map<CommandId, BooleanSupplier> toggles = new EnumMap<>(CommandId.class);
     private final String menuKey;
     private Consumer<String> refused = why -> {};
 
@@ -40,6 +41,7 @@ final class Commands {
             get(id).putValue(Action.SELECTED_KEY, on.getAsBoolean());
         });
         get(id).putValue(Action.SELECTED_KEY, on.getAsBoolean());
+        toggles.put(id, on);
     }
 
     Command get(CommandId id) {
@@ -57,6 +59,7 @@ final class Commands {
     /** Asks each whether it is possible now. */
     void refresh() {
         byId.values().forEach(Command::refresh);
+        toggles.forEach((id, on) -> get(id).putValue(Action.SELECTED_KEY, on.getAsBoolean()));
     }
 
     /**

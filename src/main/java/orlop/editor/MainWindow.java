@@ -56,6 +56,7 @@ final class MainWindow {
 
             @Override
             public void windowActivated(WindowEvent e) {
+                bench.catchUp();
                 new EventThread().execute(bench.files()::lookOutside);
             }
         });

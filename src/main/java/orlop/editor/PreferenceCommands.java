@@ -20,6 +20,7 @@ final class PreferenceCommands {
     private final Preferences preferences;
     private final JPanel content;
     private final Runnable onLook;
+    private int shown = Preferences.times();
 
     /**
      * @param content of the window
@@ -91,6 +92,18 @@ final class PreferenceCommands {
         for (Window w : Window.getWindows()) {
             w.repaint();
         }
+        show();
+    }
+
+    /** When the window comes to the front: what was chosen in another one is shown here too. */
+    void catchUp() {
+        if (shown != Preferences.times()) {
+            show();
+        }
+    }
+
+    private void show() {
+        shown = Preferences.times();
         Set<String> selection = session.state().selection();
         session.select(Set.of()); // the card is made anew, in the new units
         session.select(selection);

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import orlop.desk.OwnSymbols;
 import orlop.drawing.Message;
@@ -39,6 +40,10 @@ final class Preferences {
     private static volatile boolean gauges = true;
 
     private static volatile boolean gaugesOnSheets;
+
+    /** How often preferences were made to hold: a window that knows another number shows older ones. */
+    private static final AtomicInteger TIMES = new AtomicInteger();
+
     private static volatile boolean wheelPans;
 
     private final Settings settings;
@@ -125,6 +130,12 @@ final class Preferences {
         Texts.speak(language());
         OwnSymbols.read(folder());
         Look.install(dark());
+        TIMES.incrementAndGet();
+    }
+
+    /** Another number after each time that preferences were made to hold. */
+    static int times() {
+        return TIMES.get();
     }
 
     /**

@@ -33,6 +33,7 @@ final class Workbench {
     }
 
     private final Session session;
+    private final PreferenceCommands preferences;
     private boolean inJournal = true;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::strip);
     private final Commands commands;
@@ -105,7 +106,9 @@ final class Workbench {
             canvas.requestFocusInWindow();
         });
         this.strip = conditions.panel();
-        new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks()).addTo(commands);
+        this.preferences =
+                new PreferenceCommands(session, prompts, new Preferences(settings), panel, () -> foldMarks());
+        preferences.addTo(commands);
         checks.addTo(commands);
         VesselCommands vessel = new VesselCommands(session, prompts);
         vessel.addTo(commands);
@@ -329,6 +332,12 @@ final class Workbench {
 
     FileCommands files() {
         return files;
+    }
+
+    /** When the window comes to the front: what was chosen in another one holds here too. */
+    void catchUp() {
+        preferences.catchUp();
+        commands.refresh();
     }
 
     /** Whether what is not saved is in the journal; if not, the title says so for as long as it lasts. */

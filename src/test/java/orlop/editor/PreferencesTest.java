@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -90,6 +91,39 @@ class PreferencesTest {
 
         assertThat(Look.dark()).isTrue();
         assertThat(on.answers().told).singleElement().asString().contains("could not be kept", "settings.properties");
+    }
+
+    @Test
+    void a_window_that_comes_to_the_front_shows_what_was_chosen_in_another() throws Exception {
+        HeadlessBench other = HeadlessBench.open(TestBoat.drawing(), settings());
+        HeadlessBench.onUi(() -> other.session().select(Set.of("W3")));
+        assertThat(texts(other)).anyMatch(t -> t.contains("AWG"));
+
+        choose(2, 1, 3);
+        HeadlessBench.onUi(() -> other.bench().catchUp());
+
+        assertThat(other.bench().commands().get(CommandId.DARK).getValue(javax.swing.Action.SELECTED_KEY))
+                .isEqualTo(true);
+        assertThat(texts(other)).isNotEmpty().noneMatch(t -> t.contains("AWG"));
+        assertThat(other.session().state().selection()).containsExactly("W3");
+        other.close();
+    }
+
+    private static List<String> texts(HeadlessBench of) throws Exception {
+        List<String> all = new ArrayList<>();
+        HeadlessBench.onUi(() -> collect(of.bench().panel(), all));
+        return all;
+    }
+
+    private static void collect(java.awt.Container in, List<String> all) {
+        for (java.awt.Component c : in.getComponents()) {
+            if (c instanceof javax.swing.JLabel l && l.getText() != null) {
+                all.add(l.getText());
+            }
+            if (c instanceof java.awt.Container inner) {
+                collect(inner, all);
+            }
+        }
     }
 
     @Test
