@@ -75,16 +75,12 @@ public record Clip(Drawing part) {
     public Pasted onto(Drawing d, String sheet, double dxMm, double dyMm) {
         Map<String, String> tags = new LinkedHashMap<>();
         Tags.Run fresh = new Tags.Run();
-        Drawing after = d;
-        for (var system : part.systems()) {
-            if (!after.systems().contains(system.getKey())) {
-                after = after.with(system.getValue());
-            }
-        }
+        ForeignSystems systems = new ForeignSystems(part, d);
+        Drawing after = systems.drawing();
         for (Component c : part.components().values()) {
             String tag = after.hasItem(c.id()) || after.notes().contains(c.id()) ? fresh.next(after, c.kind()) : c.id();
             tags.put(c.id(), tag);
-            after = after.with(moved(c, tag, sheet, dxMm, dyMm, d));
+            after = after.with(moved(c, tag, sheet, dxMm, dyMm, d).withSystems(systems.called(c.systems())));
         }
         Set<String> ids = new LinkedHashSet<>(tags.values());
         for (Cable w : part.cables().values()) {

@@ -53,6 +53,7 @@ final class FindingsTable implements SessionListener {
      */
     private record Row(@Nullable Integer number, Finding finding, String sheet) {}
 
+    private final Session session;
     private final Consumer<Finding> onPick;
     private final Function<SessionState, Optional<Scene>> scenes;
     private final JPanel panel = Flat.panel(new BorderLayout(), Look::card);
@@ -67,6 +68,7 @@ final class FindingsTable implements SessionListener {
      * @param onPick shows the place that a finding speaks of
      */
     FindingsTable(Session session, Function<SessionState, Optional<Scene>> scenes, Consumer<Finding> onPick) {
+        this.session = session;
         this.scenes = scenes;
         this.onPick = onPick;
         Grid.look(table, "findings");
@@ -162,6 +164,11 @@ final class FindingsTable implements SessionListener {
                 || !before.condition().equals(after.condition())) {
             read(after);
         }
+    }
+
+    /** Reads the numbers anew: those of a large sheet are known only when it has been laid out. */
+    void refresh() {
+        read(session.state());
     }
 
     private void read(SessionState s) {

@@ -250,8 +250,10 @@ final class Workbench {
         pages.put("path", () -> new PathView(session));
         pages.put("working", () -> working().panel());
         pages.put("findings", () -> {
-            findings = new FindingsTable(session, canvas.shown()::of, margin::show);
-            return findings.panel();
+            FindingsTable table = new FindingsTable(session, canvas.shown()::of, margin::show);
+            canvas.blink().listen(table::refresh);
+            findings = table;
+            return table.panel();
         });
         pages.put("conditions", () -> new ConditionsView(session, commands).panel());
         pages.put("register", () -> new RegisterView(session, commands).panel());

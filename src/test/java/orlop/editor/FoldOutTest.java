@@ -3,12 +3,15 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import orlop.desk.PathProfile;
+import orlop.scene.Scene;
 
 @Timeout(60)
 @SuppressWarnings("NullAway") // a null fails the test
@@ -63,6 +66,22 @@ class FoldOutTest extends OnBench {
         assertThat(table().getRowCount()).isBetween(1, all - 1);
         HeadlessBench.onUi(() -> ((JTextField) on.named("filter").orElseThrow()).setText("no such words"));
         assertThat(table().getRowCount()).isZero();
+    }
+
+    /** A large sheet is laid out behind the window, so that its numbers come later than its findings. */
+    @Test
+    void numbers_that_come_later_are_shown_when_they_come() throws Exception {
+        HeadlessBench.onUi(() -> {
+            AtomicReference<Optional<Scene>> scene = new AtomicReference<>(Optional.empty());
+            FindingsTable late = new FindingsTable(on.session(), s -> scene.get(), f -> {});
+            JTable lines = FormParts.named(late.panel(), JTable.class, "findings");
+            assertThat(lines.getValueAt(0, 0)).isNull();
+
+            scene.set(on.bench().canvas().scene());
+            late.refresh();
+
+            assertThat(lines.getValueAt(0, 0)).isNotNull();
+        });
     }
 
     @Test
