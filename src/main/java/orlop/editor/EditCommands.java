@@ -209,8 +209,9 @@ final class EditCommands {
         changeAll(p -> p.withRotationDegree((p.rotationDegree() + 90) % 360));
     }
 
+    /** Left and right as they are seen are exchanged: a place is mirrored first, and then turned the other way round. */
     private void mirror() {
-        changeAll(p -> p.withMirrored(!p.mirrored()));
+        changeAll(p -> p.withMirrored(!p.mirrored()).withRotationDegree((360 - p.rotationDegree()) % 360));
     }
 
     private void changeAll(java.util.function.UnaryOperator<Place> change) {

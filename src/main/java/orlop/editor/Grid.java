@@ -158,12 +158,17 @@ final class Grid {
         });
     }
 
-    /** A key of the table. */
+    /** A key of the table. While a cell is typed in, it is a key of what is typed. */
     static void key(JTable table, String key, Runnable body) {
         KeyStroke stroke = KeyStroke.getKeyStroke(key);
         table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(stroke, "orlop." + key);
         Action action = new AbstractAction() {
             private static final long serialVersionUID = 1L;
+
+            @Override
+            public boolean isEnabled() {
+                return !table.isEditing();
+            }
 
             @Override
             public void actionPerformed(ActionEvent e) {

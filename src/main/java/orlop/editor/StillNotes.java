@@ -75,7 +75,7 @@ final class StillNotes {
         List<Part> all = new ArrayList<>();
         for (Part old : before) {
             Part same = left.remove(old.key());
-            Part here = same != null ? same : part(old.key(), gone(old.component()));
+            Part here = same != null ? same : part(old.key(), gone(old, words(old.key(), before, now)));
             Column.atLeast(here.component(), old.component().getHeight());
             all.add(here);
         }
@@ -83,25 +83,40 @@ final class StillNotes {
         return all;
     }
 
+    /** The key of what is said of a note that has left its place: it may have become one of the other sort. */
+    private static String words(Object key, List<Part> before, List<Part> now) {
+        if (key instanceof Key k) {
+            Key other = new Key(k.rule(), k.item(), k.atFrom(), !k.accepted(), k.nth());
+            if (among(now, other) && !among(before, other)) {
+                return k.accepted() ? "editor.notes.opened-again" : "editor.notes.now-accepted";
+            }
+        }
+        return "editor.notes.gone";
+    }
+
+    private static boolean among(List<Part> parts, Object key) {
+        return parts.stream().anyMatch(p -> p.key().equals(key));
+    }
+
     /** The place of what is there no longer. */
     private static final class Gone extends JPanel {
         private static final long serialVersionUID = 1L;
 
-        Gone(String title) {
+        Gone(String words) {
             super(new BorderLayout());
             setOpaque(false);
             setBorder(Flat.rim(6, 34, 0, 6));
-            String words = title.isEmpty() ? "" : Texts.of("editor.notes.gone", title);
             add(new WrapText(words, Look::quiet, Look::font), BorderLayout.NORTH);
         }
     }
 
-    private static JComponent gone(JComponent c) {
-        return c instanceof Gone g
-                ? g
-                : new Gone(
-                        c instanceof NoteView v
-                                ? Texts.title(v.numbered().finding().title())
-                                : "");
+    private static JComponent gone(Part old, String words) {
+        if (old.component() instanceof Gone g) {
+            return g;
+        }
+        return new Gone(
+                old.component() instanceof NoteView v
+                        ? Texts.of(words, Texts.title(v.numbered().finding().title()))
+                        : "");
     }
 }

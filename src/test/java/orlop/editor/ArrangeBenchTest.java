@@ -16,6 +16,7 @@ import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
+import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -163,6 +164,38 @@ class ArrangeBenchTest extends OnBench {
             run(CommandId.UNLOCK);
             run(CommandId.DELETE);
             assertThat(drawing().components().contains("P1")).isFalse();
+        });
+    }
+
+    private List<Point> ends(String id) {
+        Point middle = at(id);
+        return NaturalEnds.spots(canvas().scene().orElseThrow(), id).stream()
+                .map(t -> new Point(t.xMm() - middle.xMm(), t.yMm() - middle.yMm()))
+                .toList();
+    }
+
+    /** A mirror image in an upright line changes the sign of x alone, however the thing is turned. */
+    @Test
+    void what_is_turned_is_mirrored_as_it_is_seen() throws Exception {
+        HeadlessBench.onUi(() -> {
+            select("QB1");
+            for (int quarter = 0; quarter < 4; quarter++) {
+                on.paint();
+                List<Point> before = ends("QB1");
+                run(CommandId.MIRROR);
+                on.paint();
+                List<Point> after = ends("QB1");
+                assertThat(before).hasSize(2);
+                for (int i = 0; i < before.size(); i++) {
+                    assertThat(after.get(i).xMm())
+                            .as("quarter %d", quarter)
+                            .isCloseTo(-before.get(i).xMm(), Offset.offset(1e-9));
+                    assertThat(after.get(i).yMm())
+                            .as("quarter %d", quarter)
+                            .isCloseTo(before.get(i).yMm(), Offset.offset(1e-9));
+                }
+                run(CommandId.TURN);
+            }
         });
     }
 

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Rectangle;
 import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -120,6 +122,25 @@ class ConditionsViewTest extends OnBench {
 
         assertThat(condition("anchor").load("MA2").simultaneity()).isEqualTo(0.6);
         assertThat(on.session().state().notice()).isNotNull();
+    }
+
+    /** A space stands between the number and its sign in a percentage: SI Brochure, 9th edition, 5.4.7 (from memory). */
+    @Test
+    void a_space_in_what_is_typed_turns_nothing_over() throws Exception {
+        HeadlessBench.onUi(() -> {
+            table().changeSelection(row("MA2"), 1, false, false);
+            table().editCellAt(row("MA2"), 1);
+            JTextField cell = (JTextField) table().getEditorComponent();
+            cell.setText("80");
+            SwingUtilities.processKeyBindings(new KeyEvent(cell, KeyEvent.KEY_PRESSED, 0, 0, KeyEvent.VK_SPACE, ' '));
+
+            assertThat(Same.object(drawing(), start)).isTrue();
+            assertThat(table().isEditing()).isTrue();
+            cell.setText("80 %");
+            assertThat(table().getCellEditor().stopCellEditing()).isTrue();
+        });
+        assertThat(condition("anchor").load("MA2").simultaneity()).isEqualTo(0.8);
+        assertThat(condition("anchor").load("MA2").running()).isTrue();
     }
 
     @Test
