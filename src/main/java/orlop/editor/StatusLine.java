@@ -113,7 +113,12 @@ final class StatusLine implements SessionListener {
         return reading;
     }
 
+    /** @param text what can be done now; "" for what can be done at rest, which then stands in place of what was told */
     void hint(String text) {
+        if (text.equals(rest.get())) {
+            rest(); // the mouse came over the empty sheet, as after a choice in a menu: that displaces nothing
+            return;
+        }
         hint = text;
         telling = false;
         say(shown());

@@ -75,6 +75,18 @@ class StatusLineTest extends OnBench {
         });
     }
 
+    /** After a choice in a menu the mouse lies over the sheet, and a passing mouse must not wipe out what was done. */
+    @Test
+    void a_mouse_that_comes_over_the_empty_sheet_displaces_nothing_one_over_an_item_does() throws Exception {
+        HeadlessBench.onUi(() -> {
+            change(7);
+            line.hint(REST);
+            assertThat(said()).isEqualTo("Change W10");
+            line.hint("what can be done with W10");
+            assertThat(said()).isEqualTo("what can be done with W10");
+        });
+    }
+
     @Test
     void it_gives_way_to_what_the_keys_do_in_the_part_where_they_are() throws Exception {
         HeadlessBench.onUi(() -> {
