@@ -291,8 +291,18 @@ final class FileCommands {
         return true;
     }
 
+    /** A name that no file has yet: what is suggested must not be the work itself. */
+    private Path copySuggestion() {
+        String copy = " " + Texts.of("editor.copy");
+        Path free = ExportCommands.suggestion(state(), name(), copy, DrawingFile.SUFFIX);
+        for (int n = 2; Files.exists(free); n++) {
+            free = ExportCommands.suggestion(state(), name(), copy + " " + n, DrawingFile.SUFFIX);
+        }
+        return free;
+    }
+
     private void saveCopy() {
-        prompts.save(suggestion(), DrawingFile.SUFFIX).ifPresent(path -> {
+        prompts.save(copySuggestion(), DrawingFile.SUFFIX).ifPresent(path -> {
             if (has(path)) {
                 save();
                 return;

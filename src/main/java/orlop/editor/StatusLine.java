@@ -13,6 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
+import org.jspecify.annotations.Nullable;
 import orlop.desk.Same;
 import orlop.desk.Session;
 import orlop.desk.SessionListener;
@@ -45,6 +46,8 @@ final class StatusLine implements SessionListener {
     private String hint = "";
     private boolean telling;
     private boolean seen;
+    /** Where the keys were last. */
+    private @Nullable Object lastPlace;
 
     /** @param rest what can be done while nothing is being done */
     StatusLine(Session session, Supplier<String> rest) {
@@ -79,10 +82,10 @@ final class StatusLine implements SessionListener {
             boolean away = e.getOldValue() instanceof Component c && SwingUtilities.isDescendingFrom(c, window);
             boolean here = e.getNewValue() instanceof Component c && SwingUtilities.isDescendingFrom(c, window);
             if (away) {
-                keysLeave();
+                keysLeave(e.getOldValue());
             }
             if (here) {
-                keysCame();
+                keysCame(e.getNewValue());
             }
         };
         window.addHierarchyListener(e -> {
@@ -97,13 +100,17 @@ final class StatusLine implements SessionListener {
     }
 
     /** The keys are about to leave a place: what is told from now on, such as why a field can't be taken, is new. */
-    void keysLeave() {
+    void keysLeave(Object place) {
+        lastPlace = place;
         seen = telling;
     }
 
-    /** The keys have come to a place: what was told before they left the last one gives way. */
-    void keysCame() {
-        if (seen && telling) {
+    /**
+     * The keys have come to a place: what was told before they left the last one gives way. Where they come back to where
+     * they were, as after a menu, they have gone nowhere.
+     */
+    void keysCame(Object place) {
+        if (seen && telling && !place.equals(lastPlace)) {
             giveWay();
         }
     }
@@ -113,7 +120,12 @@ final class StatusLine implements SessionListener {
         return reading;
     }
 
+    /** @param text what can be done now; "" for what can be done at rest, which then stands in place of what was told */
     void hint(String text) {
+        if (text.equals(rest.get())) {
+            rest(); // the mouse came over the empty sheet, as after a choice in a menu: that displaces nothing
+            return;
+        }
         hint = text;
         telling = false;
         say(shown());

@@ -81,6 +81,7 @@ final class SwingPrompts implements Prompts {
     private boolean replace(Path file) {
         String[] answers = {Texts.of("editor.ask.replace.yes"), Texts.of("editor.ask.cancel")};
         return ask(
+                        1, // Enter alone overwrites nothing
                         Texts.of("editor.ask.replace.title"),
                         Texts.of("editor.ask.replace", String.valueOf(file.getFileName())),
                         answers)

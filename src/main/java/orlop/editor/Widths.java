@@ -14,6 +14,7 @@ final class Widths {
     private static final int MOST = 150;
 
     private static final int RIM = 4;
+    private static final int ARROW = 14;
 
     private Widths() {}
 
@@ -46,7 +47,8 @@ final class Widths {
         TableCellRenderer own = c.getHeaderRenderer();
         TableCellRenderer drawn = own != null ? own : table.getTableHeader().getDefaultRenderer();
         Component heading = drawn.getTableCellRendererComponent(table, c.getHeaderValue(), false, false, -1, column);
-        return heading.getPreferredSize().width + Look.px(RIM);
+        int arrow = table.getRowSorter() == null ? 0 : Look.px(ARROW); // of the column by which it is sorted
+        return heading.getPreferredSize().width + Look.px(RIM) + arrow;
     }
 
     private static int cells(JTable table, int column) {

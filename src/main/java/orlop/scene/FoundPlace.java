@@ -24,7 +24,7 @@ import orlop.study.CableResult;
  * Where a finding lies on the sheet.
  *
  * @param index its place in the list that was asked for, from 1
- * @param number the number that it bears on the sheet, from 1: by height, then from the left
+ * @param number the number that it bears on the sheet, from 1: by height, then from the left; last what has no place
  * @param finding the finding
  * @param target what it points at
  * @param proposal the device to be drawn in the line; null if none
@@ -59,17 +59,19 @@ record FoundPlace(
     /** The findings that belong to this sheet, in the order of their numbers. */
     static List<FoundPlace> all(SheetView view, Rect drawable) {
         List<FoundPlace> places = new ArrayList<>();
+        List<FoundPlace> nowhere = new ArrayList<>();
         int index = 1;
         for (Finding f : view.request().findings()) {
             if (sheet(view.drawing(), f).equals(view.request().sheet())) {
-                places.add(of(view, index, f));
+                FoundPlace p = of(view, index, f);
+                (p.target.equals(NOWHERE) ? nowhere : places).add(p);
             }
             index++;
         }
-        places = inRow(places, drawable);
         places.sort(Comparator.<FoundPlace>comparingDouble(p -> Math.rint(p.target.centreY()))
                 .thenComparingDouble(p -> p.target.centreX())
                 .thenComparingInt(FoundPlace::index));
+        places.addAll(inRow(nowhere, drawable)); // what speaks of the whole drawing comes after what can be pointed at
         List<FoundPlace> numbered = new ArrayList<>();
         Set<String> keys = new HashSet<>();
         for (FoundPlace p : places) {
@@ -112,16 +114,12 @@ record FoundPlace(
     }
 
     /** Sets what has no place of its own side by side in the upper right corner. */
-    private static List<FoundPlace> inRow(List<FoundPlace> places, Rect drawable) {
-        long left = places.stream().filter(p -> p.target.equals(NOWHERE)).count();
+    private static List<FoundPlace> inRow(List<FoundPlace> nowhere, Rect drawable) {
+        int left = nowhere.size();
         List<FoundPlace> all = new ArrayList<>();
-        for (FoundPlace p : places) {
-            if (p.target.equals(NOWHERE)) {
-                Point at = new Point(drawable.maxX() - CORNER_MM - BETWEEN_MM * --left, drawable.minY() + CORNER_MM);
-                all.add(new FoundPlace(p.index, p.finding, Rect.around(at, at), null));
-            } else {
-                all.add(p);
-            }
+        for (FoundPlace p : nowhere) {
+            Point at = new Point(drawable.maxX() - CORNER_MM - BETWEEN_MM * --left, drawable.minY() + CORNER_MM);
+            all.add(new FoundPlace(p.index, p.finding, Rect.around(at, at), null));
         }
         return all;
     }

@@ -42,6 +42,7 @@ final class Answers implements Prompts {
 
     final List<String> told = new ArrayList<>();
     final List<String> asked = new ArrayList<>();
+    final List<String> suggested = new ArrayList<>();
 
     @Override
     public Optional<Path> open(Optional<Path> near) {
@@ -51,6 +52,7 @@ final class Answers implements Prompts {
 
     @Override
     public Optional<Path> save(Path suggestion, String suffix) {
+        suggested.add(String.valueOf(suggestion.getFileName()));
         return Optional.ofNullable(file);
     }
 

@@ -405,6 +405,16 @@ class FileCommandsTest {
     }
 
     @Test
+    void a_copy_is_suggested_under_a_name_that_no_file_has() throws Exception {
+        String stem = String.valueOf(saved().getFileName()).replace(".orlop", "");
+        Files.writeString(folder.resolve(stem + " copy.orlop"), "somebody's");
+
+        run(CommandId.SAVE_COPY);
+
+        assertThat(answers.suggested).endsWith(stem + " copy 2.orlop");
+    }
+
+    @Test
     void going_back_to_the_saved_drawing_is_a_step_that_can_be_undone() {
         saved();
         change();

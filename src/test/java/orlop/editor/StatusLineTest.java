@@ -75,6 +75,18 @@ class StatusLineTest extends OnBench {
         });
     }
 
+    /** After a choice in a menu the mouse lies over the sheet, and a passing mouse must not wipe out what was done. */
+    @Test
+    void a_mouse_that_comes_over_the_empty_sheet_displaces_nothing_one_over_an_item_does() throws Exception {
+        HeadlessBench.onUi(() -> {
+            change(7);
+            line.hint(REST);
+            assertThat(said()).isEqualTo("Change W10");
+            line.hint("what can be done with W10");
+            assertThat(said()).isEqualTo("what can be done with W10");
+        });
+    }
+
     @Test
     void it_gives_way_to_what_the_keys_do_in_the_part_where_they_are() throws Exception {
         HeadlessBench.onUi(() -> {
@@ -88,14 +100,25 @@ class StatusLineTest extends OnBench {
     @Test
     void it_gives_way_when_the_keys_go_on_but_what_their_going_brought_about_stays() throws Exception {
         HeadlessBench.onUi(() -> {
-            line.keysLeave();
+            line.keysLeave("a field");
             change(7); // the field is left, and what was typed in it is taken
-            line.keysCame();
+            line.keysCame("the sheet");
             assertThat(said()).isEqualTo("Change W10");
 
-            line.keysLeave();
-            line.keysCame();
+            line.keysLeave("a field");
+            line.keysCame("the sheet");
             assertThat(said()).isEqualTo(REST);
+        });
+    }
+
+    /** Choosing in a menu takes the keys away for a moment. */
+    @Test
+    void it_does_not_give_way_when_the_keys_come_back_to_where_they_were() throws Exception {
+        HeadlessBench.onUi(() -> {
+            change(7);
+            line.keysLeave("the sheet");
+            line.keysCame("the sheet");
+            assertThat(said()).isEqualTo("Change W10");
         });
     }
 
@@ -104,8 +127,8 @@ class StatusLineTest extends OnBench {
         HeadlessBench.onUi(() -> {
             on.session().say(Message.of("editor.say.exporting", "sheet.pdf"));
             timeGoesBy();
-            line.keysLeave();
-            line.keysCame();
+            line.keysLeave("a field");
+            line.keysCame("the sheet");
             assertThat(said()).contains("sheet.pdf");
 
             on.session().say(Message.of("editor.say.exported", "sheet.pdf"));
