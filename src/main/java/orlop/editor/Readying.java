@@ -1,14 +1,11 @@
 package orlop.editor;
 
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import orlop.desk.Review;
 import orlop.drawing.Drawing;
-import orlop.scene.Palette;
 import orlop.scene.Scene;
 import orlop.scene.SceneBuilder;
 import orlop.scene.SceneRequest;
@@ -19,7 +16,6 @@ import orlop.scene.SceneRequest;
  * there.
  */
 final class Readying {
-    private static final int SIDE = 300;
     private static final int MOST_REHEARSED = 300;
 
     private final ExecutorService parts = Executors.newSingleThreadExecutor(task -> thread("orlop-readying", task));
@@ -56,10 +52,6 @@ final class Readying {
         }
         Scene scene =
                 SceneBuilder.bundled().build(SceneRequest.screen(drawing, ShownScene.NO_RESULTS, List.of(), sheet));
-        Graphics2D g = new BufferedImage(SIDE, SIDE, BufferedImage.TYPE_INT_RGB).createGraphics();
-        StaticLayer.hints(g);
-        g.scale(SIDE / scene.widthMm(), SIDE / scene.widthMm());
-        SheetPainting.paint(scene, g, Palette.LIGHT);
-        g.dispose();
+        Rehearsal.paint(scene);
     }
 }

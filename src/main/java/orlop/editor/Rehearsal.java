@@ -92,6 +92,11 @@ final class Rehearsal implements Runnable {
         Sheet sheet = sheets.get(done % sheets.size());
         Scene scene =
                 builder.build(SceneRequest.screen(drawing, review.study().governing(), review.findings(), sheet.id()));
+        paint(scene);
+    }
+
+    /** Paints a scene for nothing, as it is painted on the screen. */
+    static void paint(Scene scene) {
         Graphics2D g = new BufferedImage(SIDE, SIDE, BufferedImage.TYPE_INT_RGB).createGraphics();
         StaticLayer.hints(g);
         g.scale(SIDE / scene.widthMm(), SIDE / scene.widthMm());
