@@ -11,6 +11,7 @@ import orlop.desk.Search;
 import orlop.desk.Session;
 import orlop.desk.SessionState;
 import orlop.drawing.Acceptance;
+import orlop.drawing.Edit;
 import orlop.drawing.Edits;
 import orlop.drawing.Extras;
 import orlop.drawing.Message;
@@ -167,7 +168,8 @@ final class CheckCommands implements NoteView.Deeds {
     /** Takes back that somebody lives with a finding. */
     @Override
     public void reopen(Finding f) {
-        session.apply(Edits.withdraw(f.rule(), f.place().item()));
+        session.apply(named(
+                "editor.edit.reopen", f, Edits.withdraw(f.rule(), f.place().item())));
         pointing.at(null);
     }
 
@@ -188,9 +190,25 @@ final class CheckCommands implements NoteView.Deeds {
         String id = f.rule() + "~" + f.place().item();
         String by = session.state().drawing().vessel().owner();
         pointing.at(null);
-        return session.apply(
+        Edit edit = named(
+                "editor.edit.accept",
+                f,
                 Edits.accept(
-                        new Acceptance(id, f.rule(), f.place().item(), reason, by, "", f.messageKeys(), Extras.NONE)),
-                Set.of());
+                        new Acceptance(id, f.rule(), f.place().item(), reason, by, "", f.messageKeys(), Extras.NONE)));
+        Optional<Message> refusal = session.apply(edit, Set.of());
+        if (refusal.isEmpty()) {
+            session.say(null); // that nothing is selected any more has put what can be done in its place
+            session.say(edit.label());
+        }
+        return refusal;
+    }
+
+    /** The edit by the words that a person reads of a finding, in place of the rule's id. */
+    private static Edit named(String key, Finding f, Edit edit) {
+        String item = f.place().item();
+        Message label = item.isEmpty()
+                ? Message.of(key, Texts.of(f.title()))
+                : Message.of(key + ".at", Texts.of(f.title()), item);
+        return Edit.of(label, edit::applyTo);
     }
 }

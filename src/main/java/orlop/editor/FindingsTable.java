@@ -213,6 +213,11 @@ final class FindingsTable implements SessionListener {
         told();
     }
 
+    /** That somebody lives with it, and why; "" if nobody does. */
+    private static String state(Finding f) {
+        return f.acceptedReason() == null ? "" : Texts.of("editor.findings.accepted", f.acceptedReason());
+    }
+
     private static String text(Row r) {
         Finding f = r.finding();
         return String.join(
@@ -221,7 +226,8 @@ final class FindingsTable implements SessionListener {
                         f.place().item(),
                         Texts.of(f.title()),
                         Texts.of(f.message()),
-                        f.clause())
+                        f.clause(),
+                        state(f))
                 .toLowerCase(Locale.ROOT);
     }
 
@@ -276,7 +282,7 @@ final class FindingsTable implements SessionListener {
                 case 2 -> r.sheet();
                 case 3 -> f.place().item();
                 case 4 -> Texts.title(f.title()) + ". " + Texts.title(f.message());
-                default -> f.acceptedReason() == null ? "" : Texts.of("editor.findings.accepted", f.acceptedReason());
+                default -> state(f);
             };
         }
     }

@@ -17,6 +17,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 import orlop.drawing.Message;
 import orlop.findings.Severity;
 
@@ -79,11 +80,9 @@ final class Forms {
 
     /** Says below the fields why they can't be taken. */
     static void refused(JPanel page, Message reason) {
-        for (Component c : page.getComponents()) {
-            if (REFUSAL.equals(c.getName())) {
-                page.remove(c);
-                break;
-            }
+        Component before = refusal(page);
+        if (before != null) {
+            page.remove(before);
         }
         WrapText text = new WrapText(Texts.title(reason), () -> Look.severity(Severity.DANGER), Look::font);
         text.setName(REFUSAL);
@@ -121,9 +120,29 @@ final class Forms {
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getVerticalScrollBar().setUnitIncrement(Look.px(18));
         int bar = scroll.getVerticalScrollBar().getPreferredSize().width;
-        scroll.setPreferredSize(new Dimension(wanted.width + bar, Math.max(Look.px(60), most)));
+        Component why = refusal(form);
+        int below = why == null ? 0 : why.getPreferredSize().height;
+        scroll.setPreferredSize(new Dimension(wanted.width + bar, Math.max(Look.px(60), most - below)));
         follow(form);
-        return scroll;
+        return why == null ? scroll : above(scroll, why);
+    }
+
+    /** Why a form wasn't taken doesn't slide out of sight with it. */
+    private static JComponent above(JScrollPane scroll, Component why) {
+        JPanel both = Flat.panel(new BorderLayout(), Look::strip);
+        both.setOpaque(false);
+        both.add(scroll, BorderLayout.CENTER);
+        both.add(why, BorderLayout.SOUTH);
+        return both;
+    }
+
+    private static @Nullable Component refusal(Container form) {
+        for (Component c : form.getComponents()) {
+            if (REFUSAL.equals(c.getName())) {
+                return c;
+            }
+        }
+        return null;
     }
 
     /** What has the keys is brought into sight. */

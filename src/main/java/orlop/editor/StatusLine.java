@@ -28,6 +28,9 @@ final class StatusLine implements SessionListener {
     /** Where there is room for what can be done and for all of the caution. */
     private static final int ROOMY = 1000;
 
+    /** Where what can be done needs all of the width: the caution stands in a line of its own, both in small letters. */
+    private static final int NARROW = 700;
+
     /** What holds for longer than it takes to read it. */
     private static final Set<String> LASTING = Set.of("editor.say.exporting", "editor.say.copy", "desk.no-journal");
 
@@ -38,7 +41,7 @@ final class StatusLine implements SessionListener {
     private static final int LETTER_MS = 80;
 
     private final JPanel panel = Flat.panel(new BorderLayout(Look.px(12), 0), Look::strip);
-    private final JLabel left = Flat.label(" ", Look::quiet, false);
+    private final WrapLine left = new WrapLine(Look::quiet);
     private final JLabel right = Flat.label(" ", Look::quiet, false);
     private final Session session;
     private final Supplier<String> rest;
@@ -61,15 +64,24 @@ final class StatusLine implements SessionListener {
         panel.addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent e) {
-                boolean roomy = panel.getWidth() >= Look.px(ROOMY);
-                right.setText(Texts.of(roomy ? "editor.caution.short" : "editor.caution.shortest"));
+                room(panel.getWidth());
             }
         });
-        left.setMinimumSize(new java.awt.Dimension(0, 0));
         panel.add(left, BorderLayout.CENTER);
         panel.add(right, BorderLayout.EAST);
         panel.setBorder(Flat.lines(1, 0, 0, 0, new Insets(Look.px(4), Look.px(12), Look.px(4), Look.px(12))));
         session.listen(this);
+    }
+
+    private void room(int width) {
+        right.setText(Texts.of(width >= Look.px(ROOMY) ? "editor.caution.short" : "editor.caution.shortest"));
+        boolean narrow = width < Look.px(NARROW);
+        if (narrow != left.small()) {
+            left.small(narrow);
+            right.setFont(narrow ? Look.small() : Look.font());
+            panel.add(right, narrow ? BorderLayout.SOUTH : BorderLayout.EAST);
+            panel.revalidate();
+        }
     }
 
     JPanel panel() {

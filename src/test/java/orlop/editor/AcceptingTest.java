@@ -70,6 +70,44 @@ class AcceptingTest extends OnBench {
         assertThat(said).startsWith(Texts.title(f.title())).contains("Ctrl+Shift+A", "F8");
     }
 
+    private String status() {
+        return ((javax.swing.JLabel) on.named("status").orElseThrow()).getText();
+    }
+
+    @Test
+    void the_line_at_the_foot_says_in_words_what_was_accepted_and_opened_again() throws Exception {
+        Finding f = first().finding();
+        String place = f.rule() + "." + f.place().item();
+        HeadlessBench.onUi(() -> on.session().select(java.util.Set.of(f.place().item())));
+        on.answers().line = "guarded ashore";
+
+        click("accept." + place);
+        assertThat(status())
+                .containsIgnoringCase(Texts.of(f.title()))
+                .contains(f.place().item())
+                .doesNotContain(f.rule());
+
+        on.run(CommandId.UNDO);
+        assertThat(status()).containsIgnoringCase(Texts.of(f.title())).doesNotContain(f.rule());
+        on.run(CommandId.REDO);
+
+        click("reopen." + place);
+        assertThat(status()).containsIgnoringCase(Texts.of(f.title())).doesNotContain(f.rule());
+    }
+
+    @Test
+    void an_accepted_finding_is_found_in_the_table_by_its_reason() throws Exception {
+        Finding f = first().finding();
+        on.answers().line = "guarded ashore";
+        click("accept." + f.rule() + "." + f.place().item());
+        on.run(CommandId.SHOW_FINDINGS);
+
+        HeadlessBench.onUi(() -> ((javax.swing.JTextField) on.named("filter").orElseThrow()).setText("ashore"));
+
+        assertThat(((javax.swing.JTable) on.named("findings").orElseThrow()).getRowCount())
+                .isEqualTo(1);
+    }
+
     @Test
     void no_reason_is_asked_for_again_and_backing_out_leaves_it_open() throws Exception {
         Finding f = first().finding();

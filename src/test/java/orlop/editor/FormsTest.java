@@ -3,9 +3,14 @@ package orlop.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Set;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import orlop.drawing.Message;
 
 /** A form that can't be taken is asked again, with what was typed and with the reason. */
 @Timeout(60)
@@ -35,6 +40,29 @@ class FormsTest extends OnBench {
 
         assertThat(times[0]).isEqualTo(2);
         assertThat(on.session().state().drawing().vessel().ambientC()).isEqualTo(38);
+    }
+
+    @Test
+    void where_a_form_slides_the_reason_stands_below_it_in_sight() throws Exception {
+        HeadlessBench.onUi(() -> {
+            JPanel page = Forms.page();
+            for (int i = 0; i < 60; i++) {
+                Forms.line(page, "editor.form.vessel", new JTextField("taken")); // higher than the screen
+            }
+            Forms.refused(page, Message.of("desk.symbols.no-folder", "first"));
+            Forms.fitting(page);
+            Forms.refused(page, Message.of("desk.symbols.no-folder", "second"));
+
+            JComponent shown = Forms.fitting(page);
+
+            WrapText why = FormParts.named(shown, WrapText.class, Forms.REFUSAL);
+            assertThat(why.getText()).contains("second");
+            assertThat(SwingUtilities.getAncestorOfClass(JScrollPane.class, why))
+                    .isNull();
+            assertThat(FormParts.named(shown, JTextField.class, "form.vessel").getText())
+                    .isEqualTo("taken");
+            assertThat(shown.getPreferredSize().height).isLessThan(Screens.height());
+        });
     }
 
     @Test

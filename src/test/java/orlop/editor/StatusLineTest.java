@@ -6,6 +6,7 @@ import java.awt.Container;
 import java.util.List;
 import java.util.Set;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -177,5 +178,48 @@ class StatusLineTest extends OnBench {
                     .toList();
             assertThat(field).contains("GB1.2 (negative)");
         });
+    }
+
+    @Test
+    void what_has_no_room_in_one_line_goes_on_in_the_next_and_nothing_of_it_is_cut() throws Exception {
+        String hint = Texts.of("editor.hint.keys.rest");
+        JPanel foot = line.panel();
+        HeadlessBench.onUi(() -> {
+            line.hint("short");
+            foot.setSize(Look.px(455), 100); // a screen of 1366 px at 300 %
+        });
+        HeadlessBench.onUi(
+                () -> { // it has been told of its width
+                    layOut(foot);
+                    int low = foot.getPreferredSize().height;
+
+                    line.hint(hint);
+                    layOut(foot);
+
+                    java.awt.Component text = java.util.Arrays.stream(foot.getComponents())
+                            .filter(c -> "status".equals(c.getName()))
+                            .findFirst()
+                            .orElseThrow();
+                    int lines = text.getPreferredSize().height
+                            / text.getFontMetrics(text.getFont()).getHeight();
+                    assertThat(foot.getPreferredSize().height).isGreaterThan(low);
+                    assertThat(lines * text.getWidth())
+                            .as("px in a row for %s", hint)
+                            .isGreaterThan(text.getFontMetrics(text.getFont()).stringWidth(hint));
+                    assertThat(said()).isEqualTo(hint);
+
+                    int high = foot.getPreferredSize().height;
+                    line.hint("short");
+                    assertThat(foot.getPreferredSize().height)
+                            .as("what lies above it stays")
+                            .isEqualTo(high);
+                });
+    }
+
+    private static void layOut(JPanel foot) {
+        foot.setSize(foot.getWidth(), foot.getPreferredSize().height);
+        foot.doLayout();
+        foot.setSize(foot.getWidth(), foot.getPreferredSize().height);
+        foot.doLayout();
     }
 }
