@@ -69,8 +69,12 @@ final class StatusLine implements SessionListener {
         });
         panel.add(left, BorderLayout.CENTER);
         panel.add(right, BorderLayout.EAST);
-        panel.setBorder(Flat.lines(1, 0, 0, 0, new Insets(Look.px(4), Look.px(12), Look.px(4), Look.px(12))));
+        rim(4);
         session.listen(this);
+    }
+
+    private void rim(int high) {
+        panel.setBorder(Flat.lines(1, 0, 0, 0, new Insets(Look.px(high), Look.px(12), Look.px(high), Look.px(12))));
     }
 
     private void room(int width) {
@@ -79,6 +83,7 @@ final class StatusLine implements SessionListener {
         if (narrow != left.small()) {
             left.small(narrow);
             right.setFont(narrow ? Look.small() : Look.font());
+            rim(narrow ? 1 : 4);
             panel.add(right, narrow ? BorderLayout.SOUTH : BorderLayout.EAST);
             panel.revalidate();
         }

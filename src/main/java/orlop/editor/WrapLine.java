@@ -19,8 +19,8 @@ import javax.swing.plaf.basic.BasicGraphicsUtils;
 final class WrapLine extends JLabel {
     private static final long serialVersionUID = 1L;
 
-    /** Lines at most; what has no room in these is cut. */
-    private static final int MOST = 4;
+    /** Lines at most while it stands in small letters, else one; what has no room in these is cut. */
+    private static final int MOST = 2;
 
     private final transient Supplier<Color> color;
     private boolean small;
@@ -67,11 +67,15 @@ final class WrapLine extends JLabel {
         room();
     }
 
+    private int most() {
+        return small ? MOST : 1;
+    }
+
     private void room() {
         if (color == null) {
             return; // the first call comes from the constructor above ours, before there is a font
         }
-        int needed = Math.min(MOST, lines().size());
+        int needed = Math.min(most(), lines().size());
         boolean anew = getWidth() != keptWidth;
         int now = anew ? needed : Math.max(kept, needed);
         keptWidth = getWidth();
@@ -121,7 +125,7 @@ final class WrapLine extends JLabel {
     @Override
     protected void paintComponent(Graphics g) {
         List<String> lines = lines();
-        if (lines.size() == 1) {
+        if (lines.size() == 1 || most() == 1) {
             super.paintComponent(g);
             return;
         }
