@@ -141,7 +141,7 @@ final class Card {
         JButton fold = Ring.button(Texts.of(open ? "editor.card.less" : "editor.card.more"));
         fold.setName("card.more");
         fold.setHorizontalAlignment(JButton.LEFT);
-        fold.setMargin(new java.awt.Insets(Look.px(2), 0, Look.px(2), Look.px(4)));
+        fold.setMargin(new java.awt.Insets(2, 0, 2, 4)); // the look scales it
         fold.addActionListener(e -> onMore.run());
         return fold;
     }
@@ -254,7 +254,7 @@ final class Card {
     private JButton working(ResultRows.Row r, String name, Figure figure) {
         JButton b = Ring.button("›");
         b.setName("working." + r.label());
-        b.setMargin(new java.awt.Insets(0, Look.px(4), 0, Look.px(4)));
+        b.setMargin(new java.awt.Insets(0, 4, 0, 4)); // the look scales it
         b.setToolTipText(Texts.of("editor.working.show", name));
         b.getAccessibleContext().setAccessibleName(b.getToolTipText());
         b.addActionListener(e -> onWorking.accept(figure));

@@ -29,6 +29,7 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableColumn;
 import javax.swing.table.TableRowSorter;
 import org.jspecify.annotations.Nullable;
 import orlop.desk.Same;
@@ -86,6 +87,8 @@ final class FindingsTable implements SessionListener {
             }
         }
         Widths.headings(table);
+        TableColumn kind = table.getColumnModel().getColumn(1); // a word of which half says nothing
+        kind.setMinWidth(kind.getPreferredWidth());
         table.getAccessibleContext().setAccessibleName(Texts.of("editor.fold.findings"));
         filter.setName("filter");
         filter.putClientProperty("JTextField.placeholderText", Texts.of("editor.findings.filter"));

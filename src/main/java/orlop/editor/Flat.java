@@ -158,7 +158,7 @@ final class Flat {
         b.setBorderPainted(false);
         b.setFocusPainted(false);
         b.setRolloverEnabled(true);
-        b.setMargin(new Insets(Look.px(3), Look.px(10), Look.px(3), Look.px(10)));
+        b.setMargin(new Insets(3, 10, 3, 10)); // the look scales it
         return b;
     }
 

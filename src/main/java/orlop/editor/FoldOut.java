@@ -90,7 +90,7 @@ final class FoldOut {
         JToggleButton tab = Ring.toggle(Texts.of("editor.tab." + word), false, "tab");
         tab.setName("tab." + word);
         tab.setToolTipText(tab.getText()); // in a narrow window it is cut
-        tab.setMargin(new Insets(Look.px(3), Look.px(6), Look.px(3), Look.px(6)));
+        tab.setMargin(new Insets(3, 3, 3, 3)); // the look scales it
         tab.addActionListener(e -> {
             open(word);
             worked(pages).ifPresent(Component::requestFocusInWindow); // a page that was asked for is worked next

@@ -63,7 +63,7 @@ final class OwnNotes {
         line.setIcon(new SeverityIcon(n.finding().severity(), Integer.toString(n.label()), Look.px(MARK), false));
         line.setIconTextGap(Look.px(6));
         line.setHorizontalAlignment(JButton.LEFT);
-        line.setMargin(new java.awt.Insets(Look.px(1), 0, Look.px(1), 0));
+        line.setMargin(new java.awt.Insets(1, 0, 1, 0));
         line.setToolTipText(title);
         line.getAccessibleContext().setAccessibleName(Texts.of("editor.card.notes.line", n.label(), title));
         line.setRequestFocusEnabled(false);

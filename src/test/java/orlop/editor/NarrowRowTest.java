@@ -20,11 +20,19 @@ class NarrowRowTest {
     }
 
     @Test
-    void parts_are_as_wide_as_they_want_to_be_where_there_is_room() {
+    void parts_are_as_wide_as_they_want_to_be_and_a_little_apart_where_there_is_room() {
         JPanel row = row(500, 100, 60, 140);
 
-        assertThat(row.getComponent(1).getX()).isEqualTo(100);
-        assertThat(row.getComponent(2).getX()).isEqualTo(160);
+        assertThat(row.getComponent(1).getX()).isEqualTo(100 + Look.px(6));
+        assertThat(row.getComponent(2).getX()).isEqualTo(160 + 2 * Look.px(6));
+        assertThat(row.getComponent(2).getWidth()).isEqualTo(140);
+    }
+
+    @Test
+    void the_distance_gives_way_first() {
+        JPanel row = row(303, 100, 60, 140);
+
+        assertThat(row.getComponent(1).getX()).isEqualTo(101);
         assertThat(row.getComponent(2).getWidth()).isEqualTo(140);
     }
 
