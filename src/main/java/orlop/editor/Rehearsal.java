@@ -26,7 +26,9 @@ final class Rehearsal implements Runnable {
     private static final int MOST_COMPONENTS = 300;
 
     private static final int SIDE = 300;
-    private static final long AFTER_MS = 700;
+    /** By then a start is over, which it would hold up. */
+    private static final long AFTER_MS = 2_000;
+
     private static final double LONGER_M = 0.1;
 
     private final SceneBuilder builder = SceneBuilder.bundled();
